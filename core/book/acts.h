@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: the jobs of the people, as drafts of facts. Pure: read the views, say what to write down, write nothing. Screens and the
+// terminal both come through here, so that a rule stands once. Errors: notFound, notAllowed (detail names the rule), outOfRange,
+// and those of fit::take. Thread: plain functions.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/book/fact.h"
+#include "core/gear/tag.h"
+#include "core/season/record.h"
+
+namespace snugline::book {
+
+using Drafts = std::vector<Draft>;
+
+// --- athletes. jersey: 0..3 characters of digits as written ("07"); names 1..80 characters.
+[[nodiscard]] Result<Drafts> addAthlete(const season::Views&, const AthleteAdded&);
+[[nodiscard]] Result<Drafts> changeAthlete(const season::Views&, const std::string& athlete, const AthleteChanged&);
+[[nodiscard]] Result<Drafts> readTape(const season::Views&, const std::string& athlete, const std::vector<Length>& readings);
+
+// --- units
+struct Arrival {
+  gear::Tag tag;
+  std::string sheet;                       // hash of an adopted sheet
+  std::string size;                        // of that sheet
+  std::optional<gear::Label> label;
+  bool isLabelMissing = false;
+  gear::PointFindings points;              // as seen now; unseen ones stay unseen
+  bool isGroup = false;                    // all sound at one touch
+};
+// Not known yet: received, label, points, and in service or held. Known: label and points seen again.
+[[nodiscard]] Result<Drafts> takeIn(const season::Views&, const Arrival&, Day today);
+// What would come of it: in service, or held and why (reason codes as in HoldRecord).
+struct Outcome { bool isInService = false; std::string reason, what; };
+[[nodiscard]] Outcome outcomeOf(const season::Views&, const Arrival&, Day today);
+[[nodiscard]] Result<Drafts> adoptSheet(const season::Views&, const gear::ModelSheet&);
+[[nodiscard]] Result<Drafts> seePoints(const season::Views&, const std::string& unit, const gear::PointFindings&, bool isGroup);
+[[nodiscard]] Result<Drafts> readLabel(const season::Views&, const std::string& unit, const std::optional<gear::Label>&);
+[[nodiscard]] Result<Drafts> hold(const season::Views&, const std::string& unit, const std::string& reason, const std::string& what, bool isWithAthlete);
+// A crack's hold (point shell) is released only by return from repair or by retirement.
+[[nodiscard]] Result<Drafts> releaseHold(const season::Views&, const std::string& unit, const std::string& hold, const std::string& why);
+[[nodiscard]] Result<Drafts> move(const season::Views&, const std::string& unit, const std::string& to, const std::string& where);
+// Only a unit in service, without an open hold and with a label not lapsed. Unpairs what either had.
+[[nodiscard]] Result<Drafts> pair(const season::Views&, const std::string& athlete, const std::string& unit, Day today);
+
+// --- checks
+// first when never fitted in this unit (or after repair), else look; refit on request. Refused: no unit, held, label lapsed, one open.
+[[nodiscard]] Result<Drafts> beginCheck(const season::Views&, const std::string& athlete, fit::CheckKind kind, Day today);
+[[nodiscard]] fit::CheckKind kindDue(const season::Views&, const season::AthleteRecord&);
+// One touch. Answers that the guide refuses are refused here and nothing is drafted. Points become facts about the unit.
+[[nodiscard]] Result<Drafts> answer(const season::Views&, const std::string& check, const std::vector<fit::Answer>& answers, Day today);
+// Ends the check with the verdict as it stands; do-not-wear also holds the unit (reason from the first cause) unless it is only that
+// another size or model is needed: then it is unpaired. unfinished and adjust stay open on the board.
+[[nodiscard]] Result<Drafts> endCheck(const season::Views&, const std::string& check, Instant now);
+
+// --- what was said
+[[nodiscard]] Result<Drafts> say(const season::Views&, const std::string& athlete, const season::SaidRecord&);
+[[nodiscard]] Result<Drafts> acknowledge(const season::Views&, const std::string& athlete, const std::string& said, bool isClosed, const std::string& outcome);
+[[nodiscard]] Result<Drafts> hairChanged(const season::Views&, const std::string& athlete, const std::string& words);
+
+}  // namespace snugline::book

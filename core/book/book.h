@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: one Book file: the log, the views kept from it, and this device's identity in it. One process, one connection: a second opener
+// gets bookInUse. Every append is durable (one sync) before it returns, and views follow in memory at once; the stored views are a
+// checkpoint that is brought up to the log at close, at a seal and after a kill (BOOK_FORMAT.md, Views).
+// Thread: a Book is confined to one thread. No exception leaves it.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/book/fact.h"
+#include "core/ports/ports.h"
+#include "core/season/record.h"
+
+namespace snugline::book {
+
+// What is wrong with one fact or device. what: "altered", "missing", "forked", "unsigned", "unreadable".
+struct Fault {
+  std::string device;
+  std::uint64_t n = 0;
+  std::string what;
+  friend bool operator==(const Fault&, const Fault&) = default;
+};
+struct VerifyAnswer { std::uint64_t facts = 0; std::vector<Fault> faults; bool isOk = true; };
+struct DeviceState { std::string device; std::uint64_t facts = 0; std::uint64_t sealedTo = 0; bool isOwn = false; };
+struct InfoAnswer { std::uint64_t facts = 0; std::vector<DeviceState> devices; std::string team, season; int format = 0; };
+
+struct Appended {
+  std::vector<std::string> ids;           // of the new facts, in order
+  std::vector<std::string> touched;       // entities whose records changed
+  std::vector<std::string> athletes;      // athletes whose board row may have changed
+};
+
+enum class Access : std::uint8_t { readWrite, readOnly };
+
+class Book {
+ public:
+  // A new file: team-founded by this device. Errors: fileExists, cannotWrite, noKey.
+  [[nodiscard]] static Result<std::unique_ptr<Book>> create(const std::string& path, const TeamFounded& team, ports::Keys& keys, ports::Clock& clock);
+  // Errors: cannotRead, notABook, damagedBook, newerBook, bookInUse, readOnly.
+  [[nodiscard]] static Result<std::unique_ptr<Book>> open(const std::string& path, Access access, ports::Keys& keys, ports::Clock& clock);
+  ~Book();                                // checkpoint and close; never throws
+  Book(const Book&) = delete;
+  Book& operator=(const Book&) = delete;
+
+  void setPerson(const std::string& who); // who the next facts are by
+  [[nodiscard]] const season::Views& views() const;
+  [[nodiscard]] const season::UnitRecord* unitByTag(const std::string& tagKey) const;   // hash look-up
+
+  // All or nothing, one transaction, one sync. A draft may name an earlier one of the same call as "#0", "#1" in its ids.
+  [[nodiscard]] Result<Appended> append(std::vector<Draft> drafts);
+  // Takes a fact out of the fold by a corrected fact.
+  [[nodiscard]] Result<Appended> correct(const std::string& factId);
+
+  // Signs what is not yet signed and brings the stored views up to the log. Cheap when nothing is new.
+  [[nodiscard]] Result<void> checkpoint();
+
+  // Facts about one entity, in order, corrected ones included.
+  [[nodiscard]] Result<std::vector<Fact>> history(const std::string& entity);
+  // Facts of other devices as lines (exchange comes later; late and unordered arrival is right from the start).
+  // Lines of one device must be contiguous from what is held.
+  [[nodiscard]] Result<Appended> receive(const std::vector<std::string>& lines);
+
+  [[nodiscard]] Result<VerifyAnswer> verify(const std::function<bool(std::uint64_t done)>& progress = {});
+  [[nodiscard]] Result<InfoAnswer> info();
+  // Views made anew from the log, compared with the kept ones, then stored.
+  struct RebuildAnswer { std::uint64_t facts = 0; bool wasEqual = true; };
+  [[nodiscard]] Result<RebuildAnswer> rebuild();
+  // Every view row, ordered by table and key, one "table\tkey\tvalue" a line. Equal means equal.
+  [[nodiscard]] Result<std::string> dumpViews();
+
+  // Segments in one file (BOOK_FORMAT.md, Backup); written beside and renamed. Errors: fileExists, diskFull, cannotWrite.
+  [[nodiscard]] Result<std::uint64_t> backup(const std::string& path);
+  // A new Book file from a backup; every segment is checked first. The next writer gets a new identity.
+  [[nodiscard]] static Result<std::uint64_t> restore(const std::string& backupPath, const std::string& bookPath, ports::Keys& keys, ports::Clock& clock);
+
+ private:
+  struct Body;
+  explicit Book(std::unique_ptr<Body> body);
+  std::unique_ptr<Body> m_body;
+};
+
+}  // namespace snugline::book

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: taking a roster in from whatever a spreadsheet program writes. RFC 4180 and its usual breakages: comma, semicolon, tab;
+// UTF-8 with or without a mark, UTF-16, Windows-1252; CRLF; quoted newlines; header names in any order and common spellings.
+// A bad row is refused with its line and reason, the good ones go in; taking the same file in again changes nothing.
+// Errors (whole file): cannotRead, notText, badRow (no header understood), tooLong.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/book/acts.h"
+
+namespace snugline::book {
+
+inline constexpr std::size_t kRosterLimitBytes = 8 * 1024 * 1024;
+
+enum class RowDoubt : std::uint8_t {
+  headTooLarge, headTooSmall, sameJersey, birthYearUnlikely,            // questioned
+  noName, jerseyUnreadable, headUnreadable, birthYearUnreadable, tooFewCells, tooManyCells, badQuote, notPrintable, repeated   // refused
+};
+[[nodiscard]] std::string_view code(RowDoubt d);
+struct RowNote {
+  std::size_t line = 0;      // 1-based line of the file where the row starts
+  RowDoubt doubt = RowDoubt::noName;
+  std::string text;          // the cell in question
+};
+struct RosterRow {
+  std::size_t line = 0;
+  std::string jersey, family, given;
+  std::optional<int> birthYear;
+  std::optional<Length> head;
+};
+struct RosterRead {
+  std::vector<RosterRow> rows;
+  std::vector<RowNote> refused;
+  std::string encoding;      // "UTF-8", "UTF-16LE", "UTF-16BE", "windows-1252"
+  char delimiter = ',';
+};
+[[nodiscard]] Result<RosterRead> readRoster(std::string_view bytes, const std::string& file);
+
+struct RosterPlan {
+  Drafts drafts;
+  std::size_t added = 0, changed = 0, unchanged = 0;
+  std::vector<RowNote> questioned, refused;
+};
+// An athlete is known by jersey and family name together, or by both names where the jersey changed. A questioned head is not
+// recorded as a tape reading until somebody reads it again; the rest of the row goes in.
+[[nodiscard]] RosterPlan planRoster(const season::Views&, const RosterRead&, Day today);
+
+// Scans, one a line ("take-in"): known units are noted as seen, new ones need sheet and size columns or stay refused.
+struct TakeInPlan {
+  Drafts drafts;
+  std::vector<std::string> known, added, held;           // serials
+  std::vector<RowNote> refused;
+};
+// A line is a tag, or "tag,sheet id,size,label year[,points]"; points "ok" or a list of faults "faceguard=bare metal".
+[[nodiscard]] Result<TakeInPlan> planTakeIn(const season::Views&, std::string_view bytes, const std::string& file, Day today);
+
+}  // namespace snugline::book

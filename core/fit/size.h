@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: from tape readings to a shell size, with its odds. All rules: mean for two readings, median for three or more;
+// spread over 5 mm asks for another; standard error = technical error of measurement / sqrt(k); odds of a size = normal
+// mass of its band; overlaps split at their middle; gaps and everything off the chart are "none"; best odds below 0.8 are
+// "between sizes" (thresholds: ours). TEM = sqrt(sum d^2 / 2N) over pairs in the Book once 20 pairs exist, before that 3 mm
+// (value from memory, adjustable).
+// Tape: 25.4 mm above the eyebrows, level, round the back (NATA infographic; common practice).
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/gear/model_sheet.h"
+
+namespace snugline::fit {
+
+inline constexpr Length kDefaultTem{3000};                 // memory
+inline constexpr Length kRetakeSpread{5000};               // ours
+inline constexpr double kBetweenBelow = 0.8;               // ours
+inline constexpr int kPairsForOwnTem = 20;                 // ours
+inline constexpr Length kTapeLowest{400000};               // a head outside 400..700 mm is refused as a typing slip (ours)
+inline constexpr Length kTapeHighest{700000};
+
+struct SizeOdds {
+  std::string size;
+  double odds = 0;         // 0..1
+  Length low, high;        // band after splitting overlaps
+};
+
+struct SizeAnswer {
+  std::string size;                 // most likely; empty when "none" is the likeliest
+  std::string startWith;            // between sizes: the one whose middle is nearer; else same as size
+  Length circumference;
+  Length uncertainty;               // one standard error
+  std::vector<SizeOdds> odds;       // in the sheet's order
+  double none = 0;                  // off the chart or in a gap; odds and none sum to 1
+  bool isBetween = false;
+  bool isRetake = false;            // readings disagree by more than kRetakeSpread
+};
+
+// readings: 1..20, each within kTapeLowest..kTapeHighest. Errors: outOfRange.
+[[nodiscard]] Result<SizeAnswer> sizeOf(const gear::ModelSheet& sheet, const std::vector<Length>& readings,
+                                        Length tem = kDefaultTem);
+
+// Technical error from pairs of repeated readings of one head; nothing below kPairsForOwnTem pairs.
+struct TapePair { Length first, second; };
+[[nodiscard]] std::optional<Length> technicalError(const std::vector<TapePair>& pairs);
+
+// Is this head plausible for this age? Bounds: ANSUR II adults (NATICK/TR-15/007, 2014) and Dutch boys 1997 (R package
+// mice), widened; outside is questioned, never refused. ageYears unknown: adult bounds joined with those of age 10.
+enum class HeadDoubt : std::uint8_t { none, tooSmall, tooLarge };
+[[nodiscard]] HeadDoubt doubt(Length circumference, std::optional<int> ageYears);
+
+}  // namespace snugline::fit

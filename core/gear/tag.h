@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: what a scanned or typed tag says. GS1 element strings (GS1 General Specifications; identifiers 01, 10, 11, 21,
+// 8003, 8004, 90 to 99; FNC1 as character 29; symbology prefixes ]d2 ]Q3 ]C1), GS1 Digital Link URIs, and plain serials of
+// 1 to 64 printable characters, kept as read. Serials are unique only together with their 01 (or 8003): 21 never stands alone.
+// Errors: notATag with the reason as detail; a wrong check digit is a finding, not an error.
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/quantity/time.h"
+
+namespace snugline::gear {
+
+enum class TagForm : std::uint8_t { gs1, digitalLink, plain };
+[[nodiscard]] std::string_view code(TagForm f);   // "gs1", "digital-link", "plain"
+
+struct Tag {
+  TagForm form = TagForm::plain;
+  std::map<std::string, std::string> ai;   // identifier -> value; empty for a plain serial
+  std::string serial;                      // what names the unit for people: 21, the serial part of 8003 or 8004, or the text
+  std::string key;                         // what names the unit for the Book: "01…21…" joined, or the plain text
+  std::string made;                        // "2024-01-15", or "2024-01" when the day is 00; empty when not said
+  bool isCheckDigitOk = true;              // of 01 (or 8003)
+};
+
+// Character 29 is accepted raw or written as \x1d. today settles two-digit years (-49/+50; value from memory).
+[[nodiscard]] Result<Tag> parseTag(std::string_view text, Day today);
+
+// Weights 3,1 from the right over the digits before the check digit (GS1 General Specifications).
+[[nodiscard]] int gs1CheckDigit(std::string_view digitsWithoutCheck);
+
+}  // namespace snugline::gear

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: what the log says now, one record per team, person, athlete, unit and check. core/book folds facts into these; the board, the
+// screens and the terminal only read them. Ids are the creating fact, "device:n". Records hold integers and text only.
+// Thread: plain values; a Views handed to another thread is a copy or const.
+#pragma once
+
+#include <array>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+#include "core/fit/guide.h"
+#include "core/gear/certification.h"
+#include "core/gear/model_sheet.h"
+#include "core/gear/points.h"
+#include "core/quantity/time.h"
+
+namespace snugline::season {
+
+// When and by whom something was recorded, and which fact says so.
+struct Stamp {
+  Instant at;
+  std::string who;        // person id; empty when the Book knew nobody yet
+  std::string fact;       // "device:n"
+  friend bool operator==(const Stamp&, const Stamp&) = default;
+};
+
+struct TeamRecord {
+  std::string id, name, mascot, season;            // season "2026"
+  std::optional<Day> seasonStart, seasonEnd;
+  int practiceMinute = 930;                        // 15:30
+  std::array<bool, 7> practiceDays{true, true, true, true, true, false, false};   // Monday first
+  friend bool operator==(const TeamRecord&, const TeamRecord&) = default;
+};
+struct PersonRecord {
+  std::string id, name, initials, role;            // role "trainer" or "staff"
+  friend bool operator==(const PersonRecord&, const PersonRecord&) = default;
+};
+struct SheetRecord {
+  std::string hash;
+  std::shared_ptr<const gear::ModelSheet> sheet;
+  Stamp adopted;
+};
+
+struct TapeRecord {
+  std::vector<Length> readings;
+  Stamp stamp;
+  friend bool operator==(const TapeRecord&, const TapeRecord&) = default;
+};
+struct SaidRecord {
+  std::string fact;
+  Instant at;
+  std::string unit;                                // worn when it was said; may be empty
+  std::optional<fit::Mark> where;
+  fit::Side side = fit::Side::both;
+  fit::Feels feels = fit::Feels::tight;
+  bool isHairChanged = false, isBroken = false, isUnwell = false;
+  std::string words;
+  bool isAcknowledged = false;                     // for unwell: the trainer was told; the row stays
+  bool isAnswered = false;                         // a later check saw the marks concerned, or it was closed
+  friend bool operator==(const SaidRecord&, const SaidRecord&) = default;
+};
+// The outcome of a check as it was recorded; never worked out again.
+struct EndedCheck {
+  std::string check, unit;
+  fit::CheckKind kind = fit::CheckKind::first;
+  fit::Verdict verdict = fit::Verdict::unfinished;
+  std::vector<std::string> reasons;                // Reason::codeText()
+  std::array<fit::Finding, fit::kMarkCount> strip{};
+  bool isHairDry = false;
+  Day dueFrom, dueBy;
+  Stamp stamp;
+  friend bool operator==(const EndedCheck&, const EndedCheck&) = default;
+};
+struct AthleteRecord {
+  std::string id, jersey, family, given;           // jersey as written: "07", "00"
+  std::optional<int> birthYear;
+  bool isOnRoster = true;
+  Stamp added;
+  std::vector<std::string> units;                  // paired now; more than one is an open question
+  std::string pairedAs;                            // fact of the last pairing
+  std::vector<TapeRecord> tapes;                   // oldest first
+  std::vector<SaidRecord> said;                    // oldest first, answered ones included
+  std::optional<Stamp> hairChanged;                // not seen in a fit since
+  std::optional<Stamp> partChanged;                // on the unit worn, not seen in a fit since
+  std::string openCheck;                           // begun and not ended; empty when none
+  std::vector<EndedCheck> checks;                  // oldest first
+  friend bool operator==(const AthleteRecord&, const AthleteRecord&) = default;
+};
+
+enum class UnitPlace : std::uint8_t { shelf, withAthlete, repair, sentOut, retired, lost };
+struct HoldRecord {
+  std::string fact, reason;                        // reason: point code, "label", "fit", "broken", "other"
+  std::string what;                                // in the finder's words
+  bool isWithAthlete = false;
+  Stamp stamp;
+  friend bool operator==(const HoldRecord&, const HoldRecord&) = default;
+};
+struct PointSeenRecord {
+  gear::PointFinding finding;
+  Stamp stamp;
+  bool isInGroup = false;
+  friend bool operator==(const PointSeenRecord&, const PointSeenRecord&) = default;
+};
+struct LabelRecord {
+  gear::Label label;
+  Stamp stamp;
+  friend bool operator==(const LabelRecord&, const LabelRecord&) = default;
+};
+struct UnitRecord {
+  std::string id, serial, tagKey, sheet, size;     // sheet: hash
+  std::string made;                                // "2024-01-15" or "2024-01", may be empty
+  Stamp received;
+  bool isInService = false;
+  UnitPlace place = UnitPlace::shelf;
+  std::string placeWords;
+  std::vector<LabelRecord> labels;                 // oldest first; the last one counts
+  bool isLabelMissing = false;
+  bool isLabelDisputed = false;                    // two readings that differ, from different devices, unsettled
+  std::array<std::optional<PointSeenRecord>, gear::kPointCount> points;
+  std::vector<HoldRecord> holds;                   // open ones
+  std::vector<std::string> athletes;               // paired now; more than one is an open question
+  friend bool operator==(const UnitRecord&, const UnitRecord&) = default;
+};
+
+// A check in progress or ended, with the guide's state folded from its answers.
+struct AnswerRecord {
+  std::string fact;                                // what undo names
+  fit::Answer answer;
+  std::string group;                               // set when several share one fact
+};
+struct CheckRecord {
+  std::string id, athlete, unit, sheet;            // sheet: hash
+  fit::CheckKind kind = fit::CheckKind::first;
+  int rules = fit::kRulesVersion;
+  Stamp begun;
+  std::optional<Day> certifiedUntil;               // as judged when it began
+  bool isLabelMissing = false;
+  std::string before;                              // the check that it follows
+  std::vector<AnswerRecord> answers;               // in order, corrected ones left out
+  fit::State state;                                // fold of answers
+  std::optional<EndedCheck> ended;
+};
+
+struct Views {
+  std::optional<TeamRecord> team;
+  std::map<std::string, PersonRecord> people;
+  std::unordered_map<std::string, SheetRecord> sheets;        // by hash
+  std::unordered_map<std::string, AthleteRecord> athletes;
+  std::unordered_map<std::string, UnitRecord> units;
+  std::unordered_map<std::string, CheckRecord> openChecks;    // open ones only; ended ones live in the athlete and the log
+
+  [[nodiscard]] const AthleteRecord* athlete(const std::string& id) const;
+  [[nodiscard]] const UnitRecord* unit(const std::string& id) const;
+  [[nodiscard]] const CheckRecord* openCheck(const std::string& id) const;
+  [[nodiscard]] const gear::ModelSheet* sheet(const std::string& hash) const;
+  [[nodiscard]] const gear::ModelSheet* sheetOf(const UnitRecord& unit) const;
+  [[nodiscard]] const AthleteRecord* athleteByJersey(const std::string& jersey) const;   // linear
+  [[nodiscard]] const UnitRecord* unitByTag(const std::string& tagKey) const;            // linear; Book keeps an index
+};
+
+// Last good day of a unit as a span, nothing when no label is known.
+[[nodiscard]] std::optional<gear::DaySpan> lastGoodDay(const Views& views, const UnitRecord& unit);
+// The setup of a check as it stands: sheet, kind, label, season end.
+[[nodiscard]] Result<fit::Setup> setupOf(const Views& views, const CheckRecord& check, Day today);
+
+}  // namespace snugline::season
