@@ -40,7 +40,11 @@ class Desk : public QObject {
   [[nodiscard]] Instant now() const;                    // the injected clock
   [[nodiscard]] Day today() const;
 
-  // done is not called once context is gone.
+  // Who the next facts are by; empty when nobody said so.
+  void setPerson(const std::string& person);
+  [[nodiscard]] const std::string& person() const;
+
+  // done is not called once context is gone. Jobs run in the order of the calls.
   void submit(Job job, QObject* context, Done done);
   void correct(const std::string& factId, QObject* context, Done done);
   using Facts = std::function<void(const Result<std::vector<book::Fact>>&)>;
@@ -49,7 +53,8 @@ class Desk : public QObject {
  signals:
   void opened();
   void failed(const snugline::Error& error);            // the Book could not be opened, or a write failed: nothing was half done
-  void changed(const std::vector<std::string>& touched, const std::vector<std::string>& athletes);
+  void changed(const std::vector<std::string>& touched, const std::vector<std::string>& athletes);   // before `done`, after the mirror
+  void personChanged();
 
  private:
   struct Body;

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "choices.h"
+
+#include <QSettings>
+#include <QVariant>
+
+namespace snugline::models {
+
+namespace {
+constexpr const char* kUnits = "units";
+constexpr const char* kTheme = "theme";
+constexpr const char* kNamesShort = "namesShort";
+constexpr const char* kMotionReduced = "motionReduced";
+constexpr const char* kPerson = "person";
+}  // namespace
+
+Choices::Choices(const QString& file, QObject* parent) : QObject(parent), m_file(file) {
+  if (m_file.isEmpty()) return;
+  const QSettings kept(m_file, QSettings::IniFormat);
+  m_units = kept.value(kUnits).toString() == QLatin1String("metric") ? UnitSystem::metric : UnitSystem::us;
+  const QString theme = kept.value(kTheme).toString();
+  if (theme == QLatin1String("sun") || theme == QLatin1String("night")) m_theme = theme;
+  m_areNamesShort = kept.value(kNamesShort).toBool();
+  m_isMotionReduced = kept.value(kMotionReduced).toBool();
+  m_person = kept.value(kPerson).toString();
+}
+
+void Choices::keep(const char* key, const QVariant& value) {
+  if (!m_file.isEmpty()) QSettings(m_file, QSettings::IniFormat).setValue(QLatin1String(key), value);
+  emit changed();
+}
+
+void Choices::setUnits(UnitSystem units) {
+  if (m_units == units) return;
+  m_units = units;
+  keep(kUnits, units == UnitSystem::metric ? QStringLiteral("metric") : QStringLiteral("us"));
+}
+
+void Choices::setTheme(const QString& theme) {
+  if (m_theme == theme) return;
+  m_theme = theme;
+  keep(kTheme, theme);
+}
+
+void Choices::setNamesShort(bool areShort) {
+  if (m_areNamesShort == areShort) return;
+  m_areNamesShort = areShort;
+  keep(kNamesShort, areShort);
+}
+
+void Choices::setMotionReduced(bool isReduced) {
+  if (m_isMotionReduced == isReduced) return;
+  m_isMotionReduced = isReduced;
+  keep(kMotionReduced, isReduced);
+}
+
+void Choices::setPerson(const QString& person) {
+  if (m_person == person) return;
+  m_person = person;
+  keep(kPerson, person);
+}
+
+}  // namespace snugline::models

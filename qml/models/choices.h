@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: what this device was told about how to show things: units, theme, names as initials, motion. No part of the Book. Kept in
+// one small settings file. Wrapped for QML by SettingsModel. Thread: GUI thread only.
+#pragma once
+
+#include <QObject>
+#include <QString>
+
+#include "core/quantity/quantity.h"
+
+namespace snugline::models {
+
+class Choices : public QObject {
+  Q_OBJECT
+ public:
+  // file: an INI file; empty keeps the choices in memory only.
+  explicit Choices(const QString& file, QObject* parent = nullptr);
+
+  [[nodiscard]] UnitSystem units() const { return m_units; }
+  [[nodiscard]] QString theme() const { return m_theme; }              // "day", "sun", "night"
+  [[nodiscard]] bool areNamesShort() const { return m_areNamesShort; }
+  [[nodiscard]] bool isMotionReduced() const { return m_isMotionReduced; }
+  [[nodiscard]] QString person() const { return m_person; }            // id of who holds the device; empty when not said
+
+  void setUnits(UnitSystem units);
+  void setTheme(const QString& theme);
+  void setNamesShort(bool areShort);
+  void setMotionReduced(bool isReduced);
+  void setPerson(const QString& person);
+
+ signals:
+  void changed();
+
+ private:
+  void keep(const char* key, const QVariant& value);
+
+  QString m_file;
+  UnitSystem m_units = UnitSystem::us;
+  QString m_theme = QStringLiteral("day");
+  bool m_areNamesShort = false;
+  bool m_isMotionReduced = false;
+  QString m_person;
+};
+
+}  // namespace snugline::models

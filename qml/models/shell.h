@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: everything that Main.qml is given, as one required property: the models of the screens, whether the Book is open, and which
+// screen the app starts at. A model reads the desk's mirror at construction (it may be empty) and again on Desk::opened and Desk::changed.
+// Errors: a Book that cannot be opened is `failure`, one sentence. Ownership: the Shell owns its models; Desk and Choices outlive it.
+// Thread: GUI thread only.
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+
+#include "athlete_model.h"
+#include "choices.h"
+#include "desk.h"
+#include "dock_model.h"
+#include "doors_model.h"
+#include "guide_model.h"
+#include "line_model.h"
+#include "roster_model.h"
+#include "settings_model.h"
+#include "units_model.h"
+
+namespace snugline::models {
+
+class Shell : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("built by the composition root")
+  Q_PROPERTY(snugline::models::DoorsModel* doors MEMBER m_doors CONSTANT)
+  Q_PROPERTY(snugline::models::LineModel* line MEMBER m_line CONSTANT)
+  Q_PROPERTY(snugline::models::AthleteModel* athlete MEMBER m_athlete CONSTANT)
+  Q_PROPERTY(snugline::models::GuideModel* guide MEMBER m_guide CONSTANT)
+  Q_PROPERTY(snugline::models::DockModel* dock MEMBER m_dock CONSTANT)
+  Q_PROPERTY(snugline::models::UnitsModel* units MEMBER m_units CONSTANT)
+  Q_PROPERTY(snugline::models::RosterModel* roster MEMBER m_roster CONSTANT)
+  Q_PROPERTY(snugline::models::SettingsModel* settings MEMBER m_settings CONSTANT)
+  Q_PROPERTY(bool isOpen READ isOpen NOTIFY stateChanged)
+  Q_PROPERTY(QString failure READ failure NOTIFY stateChanged)
+  Q_PROPERTY(QString startScreen READ startScreen NOTIFY stateChanged)
+  Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
+ public:
+  Shell(Desk* desk, Choices* choices, QObject* parent = nullptr);
+
+  [[nodiscard]] bool isOpen() const { return m_isOpen; }
+  [[nodiscard]] QString failure() const { return m_failure; }
+  // "doors", or "guide" where a check that this device began today is still open: the guide then stands at its question.
+  [[nodiscard]] QString startScreen() const { return m_startScreen; }
+  // A write that failed while the app was running, one sentence; empty when all is well.
+  [[nodiscard]] QString trouble() const { return m_trouble; }
+  Q_INVOKABLE void dismissTrouble();
+
+ signals:
+  void stateChanged();
+  void troubleChanged();
+
+ private:
+  void onOpened();
+  void onFailed(const snugline::Error& error);
+
+  Desk* m_desk;
+  DoorsModel* m_doors;
+  LineModel* m_line;
+  AthleteModel* m_athlete;
+  GuideModel* m_guide;
+  DockModel* m_dock;
+  UnitsModel* m_units;
+  RosterModel* m_roster;
+  SettingsModel* m_settings;
+  bool m_isOpen = false;
+  QString m_failure;
+  QString m_startScreen = QStringLiteral("doors");
+  QString m_trouble;
+};
+
+}  // namespace snugline::models
