@@ -5,6 +5,7 @@
 #pragma once
 
 #include <array>
+#include <cstdint>
 #include <map>
 #include <memory>
 #include <optional>
@@ -25,8 +26,11 @@ struct Stamp {
   Instant at;
   std::string who;        // person id; empty when the Book knew nobody yet
   std::string fact;       // "device:n"
+  std::int64_t order = 0; // Lamport order of that fact; 0 when not kept, then device:n and the wall time decide
   friend bool operator==(const Stamp&, const Stamp&) = default;
 };
+// Was `a` written down after `b`: by order, else by the counter of the same device, else by wall time.
+[[nodiscard]] bool isAfter(const Stamp& a, const Stamp& b);
 
 struct TeamRecord {
   std::string id, name, mascot, season;            // season "2026"
@@ -82,6 +86,7 @@ struct AthleteRecord {
   Stamp added;
   std::vector<std::string> units;                  // paired now; more than one is an open question
   std::string pairedAs;                            // fact of the last pairing
+  std::optional<Stamp> paired;                     // when that was; a fit counts for this unit only when it is later
   std::vector<TapeRecord> tapes;                   // oldest first
   std::vector<SaidRecord> said;                    // oldest first, answered ones included
   std::optional<Stamp> hairChanged;                // not seen in a fit since
