@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: the Dock: one arriving unit at a time, from the scan to in service or hold. The scan is read by gear::parseTag, what would
+// come of it by book::outcomeOf; nothing is decided here. What was touched for the unit on the table is kept in a small file after
+// every touch, so that a kill loses nothing; the facts are in the Book before the field is empty again.
+// Errors: every refusal is a sentence in `refusal`, and the table stays as it was. Thread: GUI thread.
+#pragma once
+
+#include <memory>
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+#include <QStringList>
+#include <QVariantList>
+
+namespace snugline::models {
+
+class Desk;
+
+class DockModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("built where the app is put together")
+  Q_PROPERTY(Stage stage READ stage NOTIFY changed)
+  Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)  // a write is on its way to the disk
+  Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
+  Q_PROPERTY(QString serial READ serial NOTIFY changed)
+  Q_PROPERTY(QString remark READ remark NOTIFY changed)  // what the tag says besides, or a wrong check digit
+  Q_PROPERTY(bool isKnown READ isKnown NOTIFY changed)
+  Q_PROPERTY(QString unitId READ unitId NOTIFY changed)        // of a known one
+  Q_PROPERTY(QString kindWords READ kindWords NOTIFY changed)  // "Alder A1, L"
+  Q_PROPERTY(QStringList due READ due NOTIFY changed)          // on a known unit, in words
+  Q_PROPERTY(QVariantList sheets READ sheets NOTIFY changed)   // {key, name, isChosen}
+  Q_PROPERTY(QVariantList sizes READ sizes NOTIFY changed)     // {key, name, isChosen}
+  Q_PROPERTY(QVariantList years READ years NOTIFY changed)     // {year, isRecertified, isMark}
+  Q_PROPERTY(bool isLabelMissing READ isLabelMissing NOTIFY changed)
+  Q_PROPERTY(bool isDateKnown READ isDateKnown NOTIFY changed)
+  Q_PROPERTY(QString labelWords READ labelWords NOTIFY changed)
+  Q_PROPERTY(bool isLabelGood READ isLabelGood NOTIFY changed)
+  Q_PROPERTY(QVariantList points READ points NOTIFY changed)            // as in sentences_gear.h
+  Q_PROPERTY(int faultOpen READ faultOpen NOTIFY changed)               // the point whose fault is being named, -1 none
+  Q_PROPERTY(QString outcomeWords READ outcomeWords NOTIFY changed)     // what comes of it as it stands
+  Q_PROPERTY(bool isInServiceOpen READ isInServiceOpen NOTIFY changed)  // *In service* can be touched
+  Q_PROPERTY(bool isHoldOpen READ isHoldOpen NOTIFY changed)
+  Q_PROPERTY(QString offer READ offer NOTIFY changed)          // sheet, size and label of the unit before
+  Q_PROPERTY(QString lastWords READ lastWords NOTIFY changed)  // what undo would take back
+  Q_PROPERTY(int count READ count NOTIFY changed)              // of today at this dock
+  Q_PROPERTY(int inServiceCount READ inServiceCount NOTIFY changed)
+  Q_PROPERTY(int heldCount READ heldCount NOTIFY changed)
+
+ public:
+  enum class Stage { Waiting, What, Points };
+  Q_ENUM(Stage)
+
+  explicit DockModel(Desk* desk, QObject* parent = nullptr);
+  ~DockModel() override;
+
+  // The file for the unit on the table; without it a kill loses the touches for the unit in hand, never a fact.
+  void keepDraftIn(const QString& path);
+
+  [[nodiscard]] Stage stage() const;
+  [[nodiscard]] bool isBusy() const;
+  [[nodiscard]] QString refusal() const;
+  [[nodiscard]] QString serial() const;
+  [[nodiscard]] QString remark() const;
+  [[nodiscard]] bool isKnown() const;
+  [[nodiscard]] QString unitId() const;
+  [[nodiscard]] QString kindWords() const;
+  [[nodiscard]] QStringList due() const;
+  [[nodiscard]] QVariantList sheets() const;
+  [[nodiscard]] QVariantList sizes() const;
+  [[nodiscard]] QVariantList years() const;
+  [[nodiscard]] bool isLabelMissing() const;
+  [[nodiscard]] bool isDateKnown() const;
+  [[nodiscard]] QString labelWords() const;
+  [[nodiscard]] bool isLabelGood() const;
+  [[nodiscard]] QVariantList points() const;
+  [[nodiscard]] int faultOpen() const;
+  [[nodiscard]] QString outcomeWords() const;
+  [[nodiscard]] bool isInServiceOpen() const;
+  [[nodiscard]] bool isHoldOpen() const;
+  [[nodiscard]] QString offer() const;
+  [[nodiscard]] QString lastWords() const;
+  [[nodiscard]] int count() const;
+  [[nodiscard]] int inServiceCount() const;
+  [[nodiscard]] int heldCount() const;
+
+  Q_INVOKABLE void scan(const QString& text);  // with or without the scanner's Enter
+  Q_INVOKABLE void chooseSheet(const QString& hash);
+  Q_INVOKABLE void chooseSize(const QString& name);
+  Q_INVOKABLE void chooseYear(int year, bool isMakersMark);
+  Q_INVOKABLE void chooseDate(const QString& isoDay, const QString& source);
+  Q_INVOKABLE void chooseLabelMissing();
+  Q_INVOKABLE void asTheLast(bool isAllSound);
+  Q_INVOKABLE void toWhat();  // back to sheet, size and label
+  Q_INVOKABLE void toPoints();
+  Q_INVOKABLE void touchPoint(int index);  // unseen, sound, fault, unseen
+  Q_INVOKABLE void sayFault(int index, const QString& what);
+  Q_INVOKABLE void closeFault();
+  Q_INVOKABLE void allSound();
+  Q_INVOKABLE void putInService();
+  Q_INVOKABLE void hold(const QString& what, bool isWithAthlete);  // what may be empty when a fault says it already
+  Q_INVOKABLE void undoLast();
+  Q_INVOKABLE void putAside();  // nothing is written
+
+ signals:
+  void changed();
+  void taken(const QString& serial, bool isInService);  // on disk
+
+ private:
+  struct Body;
+  std::unique_ptr<Body> m_body;
+};
+
+}  // namespace snugline::models

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: one helmet: what it is, its label, its seven points, open holds, who wears it, where it is, and its history; and the acts on
+// it. Each act is one of core/book/acts.h; a refused one leaves a sentence in `refusal` and nothing written. Thread: GUI thread.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+#include <QVariantList>
+
+#include "core/book/fact.h"
+#include "qml/models/desk.h"
+
+namespace snugline::models {
+
+class UnitPage : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("part of UnitsModel")
+  Q_PROPERTY(QString unitId READ unitId NOTIFY changed)  // empty when none is open
+  Q_PROPERTY(QString serial READ serial NOTIFY changed)
+  Q_PROPERTY(QString kindWords READ kindWords NOTIFY changed)  // "Alder A1, L"
+  Q_PROPERTY(QString statusWords READ statusWords NOTIFY changed)
+  Q_PROPERTY(QString labelWords READ labelWords NOTIFY changed)
+  Q_PROPERTY(bool isLabelGood READ isLabelGood NOTIFY changed)
+  Q_PROPERTY(bool isHeld READ isHeld NOTIFY changed)
+  Q_PROPERTY(QVariantList points READ points NOTIFY changed)          // as in sentences_gear.h, with {seen}
+  Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)            // {fact, words, seen, rule}
+  Q_PROPERTY(QVariantList wearers READ wearers NOTIFY changed)        // {athlete, name}
+  Q_PROPERTY(QVariantList moves READ moves NOTIFY changed)            // {to, words}: those that make sense now
+  Q_PROPERTY(QVariantList history READ history NOTIFY changed)        // {when, who, words}, latest first
+  Q_PROPERTY(QVariantList candidates READ candidates NOTIFY changed)  // {athlete, name, words} by candidateSearch
+  Q_PROPERTY(QString candidateSearch READ candidateSearch WRITE setCandidateSearch NOTIFY changed)
+  Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
+  Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)
+
+ public:
+  explicit UnitPage(Desk* desk, QObject* parent = nullptr);
+
+  [[nodiscard]] QString unitId() const;
+  [[nodiscard]] QString serial() const;
+  [[nodiscard]] QString kindWords() const;
+  [[nodiscard]] QString statusWords() const;
+  [[nodiscard]] QString labelWords() const;
+  [[nodiscard]] bool isLabelGood() const;
+  [[nodiscard]] bool isHeld() const;
+  [[nodiscard]] QVariantList points() const;
+  [[nodiscard]] QVariantList holds() const;
+  [[nodiscard]] QVariantList wearers() const;
+  [[nodiscard]] QVariantList moves() const;
+  [[nodiscard]] QVariantList history() const { return m_history; }
+  [[nodiscard]] QVariantList candidates() const;
+  [[nodiscard]] QString candidateSearch() const { return m_candidateSearch; }
+  [[nodiscard]] QString refusal() const { return m_refusal; }
+  [[nodiscard]] bool isBusy() const { return m_isBusy; }
+  void setCandidateSearch(const QString& words);
+
+  Q_INVOKABLE void open(const QString& unitId);
+  Q_INVOKABLE void close();
+  Q_INVOKABLE void hold(const QString& reason, const QString& what, bool isWithAthlete);
+  Q_INVOKABLE void release(const QString& holdFact, const QString& why);
+  Q_INVOKABLE void moveTo(const QString& to, const QString& where);
+  Q_INVOKABLE void pairWith(const QString& athleteId);
+  Q_INVOKABLE void unpair(const QString& athleteId);
+  Q_INVOKABLE void forgetRefusal();
+
+ signals:
+  void changed();
+  void written();  // an act of this page is on disk
+
+ private:
+  [[nodiscard]] const season::UnitRecord* unit() const;
+  void act(Desk::Job job);
+  void readHistory();
+
+  Desk* m_desk;
+  std::string m_unit;
+  QVariantList m_history;
+  QString m_candidateSearch;
+  QString m_refusal;
+  bool m_isBusy = false;
+};
+
+}  // namespace snugline::models
