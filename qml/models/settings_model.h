@@ -1,24 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: what this device shows and how: units, theme, text size, names as initials, reduced motion. Kept in a small INI file outside
-// the Book, because it belongs to the glass and not to the record; every change is on disk before it shows.
-// Errors: an unreadable or foreign value falls back to the standard one; a file that cannot be written is said in `refusal`.
-// Thread: GUI thread.
+// Purpose: what this device was told about how to show things, for QML: units, theme, text size, names as initials, reduced motion.
+// Kept by Choices outside the Book, because it belongs to the glass and not to the record. Thread: GUI thread.
 #pragma once
 
-#include <memory>
-
-#include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
+#include <QtQml/qqmlregistration.h>
 
 #include "core/quantity/quantity.h"
 
-QT_BEGIN_NAMESPACE
-class QSettings;
-QT_END_NAMESPACE
-
 namespace snugline::models {
 
+class Choices;
 class Desk;
 
 class SettingsModel : public QObject {
@@ -30,29 +23,24 @@ class SettingsModel : public QObject {
   Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed)  // 100..200
   Q_PROPERTY(bool namesAsInitials READ namesAsInitials WRITE setNamesAsInitials NOTIFY changed)
   Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY changed)
-  Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
-  Q_PROPERTY(QString teamWords READ teamWords NOTIFY changed)  // "Harrow Creek High Herons, season 2026"
+  Q_PROPERTY(QString teamWords READ teamWords NOTIFY teamChanged)                   // "Harrow Creek High Herons, season 2026"
+  Q_PROPERTY(QString bookWords READ bookWords NOTIFY teamChanged)                   // "64 athletes, 78 helmets, 3 model sheets"
 
  public:
-  enum class Units { Metric, Us };
+  enum Units { Metric, Us };
   Q_ENUM(Units)
-  enum class Theme { Day, Sun, Night };
+  enum Theme { Day, Sun, Night };
   Q_ENUM(Theme)
 
-  explicit SettingsModel(Desk* desk, QObject* parent = nullptr);
-  ~SettingsModel() override;
+  SettingsModel(Desk* desk, Choices* choices, QObject* parent = nullptr);
 
-  // Reads the file if it is there and keeps every later change in it. Without it nothing is kept.
-  void keepIn(const QString& iniPath);
-
-  [[nodiscard]] Units units() const { return m_units; }
-  [[nodiscard]] UnitSystem system() const { return m_units == Units::Us ? UnitSystem::us : UnitSystem::metric; }
-  [[nodiscard]] Theme theme() const { return m_theme; }
-  [[nodiscard]] int textPercent() const { return m_textPercent; }
-  [[nodiscard]] bool namesAsInitials() const { return m_namesAsInitials; }
-  [[nodiscard]] bool reducedMotion() const { return m_reducedMotion; }
-  [[nodiscard]] QString refusal() const { return m_refusal; }
+  [[nodiscard]] Units units() const;
+  [[nodiscard]] Theme theme() const;
+  [[nodiscard]] int textPercent() const;
+  [[nodiscard]] bool namesAsInitials() const;
+  [[nodiscard]] bool reducedMotion() const;
   [[nodiscard]] QString teamWords() const;
+  [[nodiscard]] QString bookWords() const;
 
   void setUnits(Units units);
   void setTheme(Theme theme);
@@ -62,18 +50,11 @@ class SettingsModel : public QObject {
 
  signals:
   void changed();
+  void teamChanged();
 
  private:
-  void keep(const QString& key, const QVariant& value);
-
   Desk* m_desk;
-  std::unique_ptr<QSettings> m_file;
-  Units m_units = Units::Metric;
-  Theme m_theme = Theme::Day;
-  int m_textPercent = 100;
-  bool m_namesAsInitials = false;
-  bool m_reducedMotion = false;
-  QString m_refusal;
+  Choices* m_choices;
 };
 
 }  // namespace snugline::models

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "qml/models/settings_model.h"
+
+#include "qml/models/choices.h"
+#include "qml/models/desk.h"
+#include "qml/models/sentences_gear.h"
+
+namespace snugline::models {
+
+SettingsModel::SettingsModel(Desk* desk, Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+  connect(choices, &Choices::changed, this, &SettingsModel::changed);
+  connect(desk, &Desk::opened, this, &SettingsModel::teamChanged);
+  connect(desk, &Desk::changed, this, &SettingsModel::teamChanged);
+}
+
+SettingsModel::Units SettingsModel::units() const { return m_choices->units() == UnitSystem::us ? Us : Metric; }
+
+SettingsModel::Theme SettingsModel::theme() const {
+  const QString name = m_choices->theme();
+  if (name == QLatin1String("sun")) return Sun;
+  return name == QLatin1String("night") ? Night : Day;
+}
+
+int SettingsModel::textPercent() const { return m_choices->textPercent(); }
+bool SettingsModel::namesAsInitials() const { return m_choices->areNamesShort(); }
+bool SettingsModel::reducedMotion() const { return m_choices->isMotionReduced(); }
+
+QString SettingsModel::teamWords() const {
+  const auto& team = m_desk->views().team;
+  if (!team) return {};
+  return tr("%1 %2, season %3").arg(text(team->name), text(team->mascot), text(team->season));
+}
+
+QString SettingsModel::bookWords() const {
+  const season::Views& views = m_desk->views();
+  return tr("%1, %2, %3")
+      .arg(tr("%n athlete(s)", nullptr, static_cast<int>(views.athletes.size())), tr("%n helmet(s)", nullptr, static_cast<int>(views.units.size())),
+           tr("%n model sheet(s)", nullptr, static_cast<int>(views.sheets.size())));
+}
+
+void SettingsModel::setUnits(Units units) { m_choices->setUnits(units == Us ? UnitSystem::us : UnitSystem::metric); }
+
+void SettingsModel::setTheme(Theme theme) {
+  switch (theme) {
+    case Day: m_choices->setTheme(QStringLiteral("day")); return;
+    case Sun: m_choices->setTheme(QStringLiteral("sun")); return;
+    case Night: m_choices->setTheme(QStringLiteral("night")); return;
+  }
+}
+
+void SettingsModel::setTextPercent(int percent) { m_choices->setTextPercent(percent); }
+void SettingsModel::setNamesAsInitials(bool isOn) { m_choices->setNamesShort(isOn); }
+void SettingsModel::setReducedMotion(bool isOn) { m_choices->setMotionReduced(isOn); }
+
+}  // namespace snugline::models
