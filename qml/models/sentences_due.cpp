@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "sentences.h"
+
+namespace snugline::models {
+
+using season::DueKind;
+using season::DueReason;
+using season::Lane;
+using season::RowAction;
+
+QString DueWords::lane(Lane lane) {
+  switch (lane) {
+    case Lane::doNotWear: return tr("Do not wear");
+    case Lane::beforePractice: return tr("See before practice");
+    case Lane::weekly: return tr("Weekly look");
+    case Lane::nothingDue: return tr("Nothing due");
+  }
+  return {};
+}
+
+QString DueWords::laneEmpty(Lane lane) {
+  switch (lane) {
+    case Lane::doNotWear: return tr("No helmet is out of use.");
+    case Lane::beforePractice: return tr("Nobody to see before practice.");
+    case Lane::weekly: return tr("No weekly look is due.");
+    case Lane::nothingDue: return tr("Everybody has something due.");
+  }
+  return {};
+}
+
+QString DueWords::action(RowAction action) {
+  switch (action) {
+    case RowAction::none: return {};
+    case RowAction::firstFit: return tr("First fit");
+    case RowAction::refit: return tr("Refit");
+    case RowAction::look: return tr("Look");
+    case RowAction::resume: return tr("Go on");
+    case RowAction::chooseHelmet: return tr("Choose helmet");
+    case RowAction::athlete: return tr("Open");
+  }
+  return {};
+}
+
+namespace {
+
+// "Held 08:12 by KP", in today's or another day's words.
+QString heldBy(const DueReason& reason, const Speech& speech) {
+  const QString who = PlainWords::person(speech.views, reason.who);
+  const QString when = reason.at ? PlainWords::moment(*reason.at, speech.today) : QString();
+  if (when.isEmpty()) return DueWords::tr("Held.");
+  if (who.isEmpty()) return DueWords::tr("Held %1.").arg(when);
+  return DueWords::tr("Held %1 by %2").arg(when, who);
+}
+
+QString whatIsHeld(const DueReason& reason) {
+  const QString what = PlainWords::sentenceCase(PlainWords::text(reason.text));
+  if (what.isEmpty()) return reason.point ? MarkWords::point(*reason.point) : QString();
+  return what;
+}
+
+QString lapsed(const DueReason& reason, const Speech& speech) {
+  return reason.day ? DueWords::tr("Certification lapsed %1").arg(PlainWords::day(*reason.day, speech.today))
+                    : DueWords::tr("Certification lapsed");
+}
+
+QString wordOf(const DueReason& reason, const Speech& speech) {
+  QString words = reason.mark ? MarkWords::said(*reason.mark, reason.side, reason.feels) : DueWords::tr("something does not sit right");
+  if (!reason.text.empty()) words += DueWords::tr(", “%1”", "the athlete's own words").arg(PlainWords::text(reason.text));
+  if (!reason.at) return DueWords::tr("Says: %1").arg(words);
+  return DueWords::tr("Says: %1, %2").arg(words, PlainWords::moment(*reason.at, speech.today));
+}
+
+QString breakIn(const DueReason& reason) {
+  if (reason.isLate) return DueWords::tr("Break-in look late, day %1").arg(reason.count);
+  return DueWords::tr("Break-in look, day %1 of %2").arg(reason.count).arg(fit::kBreakInByDays);
+}
+
+QString away(const DueReason& reason) {
+  return reason.text.empty() ? DueWords::tr("Helmet is away") : DueWords::tr("Helmet is away: %1").arg(PlainWords::text(reason.text));
+}
+
+}  // namespace
+
+QString DueWords::reason(const DueReason& reason, const Speech& speech) {
+  switch (reason.kind) {
+    case DueKind::seeAthleteNow: return tr("See athlete now");
+    case DueKind::noUnit: return tr("No helmet yet");
+    case DueKind::held: {
+      const QString what = whatIsHeld(reason);
+      return what.isEmpty() ? heldBy(reason, speech) : tr("%1. %2", "why a helmet is held. Held when by whom").arg(what, heldBy(reason, speech));
+    }
+    case DueKind::unitFault: {
+      const QString point = reason.point ? MarkWords::point(*reason.point) : tr("Helmet");
+      return reason.text.empty() ? tr("%1: fault found").arg(point) : tr("%1: %2").arg(point, PlainWords::text(reason.text));
+    }
+    case DueKind::labelLapsed: return lapsed(reason, speech);
+    case DueKind::labelMissing: return tr("Certification label is missing");
+    case DueKind::labelUnknown: return tr("Certification label not read yet");
+    case DueKind::verdictDoNotWear: {
+      const QString why = GuideWords::reasonCode(reason.text);
+      return why.isEmpty() ? tr("Last check: do not wear") : tr("Last check: do not wear, %1").arg(why);
+    }
+    case DueKind::brokeSaid: return tr("Says: something broke");
+    case DueKind::twoAthletes: return tr("Helmet is also down for number %1").arg(PlainWords::text(reason.text));
+    case DueKind::twoUnits: return tr("Two helmets are down for this athlete");
+    case DueKind::labelDisputed: return tr("Two readings of the label differ");
+    case DueKind::unitAway: return away(reason);
+    case DueKind::neverFitted: return tr("Never fitted in this helmet");
+    case DueKind::checkOpen:
+      return reason.mark ? tr("Check left open at %1").arg(MarkWords::brief(*reason.mark)) : tr("Check left open");
+    case DueKind::adjustOpen:
+      return reason.mark ? tr("To adjust: %1").arg(MarkWords::found(*reason.mark, reason.finding, reason.side, fit::HoldHow::unsaid))
+                         : tr("To adjust");
+    case DueKind::wordOpen: return wordOf(reason, speech);
+    case DueKind::hairChanged: return tr("Hair changed since the last fit");
+    case DueKind::partChanged:
+      return reason.text.empty() ? tr("A part was changed since the last fit") : tr("Part changed: %1").arg(PlainWords::text(reason.text));
+    case DueKind::airChanged:
+      return reason.change ? tr("Air has moved about %1").arg(PlainWords::text(print(*reason.change, speech.units))) : tr("Air has moved");
+    case DueKind::dryHair: return tr("Fitted on dry hair: see again wet");
+    case DueKind::breakIn: return breakIn(reason);
+    case DueKind::weeklyLook:
+      return reason.isLate ? tr("Weekly look late, %n days since the last", nullptr, reason.count)
+                           : tr("Weekly look, %n days since the last", nullptr, reason.count);
+    case DueKind::pointUnseen: return reason.point ? tr("%1 not seen yet").arg(MarkWords::point(*reason.point)) : tr("A point not seen yet");
+    case DueKind::labelLapsing:
+      return reason.day ? tr("Certification lapses after %1").arg(PlainWords::day(*reason.day, speech.today)) : tr("Certification lapses soon");
+    case DueKind::tapeStale: return tr("Head last taped %n months ago", nullptr, reason.count);
+    case DueKind::neverTaped: return tr("Head not taped yet");
+  }
+  return {};
+}
+
+}  // namespace snugline::models
