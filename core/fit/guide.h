@@ -2,9 +2,34 @@
 // Purpose: the guide as a pure function. A check is a setup and a list of answers; take() folds one answer into the state,
 // assess() says where the check stands. "Fits" is one predicate over the last findings (isFits), and the next question is
 // the first open mark: there is no hand-made state machine and no override.
-// Nothing here reads a clock, a file or the Book. Ranges: pumps 1..20, pressures within the quantity's range.
-// Errors of take(): unknownPort (a port or part that the sheet lacks), outOfRange, unknownWord. The state is unchanged then.
-// Thread: plain values.
+//
+// Fits, and only then: every mark's last finding is snug and seen after the last change that reopens it; all seven points
+// sound; certifiedUntil known and not before today, label not missing; no word of the athlete open; nothing broken; not
+// unwell; every question of the sheet answered yes; hair wet for a first fit or a refit. There is no override.
+// Verdicts by precedence, worst first:
+//  do-not-wear  a point at fault; label lapsed or missing; a mark at fault (at ears and chin only once every way is used
+//               up; hold at fault = it cannot be tried); a mark that is off with no way left (other size or model, with
+//               its direction); a question answered no; something broke, said and the points not seen since.
+//  adjust       a mark is off and a way is left; or a first fit or refit on dry hair ("dry-hair").
+//  unfinished   a mark, point, question, word, the hair or the label's date is open; or unwell (the next step is then stop).
+// Ways: a cell of the advice table is a list of ways in their order. A way is left for a mark while the sheet has the port or
+// part; the air is not known to stand at or beyond the sheet's limit; the pad has a next step; the check has fewer than
+// kTurnsPerCheck turns; and the mark has fewer than kTurnsPerMark turns or never used this way. To reseat, and to see that
+// straps are snapped, even and routed, are advice and no ways: alone they do not keep a check open.
+// Turns: a change counts for the first mark that is off (current, not snug) and has it among its ways, else for the first
+// mark that is off, else for the check only. Turns are never reset. At eight the check has no way left for anything that is
+// off; a mark that is then seen snug is snug all the same.
+// Air: with a gauge reading (air) the gauge is known; pumps alone leave it unknown ("limit not measured"), which is no limit.
+// Reopening: a change reopens reopens(change) and asks every word of the athlete again; a gauging reopens hold; hair that
+// was dry and is wet now (first, refit) reopens every mark; "broke" reopens the points. Only seeing a mark makes it current,
+// which also answers a word there. A finding said of one side leaves a standing finding of the other side as it is.
+// A shell seen at fault stays at fault within the check: a crack is released by repair or retirement only. Other points may
+// be seen again once the part was replaced; "all seven sound" at one touch never undoes a fault.
+//
+// Nothing here reads a clock, a file or the Book. Ranges: pumps 0 (not counted) to 20, pressures within the quantity's range.
+// Errors of take(): unknownPort (a port or part that the sheet lacks, named by place), outOfRange, unknownWord (a question
+// that the sheet lacks), inconsistent (a deed that does not go with its place), notAllowed (Fitted after the first change).
+// The state is unchanged then. Thread: plain values.
 #pragma once
 
 #include <array>
@@ -24,16 +49,20 @@ namespace snugline::fit {
 
 // Names the rules that a check was judged by; goes up when any rule of the guide changes.
 inline constexpr int kRulesVersion = 1;
-inline constexpr Length kBrowTarget{25400};      // 1 in above the eyebrows: ASTM STP1177 (1997); AAP; NATA
-inline constexpr int kTurnsPerMark = 3;          // ours
-inline constexpr int kTurnsPerCheck = 8;         // ours
-inline constexpr int kBreakInFromDays = 1;       // common practice, no source
-inline constexpr int kBreakInByDays = 3;         // common practice, no source
-inline constexpr int kWeeklyFromDays = 5;        // ours
-inline constexpr int kWeeklyByDays = 7;          // common practice, no source
+inline constexpr Length kBrowTarget{25400};  // 1 in above the eyebrows: ASTM STP1177 (1997); AAP; NATA
+inline constexpr int kTurnsPerMark = 3;      // ours
+inline constexpr int kTurnsPerCheck = 8;     // ours
+inline constexpr int kBreakInFromDays = 1;   // common practice, no source
+inline constexpr int kBreakInByDays = 3;     // common practice, no source
+inline constexpr int kWeeklyFromDays = 5;    // ours
+inline constexpr int kWeeklyByDays = 7;      // common practice, no source
+inline constexpr int kPumpsLow = 1;          // air per step, common practice, no source
+inline constexpr int kPumpsHigh = 3;
+inline constexpr int kPumpsMost = 20;      // in one answer: more is a slip of the finger (ours)
+inline constexpr Length kGapMost{150000};  // a brow gap beyond 150 mm is a slip of the finger (ours)
 
 enum class CheckKind : std::uint8_t { first, refit, look };
-[[nodiscard]] std::string_view code(CheckKind k);            // "first", "refit", "look"
+[[nodiscard]] std::string_view code(CheckKind k);  // "first", "refit", "look"
 [[nodiscard]] std::optional<CheckKind> checkKindFromCode(std::string_view);
 
 enum class Deed : std::uint8_t { add, release, swap, reroute, relength };
@@ -42,14 +71,16 @@ enum class Deed : std::uint8_t { add, release, swap, reroute, relength };
 
 // ---- answers -------------------------------------------------------------------------------------------------------
 
-struct HairSeen { bool isWet = false; };
-// What the unit was set to before the first mark. Missing places stand at the sheet's start.
+struct HairSeen {
+  bool isWet = false;
+};
+// What the unit was set to before the first change. Missing places stand at the sheet's start.
 struct Fitted {
   std::array<std::optional<Pressure>, gear::kPortCount> air;
-  std::array<std::optional<Length>, gear::kPartCount> pad;     // jaw-left, jaw-right, crown-pad
+  std::array<std::optional<Length>, gear::kPartCount> pad;  // jaw-left, jaw-right, crown-pad
   friend bool operator==(const Fitted&, const Fitted&) = default;
 };
-// For brow a measured gap decides among snug, over and under; fault always stands.
+// For brow a measured gap decides among snug, over and under; fault always stands. side is kept where knowsSides(mark).
 struct MarkSeen {
   Mark mark = Mark::brow;
   Finding finding = Finding::snug;
@@ -58,49 +89,68 @@ struct MarkSeen {
   std::optional<Length> gap;
   friend bool operator==(const MarkSeen&, const MarkSeen&) = default;
 };
-struct GroupSnug { LookView view = LookView::front; };          // one answer for three marks, recorded as such
+struct GroupSnug {
+  LookView view = LookView::front;
+};  // one answer for three marks, recorded as such
 struct Adjusted {
   Deed deed = Deed::add;
   std::optional<gear::Port> port;
   std::optional<gear::Part> part;
-  int pumps = 0;                        // air, counted
-  std::optional<Pressure> air;          // air, gauge reading after the change
-  std::optional<Length> to;             // pad thickness after a swap
+  int pumps = 0;                // air, counted
+  std::optional<Pressure> air;  // air, gauge reading after the change
+  std::optional<Length> to;     // pad thickness after a swap; missing: a pad moves one step the way its mark asks
   friend bool operator==(const Adjusted&, const Adjusted&) = default;
 };
-struct AirRead { gear::Port port = gear::Port::crown; Pressure gauge; bool isOnHead = true; };  // a gauging reopens hold
-struct PointSeen { gear::Point point = gear::Point::certification; gear::PointState state = gear::PointState::sound; std::string what; };
-struct PointsSound {};                                          // all seven at one touch, recorded as such
-struct QuestionAnswered { std::string id; bool isYes = true; };
+struct AirRead {
+  gear::Port port = gear::Port::crown;
+  Pressure gauge;
+  bool isOnHead = true;
+};  // a gauging reopens hold
+struct PointSeen {
+  gear::Point point = gear::Point::certification;
+  gear::PointState state = gear::PointState::sound;
+  std::string what;
+};
+struct PointsSound {};  // all seven at one touch, recorded as such
+struct QuestionAnswered {
+  std::string id;
+  bool isYes = true;
+};
 enum class Feels : std::uint8_t { tight, loose, broke };
 [[nodiscard]] std::string_view code(Feels f);
 [[nodiscard]] std::optional<Feels> feelsFromCode(std::string_view);  // also hurts, presses, slips, slides, moves
-struct AthleteSaid { std::optional<Mark> where; Side side = Side::both; Feels feels = Feels::tight; };
-struct Unwell {};                                               // equipment work stops; the trainer is told
+// Without a place a word is asked again at every mark.
+struct AthleteSaid {
+  std::optional<Mark> where;
+  Side side = Side::both;
+  Feels feels = Feels::tight;
+};
+struct Unwell {};  // equipment work stops; the trainer is told
 
-using Answer = std::variant<HairSeen, Fitted, MarkSeen, GroupSnug, Adjusted, AirRead, PointSeen, PointsSound,
-                            QuestionAnswered, AthleteSaid, Unwell>;
+using Answer =
+    std::variant<HairSeen, Fitted, MarkSeen, GroupSnug, Adjusted, AirRead, PointSeen, PointsSound, QuestionAnswered, AthleteSaid, Unwell>;
 
 // ---- state ---------------------------------------------------------------------------------------------------------
 
 struct Setup {
-  gear::ModelSheet const* sheet = nullptr;   // outlives the state
+  gear::ModelSheet const* sheet = nullptr;  // outlives the state
   CheckKind kind = CheckKind::first;
   Day today;
-  std::optional<Day> certifiedUntil;         // last good day (earliest end); missing = not known
-  bool isLabelMissing = false;               // seen, and there is none
+  std::optional<Day> certifiedUntil;  // last good day (earliest end); missing = not known
+  bool isLabelMissing = false;        // seen, and there is none
   std::optional<Day> seasonEnd;
+  bool asksFitted = false;  // ask for Fitted after the hair where the sheet has air; never needed for fits
 };
 
 struct MarkState {
-  Finding finding = Finding::unseen;         // as last seen
-  bool isCurrent = false;                    // false once something reopened it
+  Finding finding = Finding::unseen;  // as last seen
+  bool isCurrent = false;             // false once something reopened it
   Side side = Side::both;
   HoldHow how = HoldHow::unsaid;
   std::optional<Length> gap;
-  bool isInGroup = false;                    // answered as part of a grouped view
-  int turns = 0;                             // changes made for this mark's sake; never reset
-  std::uint8_t waysUsed = 0;                 // bit i: way i of a cell was used, see guide.cpp
+  bool isInGroup = false;      // answered as part of a grouped view
+  int turns = 0;               // changes made for this mark's sake; never reset
+  std::uint32_t waysUsed = 0;  // bit i: way i of guide_table.h was used for this mark's sake
   friend bool operator==(const MarkState&, const MarkState&) = default;
 };
 
@@ -109,47 +159,49 @@ struct State {
   gear::PointFindings points;
   std::optional<bool> isHairWet;
   bool isFittedSet = false;
-  Fitted fitted;                             // as it stands now, where known
-  std::array<int, gear::kPortCount> pumps{}; // net pumps since the start, + in, - out
-  std::array<bool, gear::kPortCount> isGauged{};
+  Fitted fitted;                                  // as it stands now; air is missing where only pumps were counted since
+  std::array<int, gear::kPortCount> pumps{};      // net pumps since the start, + in, - out
+  std::array<bool, gear::kPortCount> isGauged{};  // the value in fitted was read from a gauge
   int turns = 0;
-  MarkSet words;                             // the athlete's word, not answered since
-  MarkSet wordsEver;                         // every change reopens these
+  MarkSet words;      // the athlete's word, not answered since
+  MarkSet wordsEver;  // every change reopens these
   std::array<Feels, kMarkCount> wordFeels{};
-  bool isBroken = false;                     // "something broke" said and no point of the unit seen since
+  std::array<Side, kMarkCount> wordSides{};
+  bool isBroken = false;  // "something broke" said and not all points of the unit seen since
   bool isUnwell = false;
-  std::vector<std::pair<std::string, bool>> questions;   // answered ones
+  std::vector<std::pair<std::string, bool>> questions;  // answered ones
   friend bool operator==(const State&, const State&) = default;
 };
 
 [[nodiscard]] State begin(const Setup& setup);
 [[nodiscard]] Result<State> take(const Setup& setup, const State& state, const Answer& answer);
 
-// What a change reopens, before the athlete's word is added (RULES, Fit, Reopens).
+// What a change reopens, before the athlete's word is added.
 [[nodiscard]] MarkSet reopens(const Adjusted& change);
 
 // ---- assessment ----------------------------------------------------------------------------------------------------
 
 enum class Verdict : std::uint8_t { unfinished, fits, adjust, doNotWear };
-[[nodiscard]] std::string_view code(Verdict v);              // "unfinished", "fits", "adjust", "do-not-wear"
+[[nodiscard]] std::string_view code(Verdict v);  // "unfinished", "fits", "adjust", "do-not-wear"
 [[nodiscard]] std::optional<Verdict> verdictFromCode(std::string_view);
 
 enum class ReasonKind : std::uint8_t {
-  pointFault,        // point
-  labelLapsed,       // certification lapsed
+  pointFault,   // point
+  labelLapsed,  // certification lapsed
   labelMissing,
-  labelUnknown,      // no date known: leaves unfinished
-  markFault,         // mark: a part that must be put right before it is worn
-  cannotTry,         // hold cannot be tried
-  notReached,        // mark: every way is used up; other size or model
-  markOff,           // mark, finding: can be put right now
-  dryHair,           // code "dry-hair"
-  veto,              // question
-  markOpen,          // mark: not seen, or reopened and not seen again
-  pointOpen,         // point
-  questionOpen,      // question
-  wordOpen,          // mark: athlete's word not answered
-  broken,            // athlete said that something broke
+  labelUnknown,  // no date known: leaves unfinished
+  markFault,     // mark: a part that must be put right before it is worn
+  cannotTry,     // hold cannot be tried
+  notReached,    // mark: every way is used up; other size or model
+  markOff,       // mark, finding: can be put right now
+  dryHair,       // code "dry-hair"
+  veto,          // question answered no
+  hairOpen,      // first or refit: not said whether the hair is wet
+  markOpen,      // mark: not seen, or reopened and not seen again
+  pointOpen,     // point
+  questionOpen,  // question
+  wordOpen,      // mark: athlete's word not answered
+  broken,        // athlete said that something broke
   unwell
 };
 struct Reason {
@@ -158,8 +210,11 @@ struct Reason {
   std::optional<gear::Point> point;
   Finding finding = Finding::unseen;
   Side side = Side::both;
-  std::string text;                          // question id, or the finder's words
-  [[nodiscard]] std::string codeText() const;   // "dry-hair", "brow-over", "faceguard-fault", "label-lapsed", "crown-open", …
+  std::string text;  // question id, or the finder's words
+  // "unwell", "broken", "faceguard-fault", "label-lapsed", "label-missing", "label-unknown", "brow-fault", "hold-not-tried",
+  // "brow-not-reached", "brow-over", "dry-hair", "<question>-no", "hair-open", "crown-open", "shell-open",
+  // "<question>-open", "jaw-said".
+  [[nodiscard]] std::string codeText() const;
   friend bool operator==(const Reason&, const Reason&) = default;
 };
 
@@ -167,16 +222,19 @@ struct Reason {
 enum class AdviceKind : std::uint8_t { reseat, change, check, replacePart, otherSize, otherModel, holdUnit };
 struct Advice {
   AdviceKind kind = AdviceKind::reseat;
-  Mark mark = Mark::brow;                    // for whose sake
-  std::optional<Deed> deed;                  // kind change
+  Mark mark = Mark::brow;    // for whose sake
+  std::optional<Deed> deed;  // kind change
   std::optional<gear::Port> port;
   std::optional<gear::Part> part;
-  int pumpsLow = 0, pumpsHigh = 0;           // air: 1 to 3
-  std::optional<Length> to;                  // pad: the next step of the sheet
-  int direction = 0;                         // otherSize: +1 up, -1 down
-  MarkSet reopens;
-  std::uint8_t way = 0;                      // index in the cell
-  [[nodiscard]] std::string doText() const;  // "add", "release", "swap", "reroute", "relength", "reseat", "check", "replace", "other-size-up", "other-size-down", "other-model", "hold"
+  int pumpsLow = 0, pumpsHigh = 0;   // air: 1 to 3
+  std::optional<Length> to;          // pad: the next step of the sheet
+  int direction = 0;                 // otherSize: +1 up, -1 down; pad: +1 thicker, -1 thinner; relength: +1 longer, -1 shorter, 0 even
+  std::optional<gear::Point> point;  // holdUnit, replacePart: for a point's sake (mark says nothing then)
+  MarkSet reopens;                   // the athlete's word included
+  std::uint8_t way = 0;              // index in the cell
+  [[nodiscard]] std::string doText() const;      // "add", "release", "swap", "reroute", "relength", "reseat", "check", "replace",
+                                                 // "other-size-up", "other-size-down", "other-model", "hold"
+  [[nodiscard]] std::string amountText() const;  // "1-3 pumps", the exact thickness ("28mm"), "longer", "shorter", "even"; else empty
   friend bool operator==(const Advice&, const Advice&) = default;
 };
 
@@ -186,18 +244,18 @@ struct Step {
   std::optional<Mark> mark;
   std::optional<gear::Point> point;
   std::string question;
-  [[nodiscard]] std::string codeText() const;   // "stop", "hair", "brow", "warning-label", question id, "done"
+  [[nodiscard]] std::string codeText() const;  // "stop", "hair", "fitted", "brow", "warning-label", question id, "done"
   friend bool operator==(const Step&, const Step&) = default;
 };
 
 struct Assessment {
   Verdict verdict = Verdict::unfinished;
-  std::vector<Reason> reasons;               // worst first, then in the order of marks and points
-  std::vector<Step> open;                    // every open mark, question and point
+  std::vector<Reason> reasons;  // worst first, then in the order of marks and points
+  std::vector<Step> open;       // hair, every open mark (off ones too), question and point, in the order asked
   Step next;
-  std::vector<Advice> advice;                // ways for the first mark that is off, then for the others in order
-  std::array<Finding, kMarkCount> strip{};   // unseen where reopened
-  Day dueFrom, dueBy;                        // of the next look; dueBy never after certifiedUntil
+  std::vector<Advice> advice;               // ways for the first mark that is off, then for the others in order
+  std::array<Finding, kMarkCount> strip{};  // unseen where reopened
+  Day dueFrom, dueBy;                       // of the next look; after fits never later than certifiedUntil; else today
 };
 [[nodiscard]] Assessment assess(const Setup& setup, const State& state);
 

@@ -16,12 +16,12 @@ inline constexpr std::array<Mark, kMarkCount> kMarks{Mark::brow, Mark::ears,  Ma
 
 // over: high, presses, tight, hurts. under: low, gap, slack, slides.
 enum class Finding : std::uint8_t { unseen, snug, over, under, fault };
-enum class Side : std::uint8_t { both, left, right };        // jaw, sides and ears know left and right
+enum class Side : std::uint8_t { both, left, right };  // jaw, sides and ears know left and right
 enum class HoldHow : std::uint8_t { unsaid, twist, rock, drop };
 
-[[nodiscard]] std::string_view code(Mark m);        // "brow"
+[[nodiscard]] std::string_view code(Mark m);  // "brow"
 [[nodiscard]] std::optional<Mark> markFromCode(std::string_view);
-[[nodiscard]] std::string_view code(Finding f);     // "unseen", "snug", "over", "under", "fault"
+[[nodiscard]] std::string_view code(Finding f);                          // "unseen", "snug", "over", "under", "fault"
 [[nodiscard]] std::optional<Finding> findingFromCode(std::string_view);  // also high, presses, tight, hurts, low, gap, slack, loose, slides
 [[nodiscard]] std::string_view code(Side s);
 [[nodiscard]] std::optional<Side> sideFromCode(std::string_view);
@@ -40,13 +40,17 @@ struct MarkSet {
   constexpr void add(Mark m) { bits |= static_cast<std::uint16_t>(1U << static_cast<unsigned>(m)); }
   constexpr void remove(Mark m) { bits &= static_cast<std::uint16_t>(~(1U << static_cast<unsigned>(m))); }
   friend constexpr bool operator==(const MarkSet&, const MarkSet&) = default;
-  friend constexpr MarkSet operator|(MarkSet a, MarkSet b) { MarkSet r; r.bits = a.bits | b.bits; return r; }
+  friend constexpr MarkSet operator|(MarkSet a, MarkSet b) {
+    MarkSet r;
+    r.bits = a.bits | b.bits;
+    return r;
+  }
 };
 
 // The three grouped views of a look: front, side, hold.
 enum class LookView : std::uint8_t { front, side, hold };
 inline constexpr std::array<LookView, 3> kLookViews{LookView::front, LookView::side, LookView::hold};
-[[nodiscard]] std::array<Mark, 3> marksOf(LookView v);   // front: brow, chin, straps; side: ears, nape, jaw; hold: crown, sides, hold
+[[nodiscard]] std::array<Mark, 3> marksOf(LookView v);  // front: brow, chin, straps; side: ears, nape, jaw; hold: crown, sides, hold
 [[nodiscard]] std::string_view code(LookView v);
 [[nodiscard]] std::optional<LookView> lookViewFromCode(std::string_view);
 
