@@ -2,7 +2,8 @@
 // Purpose: who is due and why. A row is a pure function of (views, today, now, conditions); worst lane wins, then earliest
 // due-by, then jersey. Reasons carry data, the words are made at the screen. Source of the table: RULES of this project;
 // each threshold is named in board.cpp with its source.
-// Complexity: build is linear in athletes (plus one sort); update touches only the athletes named.
+// Complexity: build is linear in athletes (plus one sort of small keys); update makes only the rows named and finds their old and new
+// places by binary search; the rows between the two places move up or down by one.
 // Thread: plain values.
 #pragma once
 
@@ -10,6 +11,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/season/record.h"
@@ -79,6 +81,7 @@ struct DueRow {
   std::vector<DueReason> reasons;         // worst first
   Day dueFrom, dueBy;
   bool isWithAthlete = false;             // a held helmet that the athlete still has: first in its lane
+  bool isOnTop = false;                   // unwell or hit said and not yet acknowledged: before everything else
   RowAction action = RowAction::none;
   std::array<fit::Finding, fit::kMarkCount> strip{};
   fit::MarkSet words;                     // hollow bars: the athlete's word, not yet seen by staff
@@ -102,6 +105,17 @@ struct BoardTime {
 
 [[nodiscard]] DueRow rowOf(const Views& views, const AthleteRecord& athlete, BoardTime time, const Conditions& conditions);
 [[nodiscard]] bool ranksBefore(const DueRow& a, const DueRow& b);
+// By number, then by text ("07" before "7"); no number comes last.
+[[nodiscard]] bool jerseyBefore(const std::string& a, const std::string& b);
+
+// What a row is ranked by, small enough to sort many.
+struct RankKey {
+  std::uint64_t major = 0;                // lane, on top, with athlete, due-by
+  std::int32_t number = 0;                // jersey as a number; none is last
+  std::string jersey, athlete;
+  friend auto operator<=>(const RankKey&, const RankKey&) = default;
+};
+[[nodiscard]] RankKey rankKeyOf(const DueRow& row);
 
 class Board {
  public:
@@ -110,10 +124,15 @@ class Board {
   // Rows of these athletes are made anew and put in their place; others are not touched. Time and conditions as at build.
   void update(const Views& views, const std::vector<std::string>& athletes);
   [[nodiscard]] const std::vector<DueRow>& rows() const { return m_rows; }
+  // Place of an athlete's row, or nothing. Binary search.
+  [[nodiscard]] std::optional<std::size_t> placeOf(const std::string& athlete) const;
   [[nodiscard]] std::array<int, 4> counts() const;
 
  private:
+  void indexKeys();
+
   std::vector<DueRow> m_rows;             // ranked
+  std::unordered_map<std::string, RankKey> m_keys;   // by athlete, as ranked; filled at the first update
   BoardTime m_time;
   Conditions m_conditions;
 };

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: the due table, one function for each row of it. Only board.cpp and board_row.cpp include this.
+// Each threshold stands in board_reasons.cpp or core/fit/guide.h with its source beside it. Thread: plain values.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/season/board.h"
+
+namespace snugline::season {
+
+// What every row of one board shares, worked out once.
+struct DueContext {
+  const Views* views = nullptr;
+  Instant now;
+  Day today, practice;
+  std::optional<Day> seasonStart, seasonEnd;
+};
+[[nodiscard]] DueContext contextOf(const Views& views, BoardTime time);
+
+// What is read off an athlete's record before any rule is asked.
+struct Standing {
+  const AthleteRecord* athlete = nullptr;
+  const UnitRecord* unit = nullptr;      // worn now; the last paired one where there are two
+  std::vector<const UnitRecord*> units;  // all of them
+  const CheckRecord* open = nullptr;
+  const EndedCheck* last = nullptr;          // in the unit worn since it was paired, not dated after now unless it found something
+  const EndedCheck* fit = nullptr;           // the first fit or refit that the break-in counts from
+  const EndedCheck* look = nullptr;          // the last check that saw the marks
+  const EndedCheck* lookAfterFit = nullptr;  // a look on a later day than the fit
+};
+[[nodiscard]] Standing standingOf(const DueContext& context, const AthleteRecord& athlete);
+
+// When the next look is due, apart from anything open: break-in after a fit, else weekly. Nothing when never fitted or out of season.
+struct NextLook {
+  DueKind kind = DueKind::weeklyLook;
+  Day from, by;
+};
+[[nodiscard]] std::optional<NextLook> nextLook(const DueContext& context, const Standing& standing);
+
+[[nodiscard]] DueRow rowOf(const DueContext& context, const AthleteRecord& athlete);
+
+// All reasons, in no order.
+[[nodiscard]] std::vector<DueReason> reasonsOf(const DueContext& context, const Standing& standing);
+
+// Not dated after now: a wrong clock elsewhere must not make a look count.
+[[nodiscard]] inline bool isSeen(const DueContext& context, Instant at) { return at.ms <= context.now.ms; }
+
+}  // namespace snugline::season
