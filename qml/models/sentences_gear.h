@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: words for what core says about equipment: the seven points, faults, label spans, tags, holds, places, roster rows, sheets,
-// and for every error code. Sentences name equipment and files only, never judge a person. Thread: any; plain functions.
+// Purpose: words for equipment: point findings, label spans, holds, places, roster rows. Sentences name equipment and files only, never
+// judge a person. Names of the points and their faults: sentences.h. Thread: GUI thread.
 #pragma once
 
 #include <optional>
 #include <string>
 
 #include <QString>
-#include <QStringList>
 #include <QVariantList>
 
-#include "core/book/fact.h"
 #include "core/book/roster.h"
 #include "core/gear/certification.h"
 #include "core/gear/points.h"
@@ -22,12 +20,8 @@ namespace snugline::models {
 [[nodiscard]] QString text(std::string_view utf8);
 [[nodiscard]] std::string utf8(const QString& words);
 
-[[nodiscard]] QString dayWords(Day day);      // "30 Dec 2027"
-[[nodiscard]] QString timeWords(Instant at);  // "14 Oct 2026 15:04"
+[[nodiscard]] QString dayWords(Day day);  // "30 Dec 2027"
 
-[[nodiscard]] QString pointName(gear::Point point);                        // "Warning label"
-[[nodiscard]] QString pointAsk(gear::Point point);                         // what to look for, one short line
-[[nodiscard]] QStringList pointFaults(gear::Point point);                  // usual faults, in the trade's words, most usual first
 [[nodiscard]] QString pointStateWords(const gear::PointFinding& finding);  // "Sound", "Not seen", "Fault: bare metal"
 // The seven as a list for tiles and strips: {code, name, ask, state, words, faults}; state 0 unseen, 1 sound, 2 fault.
 [[nodiscard]] QVariantList pointList(const gear::PointFindings& findings);
@@ -45,11 +39,6 @@ namespace snugline::models {
 [[nodiscard]] QString unitStatus(const season::Views& views, const season::UnitRecord& unit);  // "On hold", "In service, with 57 Okafor", …
 
 [[nodiscard]] QString rowDoubt(const book::RowNote& note);  // why, with the cell
-[[nodiscard]] QString errorSentence(const Error& error);    // any error, what and where
-
-// One line of a timeline, nothing for facts that do not concern a unit or athlete page.
-[[nodiscard]] QString factWords(const season::Views& views, const book::Fact& fact);
-[[nodiscard]] QString whoWords(const season::Views& views, const std::string& person);  // initials, "" when nobody was known
 
 [[nodiscard]] QString athleteName(const season::AthleteRecord& athlete);  // "57 Okafor, Dele"
 

@@ -33,18 +33,22 @@ QString SettingsModel::teamWords() const {
 
 QString SettingsModel::bookWords() const {
   const season::Views& views = m_desk->views();
-  return tr("%1, %2, %3")
-      .arg(tr("%n athlete(s)", nullptr, static_cast<int>(views.athletes.size())), tr("%n helmet(s)", nullptr, static_cast<int>(views.units.size())),
-           tr("%n model sheet(s)", nullptr, static_cast<int>(views.sheets.size())));
+  return tr("Athletes %1, helmets %2, model sheets %3").arg(views.athletes.size()).arg(views.units.size()).arg(views.sheets.size());
 }
 
 void SettingsModel::setUnits(Units units) { m_choices->setUnits(units == Us ? UnitSystem::us : UnitSystem::metric); }
 
 void SettingsModel::setTheme(Theme theme) {
   switch (theme) {
-    case Day: m_choices->setTheme(QStringLiteral("day")); return;
-    case Sun: m_choices->setTheme(QStringLiteral("sun")); return;
-    case Night: m_choices->setTheme(QStringLiteral("night")); return;
+    case Day:
+      m_choices->setTheme(QStringLiteral("day"));
+      return;
+    case Sun:
+      m_choices->setTheme(QStringLiteral("sun"));
+      return;
+    case Night:
+      m_choices->setTheme(QStringLiteral("night"));
+      return;
   }
 }
 

@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "qml/models/sentences_gear.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+#include <QVariantMap>
+
+#include "sentences.h"
+
+namespace snugline::models {
+
+namespace {
+struct Gear {
+  Q_DECLARE_TR_FUNCTIONS(Gear)
+};
+}  // namespace
+
+QString text(std::string_view utf8Bytes) { return QString::fromUtf8(utf8Bytes.data(), static_cast<qsizetype>(utf8Bytes.size())); }
+std::string utf8(const QString& words) { return words.toStdString(); }
+
+QString dayWords(Day day) {
+  const CivilDate date = civil(day);
+  return QLocale().toString(QDate(date.year, date.month, date.day), QStringLiteral("d MMM yyyy"));
+}
+
+QString pointStateWords(const gear::PointFinding& finding) {
+  switch (finding.state) {
+    case gear::PointState::unseen:
+      return Gear::tr("Not seen");
+    case gear::PointState::sound:
+      return Gear::tr("Sound");
+    case gear::PointState::fault:
+      return finding.what.empty() ? Gear::tr("Fault") : Gear::tr("Fault: %1").arg(text(finding.what));
+  }
+  return {};
+}
+
+QVariantList pointList(const gear::PointFindings& findings) {
+  QVariantList list;
+  for (const gear::Point point : gear::kPoints) {
+    const gear::PointFinding& finding = findings[static_cast<std::size_t>(point)];
+    QVariantList faults;
+    for (const MarkWords::Fault& fault : MarkWords::pointFaults(point)) {
+      faults.append(QVariantMap{{QStringLiteral("label"), fault.label}, {QStringLiteral("what"), text(fault.what)}});
+    }
+    list.append(QVariantMap{{QStringLiteral("code"), text(gear::code(point))},
+                            {QStringLiteral("name"), MarkWords::point(point)},
+                            {QStringLiteral("ask"), MarkWords::pointAsk(point)},
+                            {QStringLiteral("state"), static_cast<int>(finding.state)},
+                            {QStringLiteral("words"), pointStateWords(finding)},
+                            {QStringLiteral("faults"), faults}});
+  }
+  return list;
+}
+
+QString labelShort(const gear::Label& label) {
+  if (label.fullDate) return Gear::tr("certified %1").arg(dayWords(*label.fullDate));
+  switch (label.kind) {
+    case gear::LabelKind::makersMark:
+      return Gear::tr("maker's mark %1").arg(label.year);
+    case gear::LabelKind::recertification:
+      return Gear::tr("label %1").arg(label.year);
+  }
+  return {};
+}
+
+QString labelWords(const gear::Label& label, const std::optional<gear::DaySpan>& lastGood, Day today) {
+  QString what;
+  switch (label.kind) {
+    case gear::LabelKind::makersMark:
+      what = Gear::tr("Maker's mark %1").arg(label.year);
+      break;
+    case gear::LabelKind::recertification:
+      what = Gear::tr("Label %1").arg(label.year);
+      break;
+  }
+  if (label.fullDate) {
+    what = label.source.empty() ? Gear::tr("Certified %1").arg(dayWords(*label.fullDate))
+                                : Gear::tr("Certified %1 by %2").arg(dayWords(*label.fullDate), text(label.source));
+  }
+  if (!lastGood) return what;
+  const QString first = dayWords(lastGood->first);
+  const QString last = dayWords(lastGood->last);
+  switch (gear::judge(*lastGood, today)) {
+    case gear::LabelState::unknown:
+      return what;
+    case gear::LabelState::good:
+      return lastGood->isOneDay() ? Gear::tr("%1: good to %2").arg(what, first)
+                                  : Gear::tr("%1: good to between %2 and %3, judged by the earlier").arg(what, first, last);
+    case gear::LabelState::mayHaveLapsed:
+      return Gear::tr("%1: good to between %2 and %3, judged by the earlier, so lapsed").arg(what, first, last);
+    case gear::LabelState::lapsed:
+      return Gear::tr("%1: lapsed, last good day %2").arg(what, last);
+  }
+  return what;
+}
+
+QString labelWordsOf(const season::Views& views, const season::UnitRecord& unit, Day today) {
+  if (unit.isLabelMissing) return Gear::tr("Label looked for and missing");
+  if (unit.labels.empty()) return Gear::tr("No label read yet");
+  const QString words = labelWords(unit.labels.back().label, season::lastGoodDay(views, unit), today);
+  return unit.isLabelDisputed ? Gear::tr("%1. Two readings differ: read it again").arg(words) : words;
+}
+
+gear::LabelState labelStateOf(const season::Views& views, const season::UnitRecord& unit, Day today) {
+  if (unit.isLabelMissing) return gear::LabelState::lapsed;
+  const auto span = season::lastGoodDay(views, unit);
+  return span ? gear::judge(*span, today) : gear::LabelState::unknown;
+}
+
+QString holdReason(const std::string& reason) {
+  if (const auto point = gear::pointFromCode(reason)) return MarkWords::point(*point);
+  if (reason == "label" || reason == "label-lapsed") return Gear::tr("Label");
+  if (reason == "label-missing") return Gear::tr("Label missing");
+  if (reason == "fit") return Gear::tr("Fit not reached");
+  if (reason == "broken") return Gear::tr("Something broke");
+  return Gear::tr("Held");
+}
+
+QString whereWords(bool isWithAthlete) { return isWithAthlete ? Gear::tr("still with the athlete") : Gear::tr("in our hands"); }
+
+QString holdWords(const season::HoldRecord& hold) {
+  const QString reason = hold.what.empty() ? holdReason(hold.reason) : Gear::tr("%1: %2").arg(holdReason(hold.reason), text(hold.what));
+  return Gear::tr("%1, %2").arg(reason, whereWords(hold.isWithAthlete));
+}
+
+QString placeWords(season::UnitPlace place, const std::string& where) {
+  QString words;
+  switch (place) {
+    case season::UnitPlace::shelf:
+      words = Gear::tr("On the shelf");
+      break;
+    case season::UnitPlace::withAthlete:
+      words = Gear::tr("With an athlete");
+      break;
+    case season::UnitPlace::repair:
+      words = Gear::tr("In repair");
+      break;
+    case season::UnitPlace::sentOut:
+      words = Gear::tr("Sent out");
+      break;
+    case season::UnitPlace::retired:
+      words = Gear::tr("Retired");
+      break;
+    case season::UnitPlace::lost:
+      words = Gear::tr("Lost");
+      break;
+  }
+  return where.empty() ? words : Gear::tr("%1: %2").arg(words, text(where));
+}
+
+QString athleteName(const season::AthleteRecord& athlete) {
+  const QString name = athlete.given.empty() ? text(athlete.family) : Gear::tr("%1, %2").arg(text(athlete.family), text(athlete.given));
+  return athlete.jersey.empty() ? name : Gear::tr("%1 %2").arg(text(athlete.jersey), name);
+}
+
+QString unitStatus(const season::Views& views, const season::UnitRecord& unit) {
+  QString words;
+  if (!unit.holds.empty()) {
+    words = Gear::tr("On hold: %1").arg(holdWords(unit.holds.back()));
+  } else if (unit.place != season::UnitPlace::shelf && unit.place != season::UnitPlace::withAthlete) {
+    words = placeWords(unit.place, unit.placeWords);
+  } else if (!unit.isInService) {
+    words = Gear::tr("Not in service yet");
+  } else {
+    words = unit.athletes.empty() ? Gear::tr("In service, on the shelf") : Gear::tr("In service");
+  }
+  if (unit.athletes.empty()) return words;
+  const season::AthleteRecord* wearer = views.athlete(unit.athletes.front());
+  return wearer == nullptr ? words : Gear::tr("%1, worn by %2").arg(words, athleteName(*wearer));
+}
+
+QString rowDoubt(const book::RowNote& note) {
+  const QString cell = text(note.text);
+  switch (note.doubt) {
+    case book::RowDoubt::headTooLarge:
+      return Gear::tr("A head of %1 is larger than expected: tape it again. Not recorded").arg(cell);
+    case book::RowDoubt::headTooSmall:
+      return Gear::tr("A head of %1 is smaller than expected: tape it again. Not recorded").arg(cell);
+    case book::RowDoubt::sameJersey:
+      return Gear::tr("Jersey %1 is on the roster already").arg(cell);
+    case book::RowDoubt::birthYearUnlikely:
+      return Gear::tr("Birth year %1 looks unlikely").arg(cell);
+    case book::RowDoubt::noName:
+      return Gear::tr("No name in this row");
+    case book::RowDoubt::jerseyUnreadable:
+      return Gear::tr("\"%1\" is not a jersey number").arg(cell);
+    case book::RowDoubt::headUnreadable:
+      return Gear::tr("\"%1\" is not a head size, such as 575 mm or 22.5 in").arg(cell);
+    case book::RowDoubt::birthYearUnreadable:
+      return Gear::tr("\"%1\" is not a birth year").arg(cell);
+    case book::RowDoubt::tooFewCells:
+      return Gear::tr("Fewer cells than the header has");
+    case book::RowDoubt::tooManyCells:
+      return Gear::tr("More cells than the header has");
+    case book::RowDoubt::badQuote:
+      return Gear::tr("A quote is opened and never closed");
+    case book::RowDoubt::notPrintable:
+      return Gear::tr("Characters that cannot be printed");
+    case book::RowDoubt::repeated:
+      return Gear::tr("The same row stands further up");
+  }
+  return {};
+}
+
+}  // namespace snugline::models
