@@ -15,6 +15,7 @@
 
 namespace snugline::models {
 
+class Choices;
 class Desk;
 
 class DockModel : public QObject {
@@ -52,11 +53,9 @@ class DockModel : public QObject {
   enum class Stage { Waiting, What, Points };
   Q_ENUM(Stage)
 
-  explicit DockModel(Desk* desk, QObject* parent = nullptr);
+  // The unit on the table is kept beside the file of choices; where that has none, in memory only.
+  DockModel(Desk* desk, const Choices* choices, QObject* parent = nullptr);
   ~DockModel() override;
-
-  // The file for the unit on the table; without it a kill loses the touches for the unit in hand, never a fact.
-  void keepDraftIn(const QString& path);
 
   [[nodiscard]] Stage stage() const;
   [[nodiscard]] bool isBusy() const;

@@ -15,6 +15,8 @@
 
 namespace snugline::models {
 
+class Choices;
+
 class RosterModel : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
@@ -29,7 +31,7 @@ class RosterModel : public QAbstractListModel {
  public:
   enum Role { AthleteIdRole = Qt::UserRole + 1, JerseyRole, NameRole, HelmetRole, TapeRole, IsTapeStaleRole, IsOnRosterRole };
 
-  explicit RosterModel(Desk* desk, QObject* parent = nullptr);
+  RosterModel(Desk* desk, const Choices* choices, QObject* parent = nullptr);
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
   [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
@@ -59,6 +61,7 @@ class RosterModel : public QAbstractListModel {
   void refuse(const QString& words);
 
   Desk* m_desk;
+  const Choices* m_choices;
   RosterImport m_intake;
   QString m_search;
   QString m_refusal;

@@ -10,6 +10,7 @@
 
 namespace snugline::models {
 
+class Choices;
 class Desk;
 
 class SheetsModel : public QObject {
@@ -18,20 +19,17 @@ class SheetsModel : public QObject {
   QML_UNCREATABLE("part of UnitsModel")
   // {hash, name, adopted, units, sizes: [{name, band}], facts: [{name, words}], cautions}
   Q_PROPERTY(QVariantList sheets READ sheets NOTIFY changed)
-  Q_PROPERTY(bool isMetric READ isMetric WRITE setMetric NOTIFY changed)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
   Q_PROPERTY(QString remark READ remark NOTIFY changed)  // "Alder A1 adopted"
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)
 
  public:
-  explicit SheetsModel(Desk* desk, QObject* parent = nullptr);
+  SheetsModel(Desk* desk, const Choices* choices, QObject* parent = nullptr);
 
   [[nodiscard]] QVariantList sheets() const;
-  [[nodiscard]] bool isMetric() const { return m_isMetric; }
   [[nodiscard]] QString refusal() const { return m_refusal; }
   [[nodiscard]] QString remark() const { return m_remark; }
   [[nodiscard]] bool isBusy() const { return m_isBusy; }
-  void setMetric(bool isMetric);
 
   Q_INVOKABLE void adopt(const QString& pathOrUrl);
 
@@ -40,7 +38,7 @@ class SheetsModel : public QObject {
 
  private:
   Desk* m_desk;
-  bool m_isMetric = true;
+  const Choices* m_choices;
   QString m_refusal, m_remark;
   bool m_isBusy = false;
 };

@@ -16,6 +16,8 @@
 
 namespace snugline::models {
 
+class Choices;
+
 class UnitPage : public QObject {
   Q_OBJECT
   QML_ELEMENT
@@ -38,7 +40,7 @@ class UnitPage : public QObject {
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)
 
  public:
-  explicit UnitPage(Desk* desk, QObject* parent = nullptr);
+  UnitPage(Desk* desk, const Choices* choices, QObject* parent = nullptr);
 
   [[nodiscard]] QString unitId() const;
   [[nodiscard]] QString serial() const;
@@ -77,6 +79,7 @@ class UnitPage : public QObject {
   void readHistory();
 
   Desk* m_desk;
+  const Choices* m_choices;
   std::string m_unit;
   QVariantList m_history;
   QString m_candidateSearch;

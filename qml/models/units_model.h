@@ -16,6 +16,8 @@
 
 namespace snugline::models {
 
+class Choices;
+
 class UnitsModel : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
@@ -42,7 +44,7 @@ class UnitsModel : public QAbstractListModel {
     IsLapsedRole
   };
 
-  explicit UnitsModel(Desk* desk, QObject* parent = nullptr);
+  UnitsModel(Desk* desk, const Choices* choices, QObject* parent = nullptr);
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
   [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
@@ -64,6 +66,7 @@ class UnitsModel : public QAbstractListModel {
   void list();
 
   Desk* m_desk;
+  const Choices* m_choices;
   UnitPage m_page;
   SheetsModel m_sheets;
   Filter m_filter = Filter::All;
