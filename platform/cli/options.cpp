@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: Apache-2.0
+// The one place that knows the options library. CLI11 2.1.2 needs fallthrough() so that --json may stand after a subcommand, and its
+// own exit codes (100 and up) are all bad input here.
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "platform/cli/requests.h"
+#include "platform/cli/words.h"
+
+namespace snugline::cli {
+namespace {
+
+constexpr int kMostAthletes = 100000;  // a Book of ten seasons with this many still fits a tablet (ours)
+constexpr int kMostSeasons = 50;       // ours
+
+struct Requests {
+  SizeRequest size;
+  GuideRequest guide;
+  TagRequest tag;
+  DueRequest due;
+  RosterRequest roster;
+  TakeInRequest takeIn;
+  BookRequest book;
+  DemoRequest demo;
+};
+
+const char* const kSheetHelp = "model sheet: its id (one installed, or adopted by --book) or a file";
+const char* const kBookHelp = "the Book, a file";
+const char* const kAtHelp = "time as YYYY-MM-DDThh:mm:ss with an offset, like -05:00 or Z";
+
+void addFitCommands(CLI::App& app, Requests& r, Parsed& parsed) {
+  CLI::App* size = app.add_subcommand("size", "Shell size from tape readings, with its odds");
+  size->add_option("--sheet", r.size.sheet, kSheetHelp)->required();
+  size->add_option("--tape", r.size.tape, "readings with a unit, parted by commas: 575mm,577mm")
+      ->required()
+      ->allow_extra_args(false)
+      ->take_all();
+  size->add_option("--book", r.size.book, kBookHelp);
+  size->callback([&r, &parsed] { parsed.run = [request = r.size](Outside& o) { return cli::size(request, o); }; });
+
+  CLI::App* guide = app.add_subcommand("guide", "Run a whole check from recorded answers");
+  guide->add_option("--sheet", r.guide.sheet, kSheetHelp)->required();
+  guide->add_option("--answers", r.guide.answers, "the answers, a JSON file")->required();
+  guide->add_option("--book", r.guide.book, kBookHelp);
+  guide->add_flag("--expect-fits", r.guide.expectsFits, "exit 1 unless the verdict is fits");
+  guide->callback([&r, &parsed] { parsed.run = [request = r.guide](Outside& o) { return cli::guide(request, o); }; });
+
+  CLI::App* tag = app.add_subcommand("tag", "What a scanned or typed tag says");
+  tag->add_option("TEXT", r.tag.text, "the text; character 29 raw or written as \\x1d")->required();
+  tag->add_option("--at", r.tag.at, std::string(kAtHelp) + "; settles two-digit years, today when left out");
+  tag->callback([&r, &parsed] { parsed.run = [request = r.tag](Outside& o) { return cli::tag(request, o); }; });
+}
+
+void addSeasonCommands(CLI::App& app, Requests& r, Parsed& parsed) {
+  CLI::App* due = app.add_subcommand("due", "Who is due, in what order, and why");
+  due->add_option("--book", r.due.book, kBookHelp)->required();
+  due->add_option("--at", r.due.at, kAtHelp)->required();
+  due->add_option("--temperature", r.due.temperature, "air where the helmets are, like 4C or 39F");
+  due->add_option("--elevation", r.due.elevation, "above the sea, like 180m or 590ft");
+  due->callback([&r, &parsed] { parsed.run = [request = r.due](Outside& o) { return cli::due(request, o); }; });
+
+  CLI::App* roster = app.add_subcommand("roster", "Take a roster in from a spreadsheet's file");
+  roster->add_option("FILE", r.roster.file, "the roster: comma, semicolon or tab, with a row of headings")->required();
+  roster->add_option("--book", r.roster.book, kBookHelp)->required();
+  roster->add_option("--at", r.roster.at, std::string(kAtHelp) + "; now when left out");
+  roster->callback([&r, &parsed] { parsed.run = [request = r.roster](Outside& o) { return cli::roster(request, o); }; });
+
+  CLI::App* takeIn = app.add_subcommand("take-in", "Take helmets in from a list of scans");
+  takeIn->add_option("--book", r.takeIn.book, kBookHelp)->required();
+  takeIn->add_option("--tags", r.takeIn.tags, "one scan a line: tag, or tag,sheet,size,label year[,points]")->required();
+  takeIn->add_option("--at", r.takeIn.at, std::string(kAtHelp) + "; now when left out");
+  takeIn->callback([&r, &parsed] { parsed.run = [request = r.takeIn](Outside& o) { return cli::takeIn(request, o); }; });
+}
+
+void addBookDeed(CLI::App& book, Requests& r, Parsed& parsed, BookDeed deed, const char* name, const char* help) {
+  CLI::App* sub = book.add_subcommand(name, help);
+  sub->fallthrough();
+  const bool hasBackup = deed == BookDeed::backup || deed == BookDeed::restore;
+  if (hasBackup) {
+    const char* const option = deed == BookDeed::backup ? "FILE,--out" : "FILE,--from";
+    sub->add_option(option, r.book.file, deed == BookDeed::backup ? "the backup to write" : "the backup to read")->required();
+    sub->add_option("--book", r.book.book, kBookHelp)->required();
+  } else {
+    sub->add_option("BOOK,--book", r.book.book, kBookHelp)->required();
+  }
+  if (deed == BookDeed::create) {
+    sub->add_option("--team", r.book.team, "name of the school or club");
+    sub->add_option("--mascot", r.book.mascot, "name of the team");
+    sub->add_option("--season", r.book.season, "the season, a year");
+  }
+  sub->callback([&r, &parsed, deed] {
+    r.book.deed = deed;
+    parsed.run = [request = r.book](Outside& o) { return cli::book(request, o); };
+  });
+}
+
+void addBookCommands(CLI::App& app, Requests& r, Parsed& parsed) {
+  CLI::App* book = app.add_subcommand("book", "The Book itself");
+  book->require_subcommand(1);
+  addBookDeed(*book, r, parsed, BookDeed::create, "new", "Found a new Book");
+  addBookDeed(*book, r, parsed, BookDeed::verify, "verify", "Check every chain and signature; exit 1 when one does not hold");
+  addBookDeed(*book, r, parsed, BookDeed::info, "info", "What is in the Book");
+  addBookDeed(*book, r, parsed, BookDeed::rebuild, "rebuild", "Make the views anew from the log; exit 1 when the kept ones differed");
+  addBookDeed(*book, r, parsed, BookDeed::backup, "backup", "Write every fact to one backup file");
+  addBookDeed(*book, r, parsed, BookDeed::restore, "restore", "Make a new Book from a backup");
+
+  CLI::App* demo = app.add_subcommand("demo", "Write a Book of invented people, the same for the same seed");
+  demo->add_option("--out", r.demo.out, "the Book to write, a new file")->required();
+  demo->add_option("--athletes", r.demo.athletes, "how many athletes")->check(CLI::Range(1, kMostAthletes));
+  demo->add_option("--seasons", r.demo.seasons, "how many seasons")->check(CLI::Range(1, kMostSeasons));
+  demo->add_option("--seed", r.demo.seed, "any whole number");
+  demo->callback([&r, &parsed] { parsed.run = [request = r.demo](Outside& o) { return cli::demo(request, o); }; });
+
+  app.add_subcommand("check", "Test this installation")->callback([&parsed] { parsed.run = [](Outside& o) { return cli::check(o); }; });
+}
+
+}  // namespace
+
+Parsed parseOptions(int argc, const char* const* argv) {
+  Parsed parsed;
+  auto requests = std::make_unique<Requests>();
+  CLI::App app{
+      "snug: helmets that are certified, sound and snug, from a terminal.\n"
+      "Quantities take a unit (575mm, 22.5in, 20kPa, 22C, 180m). Follow the helmet maker's instructions and local rules; they come first.",
+      "snug"};
+  app.set_version_flag("--version", std::string("snug ") + SNUGLINE_VERSION);
+  app.add_flag("--json", parsed.isJson, "answer with one JSON object");
+  app.require_subcommand(1);
+  app.fallthrough();
+  addFitCommands(app, *requests, parsed);
+  addSeasonCommands(app, *requests, parsed);
+  addBookCommands(app, *requests, parsed);
+  for (CLI::App* sub : app.get_subcommands({})) sub->fallthrough();
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::CallForVersion& version) {
+    parsed.out = std::string(version.what()) + '\n';
+    parsed.run = nullptr;
+  } catch (const CLI::Success&) {  // --help of the command that was named last
+    const CLI::App* named = &app;
+    while (!named->get_subcommands().empty()) named = named->get_subcommands().front();
+    parsed.out = named->help();
+    parsed.run = nullptr;
+  } catch (const CLI::ParseError& error) {
+    parsed.exitCode = kBadInput;
+    parsed.error = oneLine(std::string("snug: ") + error.what() + "; see snug --help");
+    parsed.run = nullptr;
+  }
+  return parsed;
+}
+
+}  // namespace snugline::cli

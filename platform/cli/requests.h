@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: what each command of `snug` is asked, as plain text from the command line, and what it answers. Options are read in
+// options.cpp and nowhere else; commands parse quantities and times themselves, so that an error names the option.
+// A command prints nothing: it returns a whole Reply or an Error, so that nothing is half done or half said. Thread: one.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "core/ports/ports.h"
+#include "core/quantity/result.h"
+
+namespace snugline::cli {
+
+inline constexpr int kDone = 0;      // done
+inline constexpr int kAnswerNo = 1;  // the answer is no
+inline constexpr int kBadInput = 2;  // bad input, one line on standard error
+
+struct Reply {
+  int exitCode = kDone;
+  std::string json;  // exactly one object, no newline at its end
+  std::string text;  // for people; lines end with a newline
+};
+
+// The edges that commands use; injected, so that tests can hand in others.
+struct Outside {
+  ports::Clock& clock;
+  ports::Keys& keys;
+  std::string programFolder;  // where the executable lies, to find the sheets installed beside it; may be empty
+};
+
+struct SizeRequest {
+  std::string sheet, book;
+  std::vector<std::string> tape;
+};
+struct GuideRequest {
+  std::string sheet, book, answers;
+  bool expectsFits = false;
+};
+struct TagRequest {
+  std::string text, at;
+};
+struct DueRequest {
+  std::string book, at, temperature, elevation;
+};
+struct RosterRequest {
+  std::string file, book, at;
+};
+struct TakeInRequest {
+  std::string tags, book, at;
+};
+enum class BookDeed : std::uint8_t { create, verify, info, rebuild, backup, restore };
+struct BookRequest {
+  BookDeed deed = BookDeed::info;
+  std::string book, file;  // file: the backup written or read
+  std::string team, mascot, season;
+};
+struct DemoRequest {
+  std::string out;
+  int athletes = 64;
+  int seasons = 1;
+  std::uint64_t seed = 1;
+};
+
+[[nodiscard]] Result<Reply> size(const SizeRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> guide(const GuideRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> tag(const TagRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> due(const DueRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> roster(const RosterRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> takeIn(const TakeInRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> book(const BookRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> demo(const DemoRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> check(Outside& outside);
+
+// Reads the command line. Either a command to run, or an exit code with what to print.
+struct Parsed {
+  std::function<Result<Reply>(Outside&)> run;  // empty when there is nothing to run
+  bool isJson = false;
+  int exitCode = kDone;
+  std::string out, error;  // error: one line, no newline
+};
+[[nodiscard]] Parsed parseOptions(int argc, const char* const* argv);
+
+}  // namespace snugline::cli
