@@ -15,7 +15,38 @@ namespace snugline::book {
 
 using Drafts = std::vector<Draft>;
 
-// --- athletes. jersey: 0..3 characters of digits as written ("07"); names 1..80 characters.
+// Names of the rules that refuse (Error::detail of notAllowed), for the screen to put into words.
+namespace rule {
+inline constexpr std::string_view kUnitHeld = "unit-held";
+inline constexpr std::string_view kUnitAway = "unit-away";
+inline constexpr std::string_view kUnitRetired = "unit-retired";
+inline constexpr std::string_view kNotInService = "not-in-service";
+inline constexpr std::string_view kLabelLapsed = "label-lapsed";
+inline constexpr std::string_view kLabelMissing = "label-missing";
+inline constexpr std::string_view kLabelUnknown = "label-unknown";
+inline constexpr std::string_view kLabelDisputed = "label-disputed";
+inline constexpr std::string_view kPointUnseen = "point-unseen";       // place: the point
+inline constexpr std::string_view kPointFault = "point-fault";         // place: the point
+inline constexpr std::string_view kBrokeSaid = "broke-said";
+inline constexpr std::string_view kUnwellSaid = "unwell-said";
+inline constexpr std::string_view kNoUnit = "no-helmet";
+inline constexpr std::string_view kTwoUnits = "two-helmets";
+inline constexpr std::string_view kTwoAthletes = "two-athletes";
+inline constexpr std::string_view kNeverFitted = "never-fitted";       // a look before any fit
+inline constexpr std::string_view kCheckOpen = "check-open";
+inline constexpr std::string_view kCrackHold = "crack-hold";           // ends by return from repair or by retirement
+inline constexpr std::string_view kAlreadyClosed = "already-closed";
+inline constexpr std::string_view kNothingSaid = "nothing-said";
+inline constexpr std::string_view kOffRoster = "off-roster";
+}  // namespace rule
+
+// What a hold says when a point that service needs was not seen at intake; such a hold ends when it is seen.
+inline constexpr std::string_view kNotSeenYet = "not seen";
+inline constexpr std::size_t kNameLimit = 80;       // characters
+inline constexpr std::size_t kWordsLimit = 500;     // characters
+
+// --- athletes. jersey: 0..3 characters of digits as written ("07"); family 1..80 characters, given 0..80; birth year 1900..2199.
+// Two athletes may share a number; the roster questions it. Nothing to change drafts nothing.
 [[nodiscard]] Result<Drafts> addAthlete(const season::Views&, const AthleteAdded&);
 [[nodiscard]] Result<Drafts> changeAthlete(const season::Views&, const std::string& athlete, const AthleteChanged&);
 [[nodiscard]] Result<Drafts> readTape(const season::Views&, const std::string& athlete, const std::vector<Length>& readings);
@@ -41,7 +72,11 @@ struct Outcome { bool isInService = false; std::string reason, what; };
 [[nodiscard]] Result<Drafts> hold(const season::Views&, const std::string& unit, const std::string& reason, const std::string& what, bool isWithAthlete);
 // A crack's hold (point shell) is released only by return from repair or by retirement.
 [[nodiscard]] Result<Drafts> releaseHold(const season::Views&, const std::string& unit, const std::string& hold, const std::string& why);
+// to: in-service, repair, sent-out, back, retired, lost. Sent out, retired and lost also unpair; retired releases every hold, back from
+// repair too; back opens everything again: whoever wears it is paired anew and needs a first fit.
 [[nodiscard]] Result<Drafts> move(const season::Views&, const std::string& unit, const std::string& to, const std::string& where);
+// A part of the unit was replaced; whoever wears it is seen before practice.
+[[nodiscard]] Result<Drafts> changePart(const season::Views&, const std::string& unit, const std::string& part, const std::string& what);
 // Only a unit in service, without an open hold and with a label not lapsed. Unpairs what either had.
 [[nodiscard]] Result<Drafts> pair(const season::Views&, const std::string& athlete, const std::string& unit, Day today);
 

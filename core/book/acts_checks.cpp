@@ -1,0 +1,272 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <limits>
+
+#include "core/book/acts.h"
+#include "core/season/board_reasons.h"
+
+namespace snugline::book {
+
+namespace {
+
+using season::AthleteRecord;
+using season::CheckRecord;
+using season::UnitPlace;
+using season::UnitRecord;
+using season::Views;
+
+tl::unexpected<Error> refuse(const std::string& place, std::string_view name) {
+  return fail(ErrorCode::notAllowed, place, std::string(name));
+}
+
+bool isBrokeSaid(const season::SaidRecord& said) { return !said.isAnswered && (said.isBroken || said.feels == fit::Feels::broke); }
+
+// What keeps a unit off any head. A unit whose label is missing may still be checked: the verdict says so.
+Result<void> checkWearable(const Views& views, const UnitRecord& unit, Day today) {
+  if (unit.place == UnitPlace::retired) return refuse(unit.serial, rule::kUnitRetired);
+  if (unit.place == UnitPlace::repair || unit.place == UnitPlace::sentOut || unit.place == UnitPlace::lost) {
+    return refuse(unit.serial, rule::kUnitAway);
+  }
+  if (!unit.holds.empty()) return refuse(unit.serial, rule::kUnitHeld);
+  if (unit.isLabelDisputed) return refuse(unit.serial, rule::kLabelDisputed);
+  if (const auto span = season::lastGoodDay(views, unit); span && gear::judge(*span, today) != gear::LabelState::good) {
+    return refuse(unit.serial, rule::kLabelLapsed);
+  }
+  return {};
+}
+
+// Somebody said that this unit broke, and nobody has looked since.
+bool isSaidBroken(const Views& views, const UnitRecord& unit) {
+  return std::any_of(views.athletes.begin(), views.athletes.end(), [&](const auto& entry) {
+    const auto& said = entry.second.said;
+    return std::any_of(said.begin(), said.end(), [&](const auto& s) { return s.unit == unit.id && isBrokeSaid(s); });
+  });
+}
+
+// What is wrong with the unit itself, as a hold's reason and words. Nothing when only another size or model is needed.
+std::vector<UnitHeld> holdsFor(const std::vector<fit::Reason>& reasons, const UnitRecord* unit) {
+  std::vector<UnitHeld> holds;
+  const auto add = [&](std::string reason, std::string what) {
+    const auto same = [&](const auto& h) { return h.reason == reason; };
+    const bool isKnown =
+        std::any_of(holds.begin(), holds.end(), same) || (unit != nullptr && std::any_of(unit->holds.begin(), unit->holds.end(), same));
+    if (!isKnown) holds.push_back({std::move(reason), std::move(what), false});
+  };
+  for (const fit::Reason& reason : reasons) {
+    switch (reason.kind) {
+      case fit::ReasonKind::pointFault:
+        if (reason.point) add(std::string(gear::code(*reason.point)), reason.text);
+        break;
+      case fit::ReasonKind::labelLapsed:
+        add("label", "lapsed");
+        break;
+      case fit::ReasonKind::labelMissing:
+        add("label", "missing");
+        break;
+      case fit::ReasonKind::markFault:
+      case fit::ReasonKind::cannotTry:
+        add("fit", reason.codeText());
+        break;
+      case fit::ReasonKind::broken:
+        add("broken", reason.text);
+        break;
+      case fit::ReasonKind::notReached:
+      case fit::ReasonKind::markOff:
+      case fit::ReasonKind::dryHair:
+      case fit::ReasonKind::hairOpen:
+      case fit::ReasonKind::veto:
+      case fit::ReasonKind::labelUnknown:
+      case fit::ReasonKind::markOpen:
+      case fit::ReasonKind::pointOpen:
+      case fit::ReasonKind::questionOpen:
+      case fit::ReasonKind::wordOpen:
+      case fit::ReasonKind::unwell:
+        break;
+    }
+  }
+  return holds;
+}
+
+// One answer of the guide as the draft that records it: points are facts about the unit, words about the athlete.
+struct AnswerDrafts {
+  const CheckRecord& check;
+  Drafts drafts;
+
+  void points(std::vector<std::pair<gear::Point, gear::PointFinding>> seen, bool isGroup) {
+    drafts.push_back({check.unit, PointsSeen{std::move(seen), isGroup, check.id}});
+  }
+  void operator()(const fit::PointSeen& a) { points({{a.point, {a.state, a.what}}}, false); }
+  void operator()(const fit::PointsSound&) {
+    std::vector<std::pair<gear::Point, gear::PointFinding>> all;
+    for (gear::Point point : gear::kPoints) all.emplace_back(point, gear::PointFinding{gear::PointState::sound, {}});
+    points(std::move(all), true);
+  }
+  void said(season::SaidRecord record) {
+    record.unit = check.unit;
+    drafts.push_back({check.athlete, Said{std::move(record), check.id}});
+  }
+  void operator()(const fit::AthleteSaid& a) {
+    season::SaidRecord record;
+    record.where = a.where;
+    record.side = a.side;
+    record.feels = a.feels;
+    record.isBroken = a.feels == fit::Feels::broke;
+    said(std::move(record));
+  }
+  void operator()(const fit::Unwell&) {
+    season::SaidRecord record;
+    record.isUnwell = true;
+    said(std::move(record));
+  }
+  // Everything else belongs to the check; answers of one touch share one fact.
+  template <typename A>
+  void operator()(const A& a) {
+    auto* last = drafts.empty() ? nullptr : std::get_if<CheckAnswered>(&drafts.back().body);
+    if (last == nullptr) {
+      drafts.push_back({check.id, CheckAnswered{}});
+      last = std::get_if<CheckAnswered>(&drafts.back().body);
+    }
+    last->answers.emplace_back(a);
+  }
+};
+
+}  // namespace
+
+Result<Drafts> pair(const Views& views, const std::string& athleteId, const std::string& unitId, Day today) {
+  const AthleteRecord* athlete = views.athlete(athleteId);
+  if (athlete == nullptr) return fail(ErrorCode::notFound, "athlete " + athleteId);
+  const UnitRecord* unit = views.unit(unitId);
+  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + unitId);
+  if (!athlete->isOnRoster) return refuse(athlete->jersey, rule::kOffRoster);
+  if (!athlete->openCheck.empty()) return refuse(athlete->jersey, rule::kCheckOpen);
+  if (auto ok = checkWearable(views, *unit, today); !ok) return tl::unexpected(ok.error());
+  if (unit->isLabelMissing) return refuse(unit->serial, rule::kLabelMissing);
+  if (unit->labels.empty()) return refuse(unit->serial, rule::kLabelUnknown);
+  if (!unit->isInService) return refuse(unit->serial, rule::kNotInService);
+  if (isSaidBroken(views, *unit)) return refuse(unit->serial, rule::kBrokeSaid);
+  if (athlete->units == std::vector{unitId} && unit->athletes == std::vector{athleteId}) return Drafts{};
+
+  Drafts drafts;
+  for (const std::string& other : unit->athletes) {
+    const AthleteRecord* wearer = views.athlete(other);
+    if (other != athleteId && wearer != nullptr && !wearer->openCheck.empty()) return refuse(wearer->jersey, rule::kCheckOpen);
+    drafts.push_back({unitId, UnitUnpaired{other, "other athlete"}});
+  }
+  for (const std::string& old : athlete->units) {
+    if (old == unitId) continue;
+    drafts.push_back({old, UnitUnpaired{athleteId, "other helmet"}});
+    // Said to be broken and now off the head: nobody else gets it before it was looked at.
+    for (const season::SaidRecord& said : athlete->said) {
+      if (said.unit != old || !isBrokeSaid(said)) continue;
+      drafts.push_back({old, UnitHeld{"broken", said.words, false}});
+      break;
+    }
+  }
+  drafts.push_back({unitId, UnitPaired{athleteId}});
+  return drafts;
+}
+
+fit::CheckKind kindDue(const Views& views, const AthleteRecord& athlete) {
+  season::DueContext context;
+  context.views = &views;
+  context.now.ms = std::numeric_limits<std::int64_t>::max();  // no clock here: what is recorded counts
+  const season::Standing standing = season::standingOf(context, athlete);
+  if (standing.fit == nullptr) return fit::CheckKind::first;
+  const bool isCut = athlete.hairChanged ||
+                     std::any_of(athlete.said.begin(), athlete.said.end(), [](const auto& s) { return s.isHairChanged && !s.isAnswered; });
+  if (isCut || standing.fit->isHairDry) return fit::CheckKind::refit;
+  if (standing.last == nullptr || standing.last->kind == fit::CheckKind::look) return fit::CheckKind::look;
+  switch (standing.last->verdict) {
+    case fit::Verdict::adjust:
+    case fit::Verdict::unfinished:
+    case fit::Verdict::doNotWear:
+      return fit::CheckKind::refit;  // the fit itself was not brought to an end
+    case fit::Verdict::fits:
+      return fit::CheckKind::look;
+  }
+  return fit::CheckKind::look;
+}
+
+Result<Drafts> beginCheck(const Views& views, const std::string& athleteId, fit::CheckKind kind, Day today) {
+  const AthleteRecord* athlete = views.athlete(athleteId);
+  if (athlete == nullptr) return fail(ErrorCode::notFound, "athlete " + athleteId);
+  if (!athlete->isOnRoster) return refuse(athlete->jersey, rule::kOffRoster);
+  if (!athlete->openCheck.empty()) return refuse(athlete->jersey, rule::kCheckOpen);
+  if (athlete->units.empty()) return refuse(athlete->jersey, rule::kNoUnit);
+  if (athlete->units.size() > 1) return refuse(athlete->jersey, rule::kTwoUnits);
+  const UnitRecord* unit = views.unit(athlete->units.front());
+  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + athlete->units.front());
+  if (unit->athletes.size() > 1) return refuse(unit->serial, rule::kTwoAthletes);
+  // Out at once, out for the day: equipment work waits until the trainer knows.
+  const bool isUnwell = std::any_of(athlete->said.begin(), athlete->said.end(),
+                                    [](const auto& s) { return s.isUnwell && !s.isAcknowledged && !s.isAnswered; });
+  if (isUnwell) return refuse(athlete->jersey, rule::kUnwellSaid);
+  if (auto ok = checkWearable(views, *unit, today); !ok) return tl::unexpected(ok.error());
+  if (views.sheetOf(*unit) == nullptr) return fail(ErrorCode::notFound, "sheet " + unit->sheet);
+  if (kind == fit::CheckKind::look && kindDue(views, *athlete) == fit::CheckKind::first) return refuse(athlete->jersey, rule::kNeverFitted);
+
+  CheckBegun begun;
+  begun.athlete = athleteId;
+  begun.unit = unit->id;
+  begun.sheet = unit->sheet;
+  begun.kind = kind;
+  begun.isLabelMissing = unit->isLabelMissing;
+  if (const auto span = season::lastGoodDay(views, *unit)) begun.certifiedUntil = span->first;
+  for (const season::EndedCheck& check : athlete->checks) {
+    if (check.unit == unit->id) begun.before = check.check;
+  }
+  for (const season::SaidRecord& said : athlete->said) {
+    if (said.isAnswered || said.isUnwell || (!said.where && !said.isBroken)) continue;
+    begun.words.push_back({said.fact, said.where, said.side, said.isBroken ? fit::Feels::broke : said.feels});
+  }
+  return Drafts{{"", std::move(begun)}};
+}
+
+Result<Drafts> answer(const Views& views, const std::string& checkId, const std::vector<fit::Answer>& answers, Day today) {
+  const CheckRecord* check = views.openCheck(checkId);
+  if (check == nullptr) return fail(ErrorCode::notFound, "check " + checkId);
+  const auto setup = season::setupOf(views, *check, today);
+  if (!setup) return tl::unexpected(setup.error());
+  fit::State state = check->state;
+  AnswerDrafts collect{*check, {}};
+  for (const fit::Answer& each : answers) {
+    auto next = fit::take(*setup, state, each);
+    if (!next) return tl::unexpected(next.error());
+    state = std::move(*next);
+    std::visit(collect, each);
+  }
+  return std::move(collect.drafts);
+}
+
+Result<Drafts> endCheck(const Views& views, const std::string& checkId, Instant now) {
+  const CheckRecord* check = views.openCheck(checkId);
+  if (check == nullptr) return fail(ErrorCode::notFound, "check " + checkId);
+  const auto setup = season::setupOf(views, *check, dayOf(now));
+  if (!setup) return tl::unexpected(setup.error());
+  const fit::Assessment assessment = fit::assess(*setup, check->state);
+
+  season::EndedCheck ended;
+  ended.check = check->id;
+  ended.unit = check->unit;
+  ended.kind = check->kind;
+  ended.verdict = assessment.verdict;
+  for (const fit::Reason& reason : assessment.reasons) ended.reasons.push_back(reason.codeText());
+  ended.strip = assessment.strip;
+  ended.isHairDry = check->kind != fit::CheckKind::look && check->state.isHairWet == std::optional(false);
+  ended.dueFrom = assessment.dueFrom;
+  ended.dueBy = assessment.dueBy;
+
+  Drafts drafts{{check->id, CheckEnded{check->athlete, check->unit, std::move(ended)}}};
+  if (assessment.verdict != fit::Verdict::doNotWear) return drafts;
+  const auto holds = holdsFor(assessment.reasons, views.unit(check->unit));
+  for (const UnitHeld& held : holds) drafts.push_back({check->unit, held});
+  const bool isUnitAtFault = std::any_of(assessment.reasons.begin(), assessment.reasons.end(),
+                                         [](const fit::Reason& r) { return !holdsFor({r}, nullptr).empty(); });
+  if (!isUnitAtFault) {
+    const std::string why = assessment.reasons.empty() ? std::string("other size or model") : assessment.reasons.front().codeText();
+    drafts.push_back({check->unit, UnitUnpaired{check->athlete, why}});
+  }
+  return drafts;
+}
+
+}  // namespace snugline::book

@@ -1,0 +1,327 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+
+#include "core/book/acts.h"
+#include "core/book/written.h"
+
+namespace snugline::book {
+
+namespace {
+
+using season::HoldRecord;
+using season::UnitPlace;
+using season::UnitRecord;
+using season::Views;
+
+constexpr int kLabelYearLowest = 1990, kLabelYearHighest = 2199;  // as gear::Label says
+constexpr std::string_view kReasonLabel = "label";
+
+bool isAway(const UnitRecord& unit) {
+  switch (unit.place) {
+    case UnitPlace::shelf:
+    case UnitPlace::withAthlete:
+      return false;
+    case UnitPlace::repair:
+    case UnitPlace::sentOut:
+    case UnitPlace::retired:
+    case UnitPlace::lost:
+      return true;
+  }
+  return false;
+}
+
+bool isHoldReason(const std::string& reason) {
+  return gear::pointFromCode(reason).has_value() || reason == kReasonLabel || reason == "fit" || reason == "broken" || reason == "other";
+}
+
+const HoldRecord* openHold(const UnitRecord& unit, std::string_view reason) {
+  const auto it = std::find_if(unit.holds.begin(), unit.holds.end(), [&](const HoldRecord& h) { return h.reason == reason; });
+  return it == unit.holds.end() ? nullptr : &*it;
+}
+
+Result<void> checkLabel(const gear::Label& label) {
+  if (label.year < kLabelYearLowest || label.year > kLabelYearHighest) {
+    return fail(ErrorCode::outOfRange, "label year",
+                std::to_string(label.year) + ", " + std::to_string(kLabelYearLowest) + ", " + std::to_string(kLabelYearHighest));
+  }
+  if (label.fullDate && civil(*label.fullDate).year != label.year) {
+    return fail(ErrorCode::inconsistent, "label date", print(*label.fullDate) + " is not in " + std::to_string(label.year));
+  }
+  // A full date counts for more than the label itself, so it must say where it stands.
+  return checkWritten(label.source, label.fullDate ? 1 : 0, kNameLimit, "label source");
+}
+
+// The unit as it would stand once the arrival is written down.
+UnitRecord asArrived(const Views& views, const Arrival& arrival) {
+  const UnitRecord* known = views.unitByTag(arrival.tag.key);
+  UnitRecord unit = known != nullptr ? *known : UnitRecord{};
+  if (known == nullptr) {
+    unit.sheet = arrival.sheet;
+    unit.size = arrival.size;
+  }
+  if (arrival.label) {
+    unit.isLabelMissing = false;
+    unit.labels.push_back({*arrival.label, {}});
+  } else if (arrival.isLabelMissing) {
+    unit.isLabelMissing = true;
+  }
+  if (isAway(unit)) unit.points = {};  // back from elsewhere: everything is open again
+  for (gear::Point point : gear::kPoints) {
+    const auto i = static_cast<std::size_t>(point);
+    if (arrival.points[i].state != gear::PointState::unseen)
+      unit.points[i] = season::PointSeenRecord{arrival.points[i], {}, arrival.isGroup};
+  }
+  return unit;
+}
+
+// Why a unit cannot go into service, worst first; nothing when it can.
+std::vector<std::pair<std::string, std::string>> barsToService(const Views& views, const UnitRecord& unit, Day today) {
+  std::vector<std::pair<std::string, std::string>> bars;
+  for (gear::Point point : gear::kPoints) {
+    const auto& seen = unit.points[static_cast<std::size_t>(point)];
+    if (seen && seen->finding.state == gear::PointState::fault) bars.emplace_back(gear::code(point), seen->finding.what);
+  }
+  if (unit.isLabelMissing) {
+    bars.emplace_back(kReasonLabel, "missing");
+  } else if (const auto span = season::lastGoodDay(views, unit); !span) {
+    bars.emplace_back(kReasonLabel, kNotSeenYet);
+  } else if (gear::judge(*span, today) != gear::LabelState::good) {
+    bars.emplace_back(kReasonLabel, "lapsed");
+  }
+  for (gear::Point point : gear::kPoints) {
+    const auto& seen = unit.points[static_cast<std::size_t>(point)];
+    const bool isUnseen = !seen || seen->finding.state == gear::PointState::unseen;
+    if (isUnseen && gear::isNeededForService(point)) bars.emplace_back(gear::code(point), kNotSeenYet);
+  }
+  return bars;
+}
+
+void unpairAll(Drafts& drafts, const UnitRecord& unit, const std::string& reason) {
+  for (const std::string& athlete : unit.athletes) drafts.push_back({unit.id, UnitUnpaired{athlete, reason}});
+}
+
+// A crack's hold ends by return from repair or by retirement only.
+bool isCrackHold(const HoldRecord& hold) { return hold.reason == gear::code(gear::Point::shell) && hold.what != kNotSeenYet; }
+
+void addBack(Drafts& drafts, const UnitRecord& unit, const std::string& where) {
+  drafts.push_back({unit.id, UnitMoved{"back", where}});
+  if (unit.place == UnitPlace::repair) {
+    for (const HoldRecord& open : unit.holds) drafts.push_back({unit.id, HoldReleased{open.fact, "back from repair"}});
+  }
+  for (const std::string& athlete : unit.athletes) {
+    drafts.push_back({unit.id, UnitUnpaired{athlete, "back"}});
+    drafts.push_back({unit.id, UnitPaired{athlete}});
+  }
+}
+
+PointsSeen seenIn(const gear::PointFindings& points, bool isGroup) {
+  PointsSeen seen;
+  seen.isGroup = isGroup;
+  for (gear::Point point : gear::kPoints) {
+    const gear::PointFinding& finding = points[static_cast<std::size_t>(point)];
+    if (finding.state != gear::PointState::unseen) seen.points.emplace_back(point, finding);
+  }
+  return seen;
+}
+
+Result<void> checkPoints(const gear::PointFindings& points) {
+  for (gear::Point point : gear::kPoints) {
+    if (auto ok = checkWritten(points[static_cast<std::size_t>(point)].what, 0, kWordsLimit, std::string(gear::code(point))); !ok)
+      return ok;
+  }
+  return {};
+}
+
+Result<void> checkArrival(const Views& views, const Arrival& arrival) {
+  const UnitRecord* known = views.unitByTag(arrival.tag.key);
+  if (arrival.label) {
+    if (auto ok = checkLabel(*arrival.label); !ok) return ok;
+  }
+  if (auto ok = checkPoints(arrival.points); !ok) return ok;
+  if (!arrival.tag.isCheckDigitOk) return fail(ErrorCode::checkDigitWrong, arrival.tag.serial, "01");
+  if (known != nullptr) {
+    if (known->place == UnitPlace::retired) return fail(ErrorCode::notAllowed, known->serial, std::string(rule::kUnitRetired));
+    const bool isOther =
+        (!arrival.sheet.empty() && arrival.sheet != known->sheet) || (!arrival.size.empty() && arrival.size != known->size);
+    if (isOther) return fail(ErrorCode::inconsistent, known->serial, "known with another sheet or size: " + known->size);
+    return {};
+  }
+  if (arrival.tag.key.empty()) return fail(ErrorCode::notATag, "tag", "empty");
+  const gear::ModelSheet* sheet = views.sheet(arrival.sheet);
+  if (sheet == nullptr) return fail(ErrorCode::notFound, "sheet " + arrival.sheet);
+  const bool isSize = std::any_of(sheet->sizes.begin(), sheet->sizes.end(), [&](const auto& band) { return band.name == arrival.size; });
+  if (!isSize) {
+    std::string words;
+    for (const auto& band : sheet->sizes) words += (words.empty() ? "" : ", ") + band.name;
+    return fail(ErrorCode::unknownWord, "size", arrival.size + "; " + words);
+  }
+  return {};
+}
+
+}  // namespace
+
+Outcome outcomeOf(const Views& views, const Arrival& arrival, Day today) {
+  const UnitRecord unit = asArrived(views, arrival);
+  const auto bars = barsToService(views, unit, today);
+  if (!bars.empty()) return {false, bars.front().first, bars.front().second};
+  // A hold for another cause stands until somebody releases it.
+  for (const HoldRecord& open : unit.holds) {
+    const bool endsNow = open.reason == kReasonLabel || open.what == kNotSeenYet || (unit.place == UnitPlace::repair);
+    if (!endsNow) return {false, open.reason, open.what};
+  }
+  return {true, {}, {}};
+}
+
+Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
+  if (auto ok = checkArrival(views, arrival); !ok) return tl::unexpected(ok.error());
+  const UnitRecord* known = views.unitByTag(arrival.tag.key);
+  Drafts drafts;
+  std::string about = "#0";
+  if (known == nullptr) {
+    drafts.push_back({"", UnitReceived{arrival.tag.serial, arrival.tag.key, arrival.sheet, arrival.size, arrival.tag.made}});
+  } else {
+    about = known->id;
+    if (isAway(*known)) addBack(drafts, *known, {});
+  }
+  if (arrival.label) {
+    drafts.push_back({about, LabelRead{arrival.label}});
+  } else if (arrival.isLabelMissing) {
+    drafts.push_back({about, LabelRead{}});
+  }
+  if (PointsSeen seen = seenIn(arrival.points, arrival.isGroup); !seen.points.empty()) drafts.push_back({about, std::move(seen)});
+
+  const UnitRecord unit = asArrived(views, arrival);
+  const auto bars = barsToService(views, unit, today);
+  const auto isBarred = [&](const HoldRecord& h) {
+    return std::any_of(bars.begin(), bars.end(), [&](const auto& bar) { return bar.first == h.reason; });
+  };
+  bool isHeld = !bars.empty();
+  for (const HoldRecord& open : unit.holds) {
+    if (unit.place == UnitPlace::repair) continue;  // released above
+    const bool isSettled = (open.reason == kReasonLabel || open.what == kNotSeenYet) && !isBarred(open);
+    if (isSettled) {
+      drafts.push_back({about, HoldReleased{open.fact, "seen again"}});
+    } else {
+      isHeld = true;
+    }
+  }
+  for (const auto& [reason, what] : bars) {
+    const HoldRecord* open = openHold(unit, reason);
+    const bool isNew = open == nullptr || unit.place == UnitPlace::repair || (open->what == kNotSeenYet && what != kNotSeenYet);
+    if (isNew) drafts.push_back({about, UnitHeld{reason, what, false}});
+  }
+  if (!isHeld && (!unit.isInService || isAway(unit))) drafts.push_back({about, UnitMoved{"in-service", {}}});
+  return drafts;
+}
+
+Result<Drafts> adoptSheet(const Views& views, const gear::ModelSheet& sheet) {
+  if (views.sheet(sheet.hash) != nullptr) return Drafts{};
+  if (sheet.bytes.empty() || sheet.bytes.size() > gear::kSheetLimitBytes) {
+    return fail(ErrorCode::tooLong, "sheet " + sheet.id,
+                std::to_string(sheet.bytes.size()) + ", " + std::to_string(gear::kSheetLimitBytes));
+  }
+  return Drafts{{"", SheetAdopted{sheet.bytes}}};
+}
+
+Result<Drafts> seePoints(const Views& views, const std::string& id, const gear::PointFindings& points, bool isGroup) {
+  const UnitRecord* unit = views.unit(id);
+  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
+  if (auto ok = checkPoints(points); !ok) return tl::unexpected(ok.error());
+  PointsSeen seen = seenIn(points, isGroup);
+  if (seen.points.empty()) return Drafts{};
+  Drafts drafts;
+  for (const auto& [point, finding] : seen.points) {
+    const std::string reason(gear::code(point));
+    const HoldRecord* open = openHold(*unit, reason);
+    if (finding.state == gear::PointState::fault && (open == nullptr || open->what == kNotSeenYet)) {
+      drafts.push_back({id, UnitHeld{reason, finding.what, false}});
+    } else if (finding.state == gear::PointState::sound && open != nullptr && open->what == kNotSeenYet) {
+      drafts.push_back({id, HoldReleased{open->fact, "seen"}});
+    }
+  }
+  drafts.insert(drafts.begin(), Draft{id, std::move(seen)});
+  return drafts;
+}
+
+Result<Drafts> readLabel(const Views& views, const std::string& unit, const std::optional<gear::Label>& label) {
+  if (views.unit(unit) == nullptr) return fail(ErrorCode::notFound, "unit " + unit);
+  if (label) {
+    if (auto ok = checkLabel(*label); !ok) return tl::unexpected(ok.error());
+  }
+  return Drafts{{unit, LabelRead{label}}};
+}
+
+Result<Drafts> hold(const Views& views, const std::string& id, const std::string& reason, const std::string& what, bool isWithAthlete) {
+  const UnitRecord* unit = views.unit(id);
+  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
+  if (!isHoldReason(reason)) return fail(ErrorCode::unknownWord, "reason", reason + "; a point, label, fit, broken, other");
+  if (auto ok = checkWritten(what, 0, kWordsLimit, "what"); !ok) return tl::unexpected(ok.error());
+  Drafts drafts;
+  for (const HoldRecord& open : unit->holds) {
+    if (open.reason != reason || open.what != what) continue;
+    if (open.isWithAthlete == isWithAthlete) return Drafts{};
+    drafts.push_back({id, HoldReleased{open.fact, isWithAthlete ? "with the athlete" : "in our hands"}});  // the same hold, elsewhere
+  }
+  drafts.insert(drafts.begin(), Draft{id, UnitHeld{reason, what, isWithAthlete}});
+  return drafts;
+}
+
+Result<Drafts> releaseHold(const Views& views, const std::string& id, const std::string& holdFact, const std::string& why) {
+  const UnitRecord* unit = views.unit(id);
+  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
+  const auto it = std::find_if(unit->holds.begin(), unit->holds.end(), [&](const HoldRecord& h) { return h.fact == holdFact; });
+  if (it == unit->holds.end()) return fail(ErrorCode::notFound, "hold " + holdFact);
+  if (isCrackHold(*it)) return fail(ErrorCode::notAllowed, unit->serial, std::string(rule::kCrackHold));
+  if (auto ok = checkWritten(why, 1, kWordsLimit, "why"); !ok) return tl::unexpected(ok.error());
+  return Drafts{{id, HoldReleased{holdFact, why}}};
+}
+
+Result<Drafts> move(const Views& views, const std::string& id, const std::string& to, const std::string& where) {
+  const UnitRecord* unit = views.unit(id);
+  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
+  if (auto ok = checkWritten(where, 0, kNameLimit, "where"); !ok) return tl::unexpected(ok.error());
+  const auto refuse = [&](std::string_view name) { return fail(ErrorCode::notAllowed, unit->serial, std::string(name)); };
+  if (unit->place == UnitPlace::retired) return refuse(rule::kUnitRetired);
+  Drafts drafts;
+  if (to == "in-service") {
+    if (isAway(*unit)) return refuse(rule::kUnitAway);
+    if (!unit->holds.empty()) return refuse(rule::kUnitHeld);
+    if (unit->isLabelMissing) return refuse(rule::kLabelMissing);
+    if (unit->isLabelDisputed) return refuse(rule::kLabelDisputed);
+    if (unit->labels.empty()) return refuse(rule::kLabelUnknown);
+    for (gear::Point point : gear::kPoints) {
+      const auto& seen = unit->points[static_cast<std::size_t>(point)];
+      if (seen && seen->finding.state == gear::PointState::fault) {
+        return fail(ErrorCode::notAllowed, std::string(gear::code(point)), std::string(rule::kPointFault));
+      }
+      const bool isSound = seen && seen->finding.state == gear::PointState::sound;
+      if (!isSound && gear::isNeededForService(point)) {
+        return fail(ErrorCode::notAllowed, std::string(gear::code(point)), std::string(rule::kPointUnseen));
+      }
+    }
+    drafts.push_back({id, UnitMoved{to, where}});
+  } else if (to == "back") {
+    addBack(drafts, *unit, where);
+  } else if (to == "repair") {
+    drafts.push_back({id, UnitMoved{to, where}});
+  } else if (to == "sent-out" || to == "lost" || to == "retired") {
+    unpairAll(drafts, *unit, to);
+    drafts.push_back({id, UnitMoved{to, where}});
+    if (to == "retired") {
+      for (const HoldRecord& open : unit->holds) drafts.push_back({id, HoldReleased{open.fact, to}});
+    }
+  } else {
+    return fail(ErrorCode::unknownWord, "to", to + "; in-service, repair, sent-out, back, retired, lost");
+  }
+  return drafts;
+}
+
+Result<Drafts> changePart(const Views& views, const std::string& id, const std::string& part, const std::string& what) {
+  const UnitRecord* unit = views.unit(id);
+  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
+  if (auto ok = checkWritten(part, 1, kNameLimit, "part"); !ok) return tl::unexpected(ok.error());
+  if (auto ok = checkWritten(what, 0, kWordsLimit, "what"); !ok) return tl::unexpected(ok.error());
+  return Drafts{{id, PartChanged{part, what, unit->athletes.empty() ? std::string() : unit->athletes.back()}}};
+}
+
+}  // namespace snugline::book
