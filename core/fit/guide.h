@@ -146,6 +146,7 @@ struct MarkState {
   Finding finding = Finding::unseen;  // as last seen
   bool isCurrent = false;             // false once something reopened it
   Side side = Side::both;
+  Finding standing = Finding::unseen;  // off finding of the other side, said before and still standing; equal with side both
   HoldHow how = HoldHow::unsaid;
   std::optional<Length> gap;
   bool isInGroup = false;      // answered as part of a grouped view
@@ -210,7 +211,8 @@ struct Reason {
   std::optional<gear::Point> point;
   Finding finding = Finding::unseen;
   Side side = Side::both;
-  std::string text;  // question id, or the finder's words
+  int direction = 0;  // notReached: +1 next size up, -1 next size down, 0 other model
+  std::string text;   // question id, or the finder's words
   // "unwell", "broken", "faceguard-fault", "label-lapsed", "label-missing", "label-unknown", "brow-fault", "hold-not-tried",
   // "brow-not-reached", "brow-over", "dry-hair", "<question>-no", "hair-open", "crown-open", "shell-open",
   // "<question>-open", "jaw-said".
