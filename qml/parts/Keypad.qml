@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: Apache-2.0
+// A large number pad with a read-out. Keeps what is typed as text, so that "07" and "00" stay what they are.
+// Works with fingers, a hardware keyboard and a hand scanner. unitTexts adds a unit switch; extraKeys adds keys such as "1/8".
+import QtQuick
+import Snugline.Tokens
+
+FocusScope {
+    id: pad
+
+    property string text: ""
+    property string label: ""
+    property int maximumLength: 6
+    property bool allowDecimal: false
+    property var extraKeys: []
+    property var units: []                // [{ name, text }]
+    property string unit: ""
+    property string enterText: qsTr("Enter")
+    property bool showsEnter: true
+    property string message: ""           // what is wrong, said under the read-out
+
+    signal edited(string text)
+    signal entered(string text)
+    signal unitChosen(string name)
+
+    readonly property int columns: 3
+    readonly property real keyHeight: Math.max(Theme.touch, Math.round(Theme.headSize * 2.2))
+    implicitWidth: 3 * keyHeight * 1.35 + 2 * Theme.grid
+    implicitHeight: column.implicitHeight
+
+    function press(key: string): void {
+        if (key === "erase")
+            text = text.slice(0, -1)
+        else if (key === "." && text.indexOf(".") >= 0)
+            return
+        else if (text.length + key.length <= maximumLength)
+            text += key.length > 1 && text.length > 0 && text.indexOf(" ") < 0 ? " " + key : key
+        edited(text)
+    }
+    function clear(): void {
+        text = ""
+        edited(text)
+    }
+    function enter(): void {
+        if (text.length > 0)
+            entered(text)
+    }
+
+    Keys.onPressed: event => {
+        if (event.text >= "0" && event.text <= "9" && event.text.length === 1)
+            press(event.text)
+        else if (allowDecimal && (event.text === "." || event.text === ","))
+            press(".")
+        else if (event.key === Qt.Key_Backspace)
+            press("erase")
+        else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+            enter()
+        else
+            return
+        event.accepted = true
+    }
+
+    Column {
+        id: column
+        width: pad.width
+        spacing: Theme.grid
+
+        Words { width: parent.width; visible: text.length > 0; text: pad.label; size: "small"; tone: "quiet" }
+        Rectangle {
+            width: parent.width
+            height: Math.max(Theme.touch, readout.implicitHeight + Theme.grid)
+            radius: Theme.radius
+            color: Theme.card
+            border.width: Theme.stroke
+            border.color: pad.message.length > 0 ? Theme.brick : Theme.ink
+            Accessible.role: Accessible.EditableText
+            Accessible.readOnly: true
+            Accessible.name: pad.label + " " + pad.text
+            Words {
+                id: readout
+                anchors.centerIn: parent
+                width: parent.width - 2 * Theme.gap
+                horizontalAlignment: Text.AlignHCenter
+                size: "title"
+                text: pad.text.length > 0 ? pad.text : "\u2013"
+                tone: pad.text.length > 0 ? "plain" : "quiet"
+                Accessible.ignored: true
+            }
+        }
+        Words { width: parent.width; visible: text.length > 0; text: pad.message; tone: "stop" }
+        ChoiceRow {
+            width: parent.width
+            visible: pad.units.length > 0
+            choices: pad.units
+            current: pad.unit
+            onChosen: name => pad.unitChosen(name)
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.grid
+            visible: pad.extraKeys.length > 0
+            Repeater {
+                model: pad.extraKeys
+                BigButton {
+                    required property string modelData
+                    text: modelData
+                    width: Math.max(implicitWidth, (pad.width - 3 * Theme.grid) / 4)
+                    onClicked: pad.press(modelData)
+                }
+            }
+        }
+        Grid {
+            id: keys
+            width: parent.width
+            columns: pad.columns
+            spacing: Theme.grid
+            Repeater {
+                model: ["1", "2", "3", "4", "5", "6", "7", "8", "9", pad.allowDecimal ? "." : "clear", "0", "erase"]
+                BigButton {
+                    required property string modelData
+                    objectName: "key-" + modelData
+                    width: (keys.width - 2 * keys.spacing) / 3
+                    height: pad.keyHeight
+                    large: true
+                    text: modelData === "erase" ? "" : modelData === "clear" ? qsTr("Clear") : modelData
+                    font.pixelSize: modelData === "clear" ? Theme.bodySize : Theme.headSize
+                    leftPadding: Theme.grid / 2
+                    rightPadding: Theme.grid / 2
+                    sign: modelData === "erase" ? "erase" : ""
+                    spokenName: modelData === "erase" ? qsTr("Erase last") : modelData === "." ? qsTr("Decimal point") : text
+                    enabled: modelData !== "erase" && modelData !== "clear" || pad.text.length > 0
+                    onClicked: modelData === "clear" ? pad.clear() : pad.press(modelData)
+                }
+            }
+        }
+        BigButton {
+            objectName: "key-enter"
+            width: parent.width
+            height: implicitHeight
+            visible: pad.showsEnter
+            kind: "primary"
+            large: true
+            text: pad.enterText
+            enabled: pad.text.length > 0
+            onClicked: pad.enter()
+        }
+    }
+}

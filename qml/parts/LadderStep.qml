@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+// One step in the list of a StepLadder: its shape, its name, and in words what state it is in.
+import QtQuick
+import QtQuick.Controls.Basic
+import Snugline.Tokens
+
+ItemDelegate {
+    id: step
+
+    required property var modelData       // { name, text, state }
+    required property int index
+    property bool now: false
+    readonly property string stateText: now ? qsTr("now") : modelData.state === "done" ? qsTr("done") : modelData.state === "again" ? qsTr("see again") : modelData.state === "fault" ? qsTr("fault") : qsTr("open")
+
+    objectName: "step-" + modelData.name
+    implicitHeight: Math.max(Theme.phone ? 56 : 60, contentItem.implicitHeight + Theme.grid)
+    padding: Theme.grid / 2
+    hoverEnabled: false
+    focusPolicy: Qt.StrongFocus
+    Accessible.name: modelData.text + ", " + stateText
+    Keys.onReturnPressed: click()
+
+    contentItem: Item {
+        implicitHeight: words.implicitHeight
+        StepSign { id: sign; anchors.verticalCenter: parent.verticalCenter; state: step.modelData.state; now: step.now }
+        Column {
+            id: words
+            anchors { left: sign.right; leftMargin: Theme.grid; right: parent.right; verticalCenter: parent.verticalCenter }
+            Words { width: parent.width; text: step.modelData.text; bold: step.now; size: "body"; Accessible.ignored: true }
+            Words { width: parent.width; visible: step.now || step.modelData.state === "again" || step.modelData.state === "fault"; text: step.stateText; size: "small"; tone: "quiet"; Accessible.ignored: true }
+        }
+    }
+    background: Rectangle {
+        radius: Theme.radius
+        color: step.now ? Theme.card : "transparent"
+        border.width: step.now || step.down ? Theme.stroke : 0
+        border.color: Theme.ink
+        FocusFrame { shown: step.visualFocus }
+    }
+}

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: Apache-2.0
+// The frame of every screen: header with title, subtitle, way back and a slot at the right; an edge slot (step ladder); a drawing;
+// content; and a bar at the foot for the answers. Portrait stacks them; landscape puts the drawing left and content and answers right.
+// Only content scrolls, never sideways. content and foot are columns: children use Layout.fillWidth.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+
+FocusScope {
+    id: page
+
+    property string title: ""
+    property string subtitle: ""
+    property bool hasBack: false
+    property string backText: qsTr("Back")
+    property alias headerRight: right.data
+    property alias edge: edgeSlot.data
+    property alias drawing: drawingSlot.data
+    default property alias content: area.content
+    property alias foot: footColumn.data
+    property real drawingShare: 0.55      // of the height between header and answers, in portrait
+    property alias scrollArea: area
+
+    signal back()
+
+    readonly property bool phone: Theme.isPhone(width)
+    readonly property bool hasDrawing: drawingSlot.children.length > 0
+    readonly property bool hasEdge: edgeSlot.children.length > 0
+    readonly property bool landscape: width > height && width >= 640
+    readonly property bool split: landscape && hasDrawing
+    // What the step ladder should look like here: bind StepLadder.layout to it.
+    readonly property string edgeLayout: width < 700 || Theme.stacks && width < 1000 ? "indicator" : landscape && width >= 1100 ? "list" : "rail"
+    readonly property bool edgeOnTop: edgeLayout === "indicator"
+    readonly property real edgeWidth: hasEdge && !edgeOnTop ? (edgeLayout === "rail" ? Theme.touch : 220) + Theme.gap : 0
+    readonly property real bodyTop: header.y + header.height + Theme.gap + (hasEdge && edgeOnTop ? edgeSlot.height + Theme.grid : 0)
+    readonly property real bodyLeft: Theme.margin + edgeWidth
+    readonly property real bodyWidth: width - bodyLeft - Theme.margin
+    readonly property real bodyHeight: Math.max(0, height - bodyTop - Theme.margin)
+    readonly property real columnGap: Theme.margin
+    readonly property real drawingWidth: split ? Math.floor((bodyWidth - columnGap) * 0.54) : bodyWidth
+    readonly property real footHeight: footColumn.implicitHeight > 0 ? footColumn.implicitHeight + Theme.gap : 0
+    readonly property real above: Math.max(0, bodyHeight - footHeight)
+
+    Keys.onEscapePressed: event => { if (hasBack) back(); else event.accepted = false }
+    Keys.onBackPressed: event => { if (hasBack) back(); else event.accepted = false }
+    Accessible.role: Accessible.Pane
+    Accessible.name: title
+
+    Rectangle { anchors.fill: parent; color: Theme.paper }
+
+    GridLayout {
+        id: header
+        readonly property bool narrow: page.phone || Theme.textScale > 1.3 && page.width < 900
+        x: Theme.margin
+        y: Theme.margin
+        width: page.width - 2 * Theme.margin
+        columns: narrow ? 2 : 3
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.grid
+        BigButton {
+            objectName: "back"
+            visible: page.hasBack
+            sign: "back"
+            spokenName: page.backText
+            Layout.alignment: Qt.AlignTop
+            onClicked: page.back()
+        }
+        ColumnLayout {
+            Layout.fillWidth: true
+            Layout.columnSpan: page.hasBack || !header.narrow ? 1 : 2
+            spacing: 2
+            Words { Layout.fillWidth: true; text: page.title; size: "title"; Accessible.role: Accessible.Heading }
+            Words { Layout.fillWidth: true; visible: text.length > 0; text: page.subtitle; size: "small"; tone: "quiet" }
+        }
+        Row {
+            id: right
+            visible: children.length > 0
+            Layout.columnSpan: header.narrow ? 2 : 1
+            Layout.alignment: header.narrow ? Qt.AlignLeft : Qt.AlignRight | Qt.AlignTop
+            spacing: Theme.grid
+        }
+    }
+    Item {
+        id: edgeSlot
+        x: Theme.margin
+        y: header.y + header.height + Theme.gap
+        width: page.edgeOnTop ? page.width - 2 * Theme.margin : page.edgeWidth - Theme.gap
+        height: !page.hasEdge ? 0 : page.edgeOnTop ? children[0].implicitHeight : page.bodyHeight
+    }
+    Item {
+        id: drawingSlot
+        visible: page.hasDrawing
+        x: page.bodyLeft
+        y: page.bodyTop
+        width: page.drawingWidth
+        // In portrait the content under the drawing gets what it needs first, down to drawingShare for the drawing.
+        height: page.split ? page.bodyHeight : Math.max(page.above * page.drawingShare, page.above - area.contentHeight - Theme.gap)
+    }
+    ScrollArea {
+        id: area
+        x: page.split ? page.bodyLeft + page.drawingWidth + page.columnGap : page.bodyLeft
+        y: page.hasDrawing && !page.split ? page.bodyTop + drawingSlot.height + Theme.gap : page.bodyTop
+        width: page.width - x - Theme.margin
+        height: Math.max(0, page.height - Theme.margin - page.footHeight - y)
+    }
+    ColumnLayout {
+        id: footColumn
+        x: area.x
+        y: page.height - Theme.margin - implicitHeight
+        width: area.width
+        spacing: Theme.grid
+    }
+}

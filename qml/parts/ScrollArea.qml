@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+// Scrolls up and down only; children go into a column as wide as the area (use Layout.fillWidth). No hover, a thin place mark at the right.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+
+Flickable {
+    id: area
+
+    default property alias content: column.data
+    property real spacing: Theme.gap
+
+    contentWidth: width
+    contentHeight: column.implicitHeight
+    implicitHeight: column.implicitHeight
+    flickableDirection: Flickable.VerticalFlick
+    boundsBehavior: Flickable.StopAtBounds
+    clip: true
+    interactive: contentHeight > height
+
+    // Brings an item into view: called when the keyboard moves on.
+    function reveal(item: Item): void {
+        const top = item.mapToItem(column, 0, 0).y
+        if (top < contentY)
+            contentY = Math.max(0, top - Theme.gap)
+        else if (top + item.height > contentY + height)
+            contentY = Math.min(contentHeight - height, top + item.height - height + Theme.gap)
+    }
+
+    ColumnLayout {
+        id: column
+        width: area.width
+        spacing: area.spacing
+    }
+    Rectangle {
+        parent: area
+        visible: area.interactive
+        anchors.right: parent.right
+        width: 4
+        radius: 2
+        color: Theme.slate
+        y: area.visibleArea.yPosition * area.height
+        height: area.visibleArea.heightRatio * area.height
+    }
+}

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: Apache-2.0
+// A wide panel that is one target: a door. Title, what waits behind it, and whatever the caller draws at the right.
+import QtQuick
+import QtQuick.Controls.Basic
+import Snugline.Tokens
+
+ItemDelegate {
+    id: panel
+
+    property string title: ""
+    property string detail: ""
+    property string more: ""
+    property string detailTone: "quiet"
+    default property alias picture: slot.data
+
+    implicitHeight: Math.max(Theme.answerHeight * 1.4, words.implicitHeight + 2 * padding)
+    implicitWidth: 320
+    padding: Theme.margin
+    hoverEnabled: false
+    focusPolicy: Qt.StrongFocus
+    Accessible.name: [title, detail, more].filter(s => s.length > 0).join(". ")
+    Keys.onReturnPressed: click()
+    Keys.onEnterPressed: click()
+
+    contentItem: Item {
+        Column {
+            id: words
+            anchors { left: parent.left; right: slot.visible ? slot.left : parent.right; rightMargin: slot.visible ? Theme.gap : 0; verticalCenter: parent.verticalCenter }
+            spacing: 4
+            Words { width: parent.width; text: panel.title; size: "title"; Accessible.ignored: true }
+            Words { width: parent.width; visible: text.length > 0; text: panel.detail; tone: panel.detailTone; bold: panel.detailTone !== "quiet"; Accessible.ignored: true }
+            Words { width: parent.width; visible: text.length > 0; text: panel.more; size: "small"; tone: "quiet"; Accessible.ignored: true }
+        }
+        Item {
+            id: slot
+            visible: children.length > 0 && panel.width >= 360
+            anchors.right: parent.right
+            width: Math.min(parent.height * 1.1, parent.width * 0.34)
+            height: parent.height
+        }
+    }
+    background: Rectangle {
+        radius: Theme.radius
+        color: Theme.card
+        border.width: panel.down ? Theme.stroke * 2 : Theme.stroke
+        border.color: Theme.ink
+        FocusFrame { shown: panel.visualFocus }
+    }
+}
