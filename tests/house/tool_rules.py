@@ -1,0 +1,121 @@
+# SPDX-License-Identifier: Apache-2.0
+"""Rules that other tools know: clang-format, qmllint, clang-tidy. A missing tool is a finding, never a pass."""
+import hashlib
+import json
+import os
+import re
+import shutil
+import subprocess
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+
+from source_tree import CPP
+
+
+def tool(*names):
+    for name in names:
+        path = shutil.which(name) or (name if os.path.isabs(name) and os.access(name, os.X_OK) else None)
+        if path:
+            return path
+    return None
+
+
+def run(arguments, cwd):
+    done = subprocess.run(arguments, cwd=cwd, capture_output=True, text=True, check=False)
+    return done.returncode, done.stdout + done.stderr
+
+
+def formatted(tree, build=None):
+    path = tool("clang-format-14", "clang-format")
+    if not path:
+        yield "clang-format is not installed"
+        return
+    names = tree.ending(*CPP)
+    for at in range(0, len(names), 40):
+        code, said = run([path, "--dry-run", "-Werror", "--style=file", *names[at:at + 40]], tree.root)
+        if code:
+            yield from sorted({f"{m}: not formatted, run clang-format -i" for m in re.findall(r"^(\S+?):\d+:\d+: error", said, re.M)}) or [said]
+
+
+def qml_linted(tree, build):
+    path = tool("/usr/lib/qt6/bin/qmllint", "qmllint6", "qmllint")
+    if not path:
+        yield "qmllint is not installed"
+        return
+    imports = []
+    for folder in ("qml_modules", "qml"):
+        if build and (Path(build) / folder).is_dir():
+            imports += ["-I", str(Path(build) / folder)]
+
+    def lint(name):
+        code, said = run([path, *imports, name], tree.root)
+        found = [f"{name}: {line}" for line in said.strip().split("\n") if re.match(r"(Warning|Error)", line)]
+        return found or ([f"{name}: qmllint failed, {said.strip()[:300]}"] if code else [])
+
+    with ThreadPoolExecutor(os.cpu_count()) as pool:
+        for findings in pool.map(lint, tree.under("qml", ends=".qml")):
+            yield from findings
+
+
+def include_closure(tree, name, known):
+    """Names of our files that a file includes, itself among them, so that the cache knows what its result stands on."""
+    if name in known:
+        return known[name]
+    known[name] = {name}
+    closure = {name}
+    for included in re.findall(r'^[ \t]*#[ \t]*include[ \t]*"([^"]+)"', tree.text(name), re.M):
+        beside = str(Path(name).parent / included)
+        for candidate in (included, beside):
+            if candidate in tree.names:
+                closure |= include_closure(tree, candidate, known)
+    known[name] = closure
+    return closure
+
+
+def tidied(tree, build):
+    """core and the terminal through clang-tidy, each file once for each state of what it includes."""
+    path = tool("clang-tidy-14", "clang-tidy")
+    if not path:
+        yield "clang-tidy is not installed"
+        return
+    commands = Path(build or "") / "compile_commands.json"
+    if not commands.is_file():
+        yield f"{commands}: missing; configure first"
+        return
+    compiled = {str(Path(c["file"]).resolve().relative_to(tree.root)) for c in json.loads(commands.read_text())
+                if Path(c["file"]).resolve().is_relative_to(tree.root)}
+    names = [n for n in tree.under("core", "platform/cli", "platform/system", ends=".cpp") if n in compiled]
+    if not names:
+        yield "no file of core is compiled in this build"
+        return
+    # The cache may be kept between builds; it holds one empty file for each state that was found clean.
+    cache = Path(os.environ.get("SNUGLINE_TIDY_CACHE") or Path(build) / "tidy_cache")
+    cache.mkdir(parents=True, exist_ok=True)
+    config = tree.root / ".clang-tidy"
+    base = hashlib.sha256(run([path, "--version"], tree.root)[1].encode() + config.read_bytes())
+    known = {}
+
+    def tidy(name):
+        key = base.copy()
+        for included in sorted(include_closure(tree, name, known)):
+            key.update(included.encode() + b"\0" + tree.text(included).encode())
+        clean = cache / key.hexdigest()
+        if clean.exists():
+            return []
+        code, said = run([path, "-p", str(build), "--quiet", "--extra-arg=-Wno-unknown-warning-option", name], tree.root)
+        found = [line.replace(str(tree.root) + "/", "") for line in said.split("\n") if re.search(r": (error|warning): ", line)]
+        if code == 0 and not found:
+            clean.touch()
+            return []
+        return sorted(set(found)) or [f"{name}: clang-tidy failed, {said.strip()[-300:]}"]
+
+    with ThreadPoolExecutor(os.cpu_count()) as pool:
+        for findings in pool.map(tidy, names):
+            yield from findings
+
+
+RULES = {
+    "C++ is formatted": formatted,
+    "qmllint finds nothing": qml_linted,
+    "clang-tidy finds nothing in core and terminal": tidied,
+}
