@@ -5,7 +5,10 @@
 // Errors: every refusal is a sentence in `refusal`, and the table stays as it was. Thread: GUI thread.
 #pragma once
 
+#include <functional>
 #include <memory>
+#include <string>
+#include <vector>
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
@@ -17,6 +20,7 @@ namespace snugline::models {
 
 class Choices;
 class Desk;
+class DockTable;
 
 class DockModel : public QObject {
   Q_OBJECT
@@ -43,9 +47,12 @@ class DockModel : public QObject {
   Q_PROPERTY(QString outcomeWords READ outcomeWords NOTIFY changed)     // what comes of it as it stands
   Q_PROPERTY(bool isInServiceOpen READ isInServiceOpen NOTIFY changed)  // *In service* can be touched
   Q_PROPERTY(bool isHoldOpen READ isHoldOpen NOTIFY changed)
-  Q_PROPERTY(QString offer READ offer NOTIFY changed)          // sheet, size and label of the unit before
-  Q_PROPERTY(QString lastWords READ lastWords NOTIFY changed)  // what undo would take back
-  Q_PROPERTY(int count READ count NOTIFY changed)              // of today at this dock
+  Q_PROPERTY(bool isReasonNeeded READ isReasonNeeded NOTIFY changed)  // a hold that no fault explains needs words
+  Q_PROPERTY(bool isWorn READ isWorn NOTIFY changed)                  // paired, so a hold says where it is
+  Q_PROPERTY(bool isWhatComplete READ isWhatComplete NOTIFY changed)  // sheet, size and label are said
+  Q_PROPERTY(QString offer READ offer NOTIFY changed)                 // sheet, size and label of the unit before
+  Q_PROPERTY(QString lastWords READ lastWords NOTIFY changed)         // what undo would take back
+  Q_PROPERTY(int count READ count NOTIFY changed)                     // of today at this dock
   Q_PROPERTY(int inServiceCount READ inServiceCount NOTIFY changed)
   Q_PROPERTY(int heldCount READ heldCount NOTIFY changed)
 
@@ -78,6 +85,9 @@ class DockModel : public QObject {
   [[nodiscard]] QString outcomeWords() const;
   [[nodiscard]] bool isInServiceOpen() const;
   [[nodiscard]] bool isHoldOpen() const;
+  [[nodiscard]] bool isReasonNeeded() const;
+  [[nodiscard]] bool isWorn() const;
+  [[nodiscard]] bool isWhatComplete() const;
   [[nodiscard]] QString offer() const;
   [[nodiscard]] QString lastWords() const;
   [[nodiscard]] int count() const;
@@ -107,6 +117,10 @@ class DockModel : public QObject {
   void taken(const QString& serial, bool isInService);  // on disk
 
  private:
+  void change(const std::function<void(DockTable&)>& touch);
+  void write(const std::string& what, bool isWithAthlete, bool isInService);
+  void undoFrom(std::vector<std::string> facts);
+
   struct Body;
   std::unique_ptr<Body> m_body;
 };

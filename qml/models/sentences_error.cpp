@@ -1,10 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 // Every error code as a sentence that says what and where.
-#include "sentences.h"
+#include <QCoreApplication>
+
+#include "core/book/acts.h"
+#include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
 
 namespace {
+struct Trouble {
+  Q_DECLARE_TR_FUNCTIONS(Trouble)
+};
+
 // The last part of a path: people know the file, not the folders of the device.
 QString leaf(const QString& place) {
   const qsizetype slash = place.lastIndexOf(QLatin1Char('/'), place.indexOf(QLatin1Char('#')) < 0 ? -1 : place.indexOf(QLatin1Char('#')));
@@ -12,86 +19,115 @@ QString leaf(const QString& place) {
 }
 
 QString because(const QString& sentence, const QString& detail) {
-  return detail.isEmpty() ? sentence : ErrorWords::tr("%1 (%2)").arg(sentence, detail);
+  return detail.isEmpty() ? sentence : Trouble::tr("%1 (%2)").arg(sentence, detail);
 }
 
-QString inFile(const QString& place, const QString& what) {
-  return place.isEmpty() ? what : ErrorWords::tr("%1: %2").arg(leaf(place), what);
+QString inFile(const QString& place, const QString& what) { return place.isEmpty() ? what : Trouble::tr("%1: %2").arg(leaf(place), what); }
+}  // namespace
+
+namespace {
+// A rule that refused, by its name in core/book/acts.h.
+QString refusedBy(const std::string& name, const std::string& place) {
+  namespace rule = book::rule;
+  const auto point = gear::pointFromCode(place);
+  const QString what = point ? pointName(*point) : text(place);
+  if (name == rule::kUnitHeld) return Trouble::tr("%1 is on hold. Release the hold first").arg(what);
+  if (name == rule::kUnitAway) return Trouble::tr("%1 is away. Note that it is back first").arg(what);
+  if (name == rule::kUnitRetired) return Trouble::tr("%1 is retired and stays so").arg(what);
+  if (name == rule::kNotInService) return Trouble::tr("%1 is not in service. Take it in at the Dock first").arg(what);
+  if (name == rule::kLabelLapsed) return Trouble::tr("The label of %1 has lapsed").arg(what);
+  if (name == rule::kLabelMissing) return Trouble::tr("%1 has no certification label").arg(what);
+  if (name == rule::kLabelUnknown) return Trouble::tr("The label of %1 has not been read yet").arg(what);
+  if (name == rule::kLabelDisputed) return Trouble::tr("Two readings of the label of %1 differ. Read it again").arg(what);
+  if (name == rule::kPointUnseen) return Trouble::tr("%1 has not been seen yet").arg(what);
+  if (name == rule::kPointFault) return Trouble::tr("%1 has an open fault").arg(what);
+  if (name == rule::kBrokeSaid) return Trouble::tr("The athlete said that something broke. See the seven points first");
+  if (name == rule::kUnwellSaid) return Trouble::tr("See the athlete now. Equipment work waits");
+  if (name == rule::kNoUnit) return Trouble::tr("No helmet is paired with this athlete");
+  if (name == rule::kTwoUnits) return Trouble::tr("Two helmets are noted for this athlete. Settle which one is worn");
+  if (name == rule::kTwoAthletes) return Trouble::tr("Two athletes are noted for this helmet. Settle who wears it");
+  if (name == rule::kNeverFitted) return Trouble::tr("This helmet was never fitted on this athlete. Begin with a first fit");
+  if (name == rule::kCheckOpen) return Trouble::tr("A check is still open for this athlete");
+  if (name == rule::kCrackHold) return Trouble::tr("A hold on the shell ends only when the helmet is back from repair, or is retired");
+  if (name == rule::kAlreadyClosed) return Trouble::tr("That is closed already");
+  if (name == rule::kNothingSaid) return Trouble::tr("Nothing was said yet");
+  if (name == rule::kOffRoster) return Trouble::tr("This athlete is off the roster");
+  return because(Trouble::tr("That cannot be done now"), text(name));
 }
 }  // namespace
 
-QString ErrorWords::error(const Error& error) {
-  const QString place = PlainWords::text(error.place);
-  const QString detail = PlainWords::text(error.detail);
+QString errorSentence(const Error& error) {
+  const QString place = text(error.place);
+  const QString detail = text(error.detail);
   switch (error.code) {
     case ErrorCode::notAQuantity:
-      return inFile(place, ErrorWords::tr("\"%1\" is not a number with a unit").arg(detail));
+      return inFile(place, Trouble::tr("\"%1\" is not a number with a unit").arg(detail));
     case ErrorCode::missingUnit:
-      return inFile(place, ErrorWords::tr("\"%1\" needs a unit, such as mm or in").arg(detail));
+      return inFile(place, Trouble::tr("\"%1\" needs a unit, such as mm or in").arg(detail));
     case ErrorCode::outOfRange:
-      return inFile(place, because(ErrorWords::tr("That value is out of range"), detail));
+      return inFile(place, because(Trouble::tr("That value is out of range"), detail));
     case ErrorCode::notADate:
-      return inFile(place, ErrorWords::tr("\"%1\" is not a date").arg(detail));
+      return inFile(place, Trouble::tr("\"%1\" is not a date").arg(detail));
     case ErrorCode::notJson:
-      return inFile(place, because(ErrorWords::tr("This is not a model sheet file"), detail));
+      return inFile(place, because(Trouble::tr("This is not a model sheet file"), detail));
     case ErrorCode::missingKey:
-      return inFile(place, ErrorWords::tr("This entry is missing"));
+      return inFile(place, Trouble::tr("This entry is missing"));
     case ErrorCode::wrongType:
-      return inFile(place, because(ErrorWords::tr("This entry is of the wrong kind"), detail));
+      return inFile(place, because(Trouble::tr("This entry is of the wrong kind"), detail));
     case ErrorCode::unknownKey:
-      return inFile(place, ErrorWords::tr("This entry is not known"));
+      return inFile(place, Trouble::tr("This entry is not known"));
     case ErrorCode::unknownWord:
-      return inFile(place, because(ErrorWords::tr("This word is not known"), detail));
+      return inFile(place, because(Trouble::tr("This word is not known"), detail));
     case ErrorCode::duplicateKey:
-      return inFile(place, ErrorWords::tr("This entry stands there twice"));
+      return inFile(place, Trouble::tr("This entry stands there twice"));
     case ErrorCode::inconsistent:
-      return inFile(place, because(ErrorWords::tr("These entries contradict each other"), detail));
+      return inFile(place, because(Trouble::tr("These entries contradict each other"), detail));
     case ErrorCode::unknownPort:
-      return because(ErrorWords::tr("The model sheet has no such part"), detail);
+      return because(Trouble::tr("The model sheet has no such part"), detail);
     case ErrorCode::notATag:
-      return because(ErrorWords::tr("This scan cannot be a serial tag"), detail);
+      return because(Trouble::tr("This scan cannot be a serial tag"), detail);
     case ErrorCode::checkDigitWrong:
-      return because(ErrorWords::tr("The check digit of this tag does not agree"), detail);
+      return because(Trouble::tr("The check digit of this tag does not agree"), detail);
     case ErrorCode::notText:
-      return inFile(place, ErrorWords::tr("This file is not text. Save the roster as CSV and choose that file"));
+      return inFile(place, Trouble::tr("This file is not text. Save the roster as CSV and choose that file"));
     case ErrorCode::badRow:
-      return inFile(place, because(ErrorWords::tr("No row could be read"), detail));
+      return inFile(place, because(Trouble::tr("No row could be read"), detail));
     case ErrorCode::cannotRead:
-      return inFile(place, because(ErrorWords::tr("The file cannot be read"), detail));
+      return inFile(place, because(Trouble::tr("The file cannot be read"), detail));
     case ErrorCode::cannotWrite:
-      return inFile(place, because(ErrorWords::tr("Nothing could be written"), detail));
+      return inFile(place, because(Trouble::tr("Nothing could be written"), detail));
     case ErrorCode::diskFull:
-      return inFile(place, ErrorWords::tr("The disk is full. Nothing was half written; make room and try again"));
+      return inFile(place, Trouble::tr("The disk is full. Nothing was half written; make room and try again"));
     case ErrorCode::readOnly:
-      return inFile(place, ErrorWords::tr("This place can only be read, not written"));
+      return inFile(place, Trouble::tr("This place can only be read, not written"));
     case ErrorCode::notABook:
-      return inFile(place, ErrorWords::tr("This file is not a Book"));
+      return inFile(place, Trouble::tr("This file is not a Book"));
     case ErrorCode::damagedBook:
-      return inFile(place, because(ErrorWords::tr("This Book is damaged"), detail));
+      return inFile(place, because(Trouble::tr("This Book is damaged"), detail));
     case ErrorCode::newerBook:
-      return inFile(place, because(ErrorWords::tr("This Book was written by a newer Snugline"), detail));
+      return inFile(place, because(Trouble::tr("This Book was written by a newer Snugline"), detail));
     case ErrorCode::bookInUse:
-      return inFile(place, ErrorWords::tr("Another program has this Book open"));
+      return inFile(place, Trouble::tr("Another program has this Book open"));
     case ErrorCode::fileExists:
-      return inFile(place, ErrorWords::tr("There is a file of that name already"));
+      return inFile(place, Trouble::tr("There is a file of that name already"));
     case ErrorCode::notFound:
-      return because(ErrorWords::tr("That is not in the Book"), place.isEmpty() ? detail : place);
+      return because(Trouble::tr("That is not in the Book"), place.isEmpty() ? detail : place);
     case ErrorCode::unknownDevice:
-      return because(ErrorWords::tr("That device is not known to the Book"), place);
+      return because(Trouble::tr("That device is not known to the Book"), place);
     case ErrorCode::brokenChain:
-      return because(ErrorWords::tr("The record does not follow on from what is held"), place);
+      return because(Trouble::tr("The record does not follow on from what is held"), place);
     case ErrorCode::badSignature:
-      return because(ErrorWords::tr("A signature does not agree"), place);
+      return because(Trouble::tr("A signature does not agree"), place);
     case ErrorCode::tooLong:
-      return inFile(place, because(ErrorWords::tr("That is too long"), detail));
+      return inFile(place, because(Trouble::tr("That is too long"), detail));
     case ErrorCode::notAllowed:
-      return because(ErrorWords::tr("That cannot be done now"), detail);
+      return refusedBy(error.detail, error.place);
     case ErrorCode::noKey:
-      return because(ErrorWords::tr("The key of this device could not be read or made"), detail);
+      return because(Trouble::tr("The key of this device could not be read or made"), detail);
     case ErrorCode::outOfMemory:
-      return ErrorWords::tr("The device has run out of memory. Nothing was written");
+      return Trouble::tr("The device has run out of memory. Nothing was written");
     case ErrorCode::internal:
-      return because(ErrorWords::tr("Something went wrong inside Snugline. Nothing was written"), detail);
+      return because(Trouble::tr("Something went wrong inside Snugline. Nothing was written"), detail);
   }
   return {};
 }

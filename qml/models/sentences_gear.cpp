@@ -6,7 +6,7 @@
 #include <QLocale>
 #include <QVariantMap>
 
-#include "sentences.h"
+#include "core/book/acts.h"
 
 namespace snugline::models {
 
@@ -22,6 +22,66 @@ std::string utf8(const QString& words) { return words.toStdString(); }
 QString dayWords(Day day) {
   const CivilDate date = civil(day);
   return QLocale().toString(QDate(date.year, date.month, date.day), QStringLiteral("d MMM yyyy"));
+}
+
+QString pointName(gear::Point point) {
+  switch (point) {
+    case gear::Point::certification:
+      return Gear::tr("Certification");
+    case gear::Point::warningLabel:
+      return Gear::tr("Warning label");
+    case gear::Point::shell:
+      return Gear::tr("Shell");
+    case gear::Point::hardware:
+      return Gear::tr("Hardware");
+    case gear::Point::faceguard:
+      return Gear::tr("Faceguard");
+    case gear::Point::liner:
+      return Gear::tr("Liner and air");
+    case gear::Point::chinStrap:
+      return Gear::tr("Chin strap");
+  }
+  return {};
+}
+
+QString pointAsk(gear::Point point) {
+  switch (point) {
+    case gear::Point::certification:
+      return Gear::tr("Label there, readable, in date");
+    case gear::Point::warningLabel:
+      return Gear::tr("On the outside, readable");
+    case gear::Point::shell:
+      return Gear::tr("No crack, dent or add-on");
+    case gear::Point::hardware:
+      return Gear::tr("Snaps and clips firm, screws turn");
+    case gear::Point::faceguard:
+      return Gear::tr("Straight, coated, tight");
+    case gear::Point::liner:
+      return Gear::tr("All there, holds air, clean");
+    case gear::Point::chinStrap:
+      return Gear::tr("Cup and every strap whole");
+  }
+  return {};
+}
+
+QStringList pointFaults(gear::Point point) {
+  switch (point) {
+    case gear::Point::certification:
+      return {Gear::tr("label missing"), Gear::tr("label not readable"), Gear::tr("out of date")};
+    case gear::Point::warningLabel:
+      return {Gear::tr("missing"), Gear::tr("not readable"), Gear::tr("covered by a decal")};
+    case gear::Point::shell:
+      return {Gear::tr("crack"), Gear::tr("deep dent"), Gear::tr("hole drilled"), Gear::tr("something added")};
+    case gear::Point::hardware:
+      return {Gear::tr("snap loose"), Gear::tr("clip broken"), Gear::tr("screw stuck"), Gear::tr("part missing")};
+    case gear::Point::faceguard:
+      return {Gear::tr("bare metal"), Gear::tr("bent bar"), Gear::tr("cracked weld"), Gear::tr("loose")};
+    case gear::Point::liner:
+      return {Gear::tr("pad missing"), Gear::tr("loses air"), Gear::tr("torn"), Gear::tr("packed down hard")};
+    case gear::Point::chinStrap:
+      return {Gear::tr("strap frayed"), Gear::tr("buckle broken"), Gear::tr("cup torn"), Gear::tr("strap missing")};
+  }
+  return {};
 }
 
 QString pointStateWords(const gear::PointFinding& finding) {
@@ -40,16 +100,12 @@ QVariantList pointList(const gear::PointFindings& findings) {
   QVariantList list;
   for (const gear::Point point : gear::kPoints) {
     const gear::PointFinding& finding = findings[static_cast<std::size_t>(point)];
-    QVariantList faults;
-    for (const MarkWords::Fault& fault : MarkWords::pointFaults(point)) {
-      faults.append(QVariantMap{{QStringLiteral("label"), fault.label}, {QStringLiteral("what"), text(fault.what)}});
-    }
     list.append(QVariantMap{{QStringLiteral("code"), text(gear::code(point))},
-                            {QStringLiteral("name"), MarkWords::point(point)},
-                            {QStringLiteral("ask"), MarkWords::pointAsk(point)},
+                            {QStringLiteral("name"), pointName(point)},
+                            {QStringLiteral("ask"), pointAsk(point)},
                             {QStringLiteral("state"), static_cast<int>(finding.state)},
                             {QStringLiteral("words"), pointStateWords(finding)},
-                            {QStringLiteral("faults"), faults}});
+                            {QStringLiteral("faults"), pointFaults(point)}});
   }
   return list;
 }
@@ -110,7 +166,7 @@ gear::LabelState labelStateOf(const season::Views& views, const season::UnitReco
 }
 
 QString holdReason(const std::string& reason) {
-  if (const auto point = gear::pointFromCode(reason)) return MarkWords::point(*point);
+  if (const auto point = gear::pointFromCode(reason)) return pointName(*point);
   if (reason == "label" || reason == "label-lapsed") return Gear::tr("Label");
   if (reason == "label-missing") return Gear::tr("Label missing");
   if (reason == "fit") return Gear::tr("Fit not reached");
@@ -120,8 +176,15 @@ QString holdReason(const std::string& reason) {
 
 QString whereWords(bool isWithAthlete) { return isWithAthlete ? Gear::tr("still with the athlete") : Gear::tr("in our hands"); }
 
+QString holdWhat(const std::string& what) {
+  if (what == book::kNotSeenYet) return Gear::tr("not seen yet");
+  if (what == "missing") return Gear::tr("missing");
+  if (what == "lapsed") return Gear::tr("lapsed");
+  return text(what);
+}
+
 QString holdWords(const season::HoldRecord& hold) {
-  const QString reason = hold.what.empty() ? holdReason(hold.reason) : Gear::tr("%1: %2").arg(holdReason(hold.reason), text(hold.what));
+  const QString reason = hold.what.empty() ? holdReason(hold.reason) : Gear::tr("%1: %2").arg(holdReason(hold.reason), holdWhat(hold.what));
   return Gear::tr("%1, %2").arg(reason, whereWords(hold.isWithAthlete));
 }
 

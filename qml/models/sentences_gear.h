@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: words for equipment: point findings, label spans, holds, places, roster rows. Sentences name equipment and files only, never
-// judge a person. Names of the points and their faults: sentences.h. Thread: GUI thread.
+// Purpose: words for equipment: the seven points and their faults, label spans, holds, places, roster rows; every error; and one line
+// for each fact. Sentences name equipment and files only, never judge a person. Thread: GUI thread.
 #pragma once
 
 #include <optional>
 #include <string>
 
 #include <QString>
+#include <QStringList>
 #include <QVariantList>
 
+#include "core/book/fact.h"
 #include "core/book/roster.h"
 #include "core/gear/certification.h"
 #include "core/gear/points.h"
@@ -22,6 +24,9 @@ namespace snugline::models {
 
 [[nodiscard]] QString dayWords(Day day);  // "30 Dec 2027"
 
+[[nodiscard]] QString pointName(gear::Point point);                        // "Warning label"
+[[nodiscard]] QString pointAsk(gear::Point point);                         // what to look for, one short line
+[[nodiscard]] QStringList pointFaults(gear::Point point);                  // usual faults, in the trade's words, most usual first
 [[nodiscard]] QString pointStateWords(const gear::PointFinding& finding);  // "Sound", "Not seen", "Fault: bare metal"
 // The seven as a list for tiles and strips: {code, name, ask, state, words, faults}; state 0 unseen, 1 sound, 2 fault.
 [[nodiscard]] QVariantList pointList(const gear::PointFindings& findings);
@@ -33,12 +38,20 @@ namespace snugline::models {
 [[nodiscard]] gear::LabelState labelStateOf(const season::Views& views, const season::UnitRecord& unit, Day today);
 
 [[nodiscard]] QString holdReason(const std::string& reason);      // "Shell", "Label", "Fit", "Broke", "Held"
+[[nodiscard]] QString holdWhat(const std::string& what);          // core's own words in the reader's language, others as written
 [[nodiscard]] QString holdWords(const season::HoldRecord& hold);  // "Faceguard: bare metal. In our hands."
 [[nodiscard]] QString whereWords(bool isWithAthlete);
 [[nodiscard]] QString placeWords(season::UnitPlace place, const std::string& where);
 [[nodiscard]] QString unitStatus(const season::Views& views, const season::UnitRecord& unit);  // "On hold", "In service, with 57 Okafor", …
 
 [[nodiscard]] QString rowDoubt(const book::RowNote& note);  // why, with the cell
+
+[[nodiscard]] QString errorSentence(const Error& error);  // any error, what and where
+
+// One line of a timeline; empty for facts that say nothing to people.
+[[nodiscard]] QString factWords(const season::Views& views, const book::Fact& fact);
+[[nodiscard]] QString whoWords(const season::Views& views, const std::string& person);  // initials; empty when nobody was known
+[[nodiscard]] QString timeWords(Instant at, Day today);                                 // "14 Oct, 15:04"
 
 [[nodiscard]] QString athleteName(const season::AthleteRecord& athlete);  // "57 Okafor, Dele"
 

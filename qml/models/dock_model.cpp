@@ -1,0 +1,332 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "qml/models/dock_model.h"
+
+#include <algorithm>
+#include <utility>
+
+#include <QFileInfo>
+#include <QVariantMap>
+
+#include "qml/models/choices.h"
+#include "qml/models/desk.h"
+#include "qml/models/dock_table.h"
+#include "qml/models/sentences_gear.h"
+
+namespace snugline::models {
+
+namespace {
+constexpr int kYearsShown = 12;  // a label older than the age limit and a spare year is lapsed by any sheet
+}
+
+struct DockModel::Body {
+  Desk* desk;
+  const Choices* choices;
+  DockTable table;
+  bool isBusy = false;
+  int faultOpen = -1;
+  QString refusal;
+
+  [[nodiscard]] const season::UnitRecord* unit() const { return table.unit(desk->views()); }
+  [[nodiscard]] book::Arrival arrival() const { return table.arrival(desk->views()); }
+  [[nodiscard]] book::Outcome outcome() const { return book::outcomeOf(desk->views(), arrival(), desk->today()); }
+};
+
+DockModel::DockModel(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_body(std::make_unique<Body>()) {
+  m_body->desk = desk;
+  m_body->choices = choices;
+  const auto start = [this] {
+    const QString file = m_body->choices->file();
+    m_body->table.open(file.isEmpty() ? QString() : QFileInfo(file).absolutePath() + QStringLiteral("/dock.json"), m_body->desk->views(),
+                       m_body->desk->today());
+    emit changed();
+  };
+  connect(desk, &Desk::opened, this, start);
+  connect(desk, &Desk::changed, this, &DockModel::changed);
+  if (desk->isOpen()) start();
+}
+
+DockModel::~DockModel() = default;
+
+DockModel::Stage DockModel::stage() const {
+  switch (m_body->table.draft().stage) {
+    case DockStage::waiting:
+      return Stage::Waiting;
+    case DockStage::what:
+      return Stage::What;
+    case DockStage::points:
+      return Stage::Points;
+  }
+  return Stage::Waiting;
+}
+
+bool DockModel::isBusy() const { return m_body->isBusy; }
+QString DockModel::refusal() const { return m_body->refusal; }
+QString DockModel::serial() const { return text(m_body->table.draft().arrival.tag.serial); }
+bool DockModel::isKnown() const { return m_body->unit() != nullptr; }
+QString DockModel::unitId() const { return m_body->unit() == nullptr ? QString() : text(m_body->unit()->id); }
+int DockModel::faultOpen() const { return m_body->faultOpen; }
+bool DockModel::isLabelMissing() const { return m_body->table.draft().arrival.isLabelMissing; }
+bool DockModel::isDateKnown() const {
+  const auto& label = m_body->table.draft().arrival.label;
+  return label && label->fullDate.has_value();
+}
+
+QString DockModel::remark() const {
+  if (stage() == Stage::Waiting) return {};
+  const gear::Tag& tag = m_body->table.draft().arrival.tag;
+  return tag.made.empty() ? QString() : tr("Made %1").arg(text(tag.made));
+}
+
+QString DockModel::kindWords() const { return m_body->table.kindWords(m_body->desk->views()); }
+
+QStringList DockModel::due() const {
+  const season::UnitRecord* unit = m_body->unit();
+  return unit == nullptr ? QStringList() : dueOnUnit(m_body->desk->views(), *unit, m_body->desk->today());
+}
+
+QVariantList DockModel::sheets() const {
+  std::vector<std::pair<QString, std::string>> byName;
+  for (const auto& [hash, record] : m_body->desk->views().sheets) {
+    if (record.sheet) byName.emplace_back(text(record.sheet->name), hash);
+  }
+  std::sort(byName.begin(), byName.end());
+  QVariantList list;
+  for (const auto& [name, hash] : byName) {
+    list.append(QVariantMap{{QStringLiteral("key"), text(hash)},
+                            {QStringLiteral("name"), name},
+                            {QStringLiteral("isChosen"), hash == m_body->table.draft().arrival.sheet}});
+  }
+  return list;
+}
+
+QVariantList DockModel::sizes() const {
+  QVariantList list;
+  const gear::ModelSheet* sheet = m_body->desk->views().sheet(m_body->table.draft().arrival.sheet);
+  if (sheet == nullptr) return list;
+  for (const gear::SizeBand& band : sheet->sizes) {
+    list.append(QVariantMap{{QStringLiteral("key"), text(band.name)},
+                            {QStringLiteral("name"), text(band.name)},
+                            {QStringLiteral("isChosen"), band.name == m_body->table.draft().arrival.size}});
+  }
+  return list;
+}
+
+QVariantList DockModel::years() const {
+  QVariantList list;
+  const auto& label = m_body->table.draft().arrival.label;
+  const int thisYear = civil(m_body->desk->today()).year;
+  for (int year = thisYear; year > thisYear - kYearsShown; --year) {
+    const bool isChosen = label && !label->fullDate && label->year == year;
+    list.append(QVariantMap{{QStringLiteral("year"), year},
+                            {QStringLiteral("isRecertified"), isChosen && label->kind == gear::LabelKind::recertification},
+                            {QStringLiteral("isMark"), isChosen && label->kind == gear::LabelKind::makersMark}});
+  }
+  return list;
+}
+
+QString DockModel::labelWords() const { return m_body->table.labelWords(m_body->desk->views(), m_body->desk->today()); }
+bool DockModel::isLabelGood() const { return m_body->table.isLabelGood(m_body->desk->views(), m_body->desk->today()); }
+QVariantList DockModel::points() const { return pointList(m_body->table.draft().arrival.points); }
+
+QString DockModel::outcomeWords() const {
+  if (stage() != Stage::Points) return {};
+  const book::Outcome outcome = m_body->outcome();
+  if (outcome.isInService) return tr("Goes in service");
+  return outcomeSentence(outcome, m_body->table.draft().arrival);
+}
+
+bool DockModel::isInServiceOpen() const { return stage() == Stage::Points && !m_body->isBusy && m_body->outcome().isInService; }
+bool DockModel::isHoldOpen() const { return stage() == Stage::Points && !m_body->isBusy; }
+
+bool DockModel::isReasonNeeded() const {
+  return stage() == Stage::Points && isReasonOpen(m_body->outcome(), m_body->table.draft().arrival);
+}
+
+bool DockModel::isWorn() const { return m_body->unit() != nullptr && !m_body->unit()->athletes.empty(); }
+bool DockModel::isWhatComplete() const { return m_body->table.isWhatComplete(m_body->desk->views()); }
+QString DockModel::offer() const { return m_body->table.offerWords(m_body->desk->views()); }
+QString DockModel::lastWords() const { return m_body->table.draft().last ? m_body->table.draft().last->words : QString(); }
+int DockModel::count() const { return static_cast<int>(m_body->table.draft().units.size()); }
+int DockModel::inServiceCount() const { return count() - heldCount(); }
+int DockModel::heldCount() const { return m_body->table.heldCount(m_body->desk->views()); }
+
+void DockModel::change(const std::function<void(DockTable&)>& touch) {
+  if (m_body->isBusy) return;
+  m_body->refusal.clear();
+  touch(m_body->table);
+  if (!m_body->table.keep()) m_body->refusal = tr("This device has no room to keep what was touched. It stays on the glass only.");
+  emit changed();
+}
+
+void DockModel::scan(const QString& scanned) {
+  if (m_body->isBusy || scanned.trimmed().isEmpty()) return;
+  const std::string read = bareScan(scanned);
+  const auto tag = gear::parseTag(read, m_body->desk->today());
+  if (!tag) {
+    m_body->refusal = tr("Refused: %1").arg(errorSentence(tag.error()));
+    emit changed();
+    return;
+  }
+  if (!tag->isCheckDigitOk) {
+    m_body->refusal = tr("Refused: the check digit of this tag does not agree. Scan it again, or type the serial from the plate.");
+    emit changed();
+    return;
+  }
+  const DockDraft& draft = m_body->table.draft();
+  if (draft.stage != DockStage::waiting && tag->key != draft.arrival.tag.key && m_body->table.isTouched()) {
+    m_body->refusal = tr("%1 is still on the table. Finish it or put it aside, then scan %2 again.").arg(serial(), text(tag->serial));
+    emit changed();
+    return;
+  }
+  if (draft.stage != DockStage::waiting && tag->key == draft.arrival.tag.key) return;  // the same tag once more
+  m_body->faultOpen = -1;
+  change([&](DockTable& table) { table.place(read, *tag, m_body->desk->views()); });
+}
+
+void DockModel::chooseSheet(const QString& hash) {
+  change([&](DockTable& table) { table.chooseSheet(utf8(hash), m_body->desk->views()); });
+}
+void DockModel::chooseSize(const QString& name) {
+  change([&](DockTable& table) { table.chooseSize(utf8(name), m_body->desk->views()); });
+}
+
+void DockModel::chooseYear(int year, bool isMakersMark) {
+  gear::Label label;
+  label.kind = isMakersMark ? gear::LabelKind::makersMark : gear::LabelKind::recertification;
+  label.year = year;
+  change([&](DockTable& table) { table.chooseLabel(label, m_body->desk->views()); });
+}
+
+void DockModel::chooseDate(const QString& isoDay, const QString& source) {
+  const auto day = parseDay(utf8(isoDay.trimmed()));
+  QString refused;
+  if (!day) refused = tr("Write the date as year-month-day, such as 2025-03-14.");
+  if (day && *day > m_body->desk->today()) refused = tr("That date is still to come.");
+  if (refused.isEmpty() && source.trimmed().isEmpty()) refused = tr("Say where the full date stands, such as the firm's list.");
+  if (!refused.isEmpty()) {
+    m_body->refusal = refused;
+    emit changed();
+    return;
+  }
+  gear::Label label;
+  label.year = civil(*day).year;
+  label.fullDate = *day;
+  label.source = utf8(source.trimmed());
+  change([&](DockTable& table) { table.chooseLabel(label, m_body->desk->views()); });
+}
+
+void DockModel::chooseLabelMissing() {
+  change([&](DockTable& table) { table.chooseLabel(std::nullopt, m_body->desk->views()); });
+}
+
+void DockModel::asTheLast(bool isAllSound) {
+  change([&](DockTable& table) {
+    table.copyLast(m_body->desk->views());
+    if (isAllSound) table.allSound();
+  });
+}
+
+void DockModel::toWhat() {
+  change([](DockTable& table) { table.show(DockStage::what); });
+}
+
+void DockModel::toPoints() {
+  if (!isWhatComplete()) return;
+  change([](DockTable& table) { table.show(DockStage::points); });
+}
+
+void DockModel::touchPoint(int index) {
+  change([&](DockTable& table) { m_body->faultOpen = table.touch(index) ? index : -1; });
+}
+
+void DockModel::sayFault(int index, const QString& what) {
+  change([&](DockTable& table) { table.sayFault(index, utf8(what.trimmed())); });
+  closeFault();
+}
+
+void DockModel::closeFault() {
+  m_body->faultOpen = -1;
+  emit changed();
+}
+
+void DockModel::allSound() {
+  change([&](DockTable& table) {
+    m_body->faultOpen = -1;
+    table.allSound();
+  });
+}
+
+void DockModel::putInService() {
+  if (!isInServiceOpen()) return;
+  write({}, false, true);
+}
+
+void DockModel::hold(const QString& what, bool isWithAthlete) {
+  if (!isHoldOpen()) return;
+  if (isReasonNeeded() && what.trimmed().isEmpty()) {
+    m_body->refusal = tr("Say why it is held.");
+    emit changed();
+    return;
+  }
+  write(utf8(what.trimmed()), isWithAthlete, false);
+}
+
+void DockModel::write(const std::string& what, bool isWithAthlete, bool isInService) {
+  m_body->isBusy = true;
+  m_body->refusal.clear();
+  emit changed();
+  const book::Arrival arrival = m_body->arrival();
+  const std::string known = m_body->unit() == nullptr ? std::string() : m_body->unit()->id;
+  const QString name = serial();
+  const auto job = [arrival, what, isWithAthlete, isInService](const season::Views& views, Instant now) -> Result<book::Drafts> {
+    return isInService ? book::takeIn(views, arrival, dayOf(now)) : draftsOfHold(views, arrival, what, isWithAthlete, dayOf(now));
+  };
+  m_body->desk->submit(job, this, [this, known, name, isInService](const Result<book::Appended>& outcome) {
+    m_body->isBusy = false;
+    if (!outcome) {
+      m_body->refusal = errorSentence(outcome.error());
+      emit changed();
+      return;
+    }
+    const std::string unit = known.empty() && !outcome->ids.empty() ? outcome->ids.front() : known;
+    const QString words = isInService ? tr("%1 is in service").arg(name) : tr("%1 is on hold").arg(name);
+    change([&](DockTable& table) { table.finish(DockLast{outcome->ids, unit, words}); });
+    emit taken(name, isInService);
+  });
+}
+
+void DockModel::undoLast() {
+  if (m_body->isBusy || !m_body->table.draft().last) return;
+  m_body->isBusy = true;
+  m_body->refusal.clear();
+  emit changed();
+  undoFrom(m_body->table.draft().last->facts);
+}
+
+// Latest first, one durable correction after the other: what is left after a kill is undone by undoing again.
+void DockModel::undoFrom(std::vector<std::string> facts) {
+  if (facts.empty()) {
+    m_body->isBusy = false;
+    change([](DockTable& table) { table.forgetLast(); });
+    return;
+  }
+  const std::string fact = facts.back();
+  facts.pop_back();
+  m_body->desk->correct(fact, this, [this, facts](const Result<book::Appended>& outcome) {
+    if (!outcome && outcome.error().code != ErrorCode::notFound) {
+      m_body->isBusy = false;
+      m_body->refusal = errorSentence(outcome.error());
+      emit changed();
+      return;
+    }
+    m_body->table.shortenLast(facts);
+    undoFrom(facts);
+  });
+}
+
+void DockModel::putAside() {
+  m_body->faultOpen = -1;
+  change([](DockTable& table) { table.clear(); });
+}
+
+}  // namespace snugline::models

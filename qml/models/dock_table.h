@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: the unit on the dock's table: what was scanned, chosen and touched so far, kept on disk after each touch (dock_draft.h), and
+// the words and drafts that follow from it. No Qt objects, no rules: those are book::takeIn and book::outcomeOf. Thread: GUI thread.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <QString>
+#include <QStringList>
+
+#include "core/book/acts.h"
+#include "qml/models/dock_draft.h"
+
+namespace snugline::models {
+
+class DockTable {
+ public:
+  void open(const QString& path, const season::Views& views, Day today);
+  [[nodiscard]] const DockDraft& draft() const { return m_draft; }
+  [[nodiscard]] bool keep() const { return keepDraft(m_path, m_draft); }
+
+  [[nodiscard]] const season::UnitRecord* unit(const season::Views& views) const;  // of the tag on the table, where known
+  [[nodiscard]] book::Arrival arrival(const season::Views& views) const;           // with sheet and size of a known unit
+  [[nodiscard]] bool isTouched() const;
+  [[nodiscard]] bool isWhatComplete(const season::Views& views) const;
+  [[nodiscard]] QString kindWords(const season::Views& views) const;
+  [[nodiscard]] QString labelWords(const season::Views& views, Day today) const;
+  [[nodiscard]] bool isLabelGood(const season::Views& views, Day today) const;
+  [[nodiscard]] QString offerWords(const season::Views& views) const;
+  [[nodiscard]] int heldCount(const season::Views& views) const;
+
+  void place(const std::string& scan, const gear::Tag& tag, const season::Views& views);
+  void chooseSheet(const std::string& hash, const season::Views& views);
+  void chooseSize(const std::string& name, const season::Views& views);
+  void chooseLabel(const std::optional<gear::Label>& label, const season::Views& views);  // nothing: looked for and missing
+  void copyLast(const season::Views& views);
+  void show(DockStage stage);
+  bool touch(int point);  // true when it is now a fault
+  void sayFault(int point, const std::string& what);
+  void allSound();
+  void finish(DockLast last);
+  void shortenLast(const std::vector<std::string>& facts);
+  void forgetLast();
+  void clear();
+
+ private:
+  [[nodiscard]] const season::UnitRecord* before(const season::Views& views) const;
+  void moveOn(bool wasComplete, const season::Views& views);
+
+  QString m_path;
+  DockDraft m_draft;
+};
+
+// What a hand scanner wraps around a tag (line ends, tabs, start and end of text) is taken off; "\x07" and its like become the
+// characters they stand for, so that the tag is judged by what was sent.
+[[nodiscard]] std::string bareScan(const QString& scanned);
+
+// What stands open on a known unit, in words, worst first; empty when nothing does.
+[[nodiscard]] QStringList dueOnUnit(const season::Views& views, const season::UnitRecord& unit, Day today);
+[[nodiscard]] QString outcomeSentence(const book::Outcome& outcome, const book::Arrival& arrival);
+// True when a hold would have no reason but the words asked for.
+[[nodiscard]] bool isReasonOpen(const book::Outcome& outcome, const book::Arrival& arrival);
+[[nodiscard]] Result<book::Drafts> draftsOfHold(const season::Views& views, const book::Arrival& arrival, const std::string& what,
+                                                bool isWithAthlete, Day today);
+
+}  // namespace snugline::models

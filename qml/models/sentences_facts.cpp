@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+// What the log says about a helmet or an athlete, one line a fact.
+#include <variant>
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QTime>
+
+#include "qml/models/sentences.h"
+#include "qml/models/sentences_gear.h"
+
+namespace snugline::models {
+
+namespace {
+struct Said {
+  Q_DECLARE_TR_FUNCTIONS(Timeline)
+};
+
+QString nameOf(const season::Views& views, const std::string& athlete) {
+  const season::AthleteRecord* record = views.athlete(athlete);
+  return record == nullptr ? Said::tr("an athlete") : athleteName(*record);
+}
+
+QString serialOf(const season::Views& views, const std::string& unit) {
+  const season::UnitRecord* record = views.unit(unit);
+  return record == nullptr ? Said::tr("a helmet") : text(record->serial);
+}
+
+QString pointsWords(const book::PointsSeen& seen) {
+  QStringList faults, sound;
+  for (const auto& [point, finding] : seen.points) {
+    if (finding.state == gear::PointState::fault) {
+      faults.append(finding.what.empty() ? pointName(point) : Said::tr("%1: %2").arg(pointName(point), text(finding.what)));
+    } else if (finding.state == gear::PointState::sound) {
+      sound.append(pointName(point));
+    }
+  }
+  if (!faults.isEmpty()) return Said::tr("Fault found. %1").arg(faults.join(Said::tr("; ", "between faults")));
+  if (seen.isGroup) return Said::tr("All seven points sound, seen together");
+  return Said::tr("Sound: %1").arg(PlainWords::list(sound));
+}
+
+QString movedWords(const book::UnitMoved& moved) {
+  QString words;
+  if (moved.to == "in-service") words = Said::tr("In service");
+  if (moved.to == "repair") words = Said::tr("Sent to repair");
+  if (moved.to == "sent-out") words = Said::tr("Sent out for recertification");
+  if (moved.to == "back") words = Said::tr("Back with us");
+  if (moved.to == "retired") words = Said::tr("Retired");
+  if (moved.to == "lost") words = Said::tr("Lost");
+  if (words.isEmpty()) words = text(moved.to);
+  return moved.where.empty() ? words : Said::tr("%1: %2").arg(words, text(moved.where));
+}
+
+QString heldWords(const book::UnitHeld& held) {
+  return Said::tr("On hold: %1").arg(holdWords({{}, held.reason, held.what, held.isWithAthlete, {}}));
+}
+
+// One overload for each kind of fact; a new kind does not compile until it has its line.
+struct LineOf {
+  const season::Views& views;
+  const book::Fact& fact;
+
+  QString operator()(const book::TeamFounded& f) const { return Said::tr("Book begun for %1").arg(text(f.name)); }
+  QString operator()(const book::DeviceAdmitted&) const { return Said::tr("A device joined the Book"); }
+  QString operator()(const book::PersonAdded& f) const { return Said::tr("%1 can sign").arg(text(f.name)); }
+  QString operator()(const book::AthleteAdded&) const { return Said::tr("Added to the roster"); }
+  QString operator()(const book::AthleteChanged& f) const {
+    if (f.isOnRoster) return *f.isOnRoster ? Said::tr("Back on the roster") : Said::tr("Off the roster");
+    return f.jersey ? Said::tr("Jersey is now %1").arg(text(*f.jersey)) : Said::tr("Name or birth year changed");
+  }
+  QString operator()(const book::TapeRead&) const { return Said::tr("Head taped"); }
+  QString operator()(const book::SheetAdopted&) const { return Said::tr("Model sheet adopted"); }
+  QString operator()(const book::UnitReceived& f) const { return Said::tr("Taken in, size %1").arg(text(f.size)); }
+  QString operator()(const book::LabelRead& f) const {
+    return f.label ? Said::tr("Label read: %1").arg(labelShort(*f.label)) : Said::tr("Label looked for and missing");
+  }
+  QString operator()(const book::PointsSeen& f) const { return pointsWords(f); }
+  QString operator()(const book::UnitHeld& f) const { return heldWords(f); }
+  QString operator()(const book::HoldReleased& f) const { return Said::tr("Hold released: %1").arg(text(f.reason)); }
+  QString operator()(const book::UnitMoved& f) const { return movedWords(f); }
+  QString operator()(const book::PartChanged& f) const { return Said::tr("Part changed: %1").arg(text(f.what.empty() ? f.part : f.what)); }
+  QString operator()(const book::UnitPaired& f) const {
+    return Said::tr("%1 with %2").arg(serialOf(views, fact.about), nameOf(views, f.athlete));
+  }
+  QString operator()(const book::UnitUnpaired& f) const {
+    return Said::tr("%1 no longer with %2").arg(serialOf(views, fact.about), nameOf(views, f.athlete));
+  }
+  QString operator()(const book::CheckBegun& f) const {
+    return Said::tr("%1 begun: %2, %3").arg(GuideWords::kind(f.kind), nameOf(views, f.athlete), serialOf(views, f.unit));
+  }
+  QString operator()(const book::CheckAnswered&) const { return {}; }
+  QString operator()(const book::CheckEnded& f) const {
+    return Said::tr("%1: %2").arg(GuideWords::kind(f.outcome.kind), GuideWords::verdict(f.outcome.verdict));
+  }
+  // What was said about how somebody feels stays out of every list (it shows on the board only).
+  QString operator()(const book::Said& f) const {
+    if (f.said.isUnwell) return {};
+    if (f.said.isHairChanged) return Said::tr("Said: hair changed");
+    if (f.said.isBroken) return Said::tr("Said: something broke");
+    return f.said.where ? Said::tr("Said: %1").arg(MarkWords::said(*f.said.where, f.said.side, f.said.feels)) : QString();
+  }
+  QString operator()(const book::SaidAcknowledged&) const { return {}; }
+  QString operator()(const book::HairChanged&) const { return Said::tr("Hair changed"); }
+  QString operator()(const book::PracticeSet&) const { return Said::tr("Practice times set"); }
+  QString operator()(const book::Corrected&) const { return Said::tr("An entry was taken back"); }
+  QString operator()(const book::NoteAdded& f) const { return text(f.text); }
+  QString operator()(const book::Unknown&) const { return Said::tr("An entry of a later Snugline"); }
+};
+}  // namespace
+
+QString factWords(const season::Views& views, const book::Fact& fact) { return std::visit(LineOf{views, fact}, fact.body); }
+
+QString whoWords(const season::Views& views, const std::string& person) { return PlainWords::person(views, person); }
+
+QString timeWords(Instant at, Day today) {
+  const int minute = minuteOfDay(at);
+  return Said::tr("%1, %2", "day, time")
+      .arg(PlainWords::day(dayOf(at), today), QTime(minute / 60, minute % 60).toString(QStringLiteral("HH:mm")));
+}
+
+}  // namespace snugline::models
