@@ -79,6 +79,8 @@ struct Outcome { bool isInService = false; std::string reason, what; };
 [[nodiscard]] Result<Drafts> changePart(const season::Views&, const std::string& unit, const std::string& part, const std::string& what);
 // Only a unit in service, without an open hold and with a label not lapsed. Unpairs what either had.
 [[nodiscard]] Result<Drafts> pair(const season::Views&, const std::string& athlete, const std::string& unit, Day today);
+// Given back without another in its place. Errors: notFound also when the two are not paired.
+[[nodiscard]] Result<Drafts> unpair(const season::Views&, const std::string& athlete, const std::string& unit, const std::string& why);
 
 // --- checks
 // first when never fitted in this unit (or after repair), else look; refit on request. Refused: no unit, held, label lapsed, one open.

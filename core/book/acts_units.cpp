@@ -324,4 +324,13 @@ Result<Drafts> changePart(const Views& views, const std::string& id, const std::
   return Drafts{{id, PartChanged{part, what, unit->athletes.empty() ? std::string() : unit->athletes.back()}}};
 }
 
+Result<Drafts> unpair(const Views& views, const std::string& athlete, const std::string& id, const std::string& why) {
+  const UnitRecord* unit = views.unit(id);
+  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
+  const bool isPaired = std::find(unit->athletes.begin(), unit->athletes.end(), athlete) != unit->athletes.end();
+  if (!isPaired) return fail(ErrorCode::notFound, "athlete " + athlete);
+  if (auto ok = checkWritten(why, 0, kWordsLimit, "why"); !ok) return tl::unexpected(ok.error());
+  return Drafts{{id, UnitUnpaired{athlete, why}}};
+}
+
 }  // namespace snugline::book
