@@ -29,7 +29,7 @@ using PointFindings = std::array<PointFinding, kPointCount>;
 [[nodiscard]] std::string_view code(Point p);                        // "warning-label"
 [[nodiscard]] std::optional<Point> pointFromCode(std::string_view);
 
-// Points without which a unit cannot go into service unseen (RULES, Season): recert label, warning label, shell, faceguard.
+// Points without which a unit cannot go into service unseen (common practice, no source): recert label, warning label, shell, faceguard.
 [[nodiscard]] bool isNeededForService(Point p);
 
 }  // namespace snugline::gear

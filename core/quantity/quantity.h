@@ -14,6 +14,7 @@
 namespace snugline {
 
 enum class UnitSystem : std::uint8_t { metric, us };
+enum class PressureKind : std::uint8_t { gauge, absolute };
 
 // Micrometres. Parsed range: 0 to 10 m. Units: um, mm, cm, m, in, ft.
 struct Length {
@@ -26,7 +27,7 @@ struct Length {
 };
 
 // Pascals; gauge or absolute is said by the name of whatever holds it. Parsed range: -200 kPa to 2 MPa.
-// Units: Pa, hPa, kPa, bar, psi (also "psig", "psia", which must agree with what the caller asks for).
+// Units: Pa, hPa, kPa, bar, psi (also "psig", "psia", which must agree with what the caller asks for, else inconsistent).
 struct Pressure {
   std::int64_t pa = 0;
   [[nodiscard]] static constexpr Pressure pascals(std::int64_t v) { return {v}; }
@@ -55,9 +56,10 @@ struct Elevation {
   friend auto operator<=>(const Elevation&, const Elevation&) = default;
 };
 
-// "575mm", "22.5in": a number, optional blanks, a unit. Decimal point or decimal comma. No exponent, no bare number.
+// "575mm", "22.5in": a number, optional blanks, a unit in any case. Decimal point or decimal comma, no thousands mark. No
+// exponent, no bare number. What is finer than the type's unit is rounded half away from zero.
 [[nodiscard]] Result<Length> parseLength(std::string_view text, std::string_view place = {});
-[[nodiscard]] Result<Pressure> parsePressure(std::string_view text, std::string_view place = {});
+[[nodiscard]] Result<Pressure> parsePressure(std::string_view text, std::string_view place = {}, PressureKind kind = PressureKind::gauge);
 [[nodiscard]] Result<Temperature> parseTemperature(std::string_view text, std::string_view place = {});
 [[nodiscard]] Result<Elevation> parseElevation(std::string_view text, std::string_view place = {});
 
@@ -67,8 +69,8 @@ struct Elevation {
 [[nodiscard]] std::string print(Temperature v, UnitSystem system);
 [[nodiscard]] std::string print(Elevation v, UnitSystem system);
 
-// Exact: parseX(exact(v)) == v for every value in range ("575123um", "20000Pa", "295150mK" is written as "22C"-style
-// decimals with as many places as needed, "180000mm" as "180m").
+// Exact: parseX(exact(v)) == v for every value in range, with as many places as needed: "575.123mm", "28mm", "20000Pa",
+// "22.5C", "180m".
 [[nodiscard]] std::string exact(Length v);
 [[nodiscard]] std::string exact(Pressure v);
 [[nodiscard]] std::string exact(Temperature v);
