@@ -17,7 +17,8 @@ inline constexpr std::size_t kRosterLimitBytes = 8 * 1024 * 1024;
 
 enum class RowDoubt : std::uint8_t {
   headTooLarge, headTooSmall, sameJersey, birthYearUnlikely,            // questioned
-  noName, jerseyUnreadable, headUnreadable, birthYearUnreadable, tooFewCells, tooManyCells, badQuote, notPrintable, repeated   // refused
+  noName, jerseyUnreadable, headUnreadable, birthYearUnreadable, tooFewCells, tooManyCells, badQuote, notPrintable, repeated,   // refused
+  tagUnreadable, sheetUnknown, sizeUnknown, labelUnreadable, pointUnknown, unitRetired                                      // refused at take-in
 };
 [[nodiscard]] std::string_view code(RowDoubt d);
 struct RowNote {
@@ -54,7 +55,8 @@ struct TakeInPlan {
   std::vector<std::string> known, added, held;           // serials
   std::vector<RowNote> refused;
 };
-// A line is a tag, or "tag,sheet id,size,label year[,points]"; points "ok" or a list of faults "faceguard=bare metal".
+// A line is a tag, or "tag,sheet id,size,label[,points]": label a year or "missing"; points "ok" or a list of faults
+// "faceguard=bare metal;liner=torn" (points not listed stay unseen). A first line that starts with the word "tag" is a heading.
 [[nodiscard]] Result<TakeInPlan> planTakeIn(const season::Views&, std::string_view bytes, const std::string& file, Day today);
 
 }  // namespace snugline::book
