@@ -215,6 +215,18 @@ std::string sentence(const book::RowNote& note) {
       return "characters that cannot be printed" + cell;
     case RowDoubt::repeated:
       return "the same row stands further up" + cell;
+    case RowDoubt::tagUnreadable:
+      return "the tag cannot be read" + cell;
+    case RowDoubt::sheetUnknown:
+      return "a new helmet needs a model sheet that this Book has adopted" + cell;
+    case RowDoubt::sizeUnknown:
+      return "the model sheet has no such size" + cell;
+    case RowDoubt::labelUnreadable:
+      return "the label is not a year from 1990 to 2199 or the word missing" + cell;
+    case RowDoubt::pointUnknown:
+      return "not one of the seven points" + cell;
+    case RowDoubt::unitRetired:
+      return "this helmet is retired" + cell;
   }
   return {};
 }

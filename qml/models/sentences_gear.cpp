@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
+#include <QUrl>
 #include <QVariantMap>
 
 #include "core/book/acts.h"
@@ -18,6 +19,11 @@ struct Gear {
 
 QString text(std::string_view utf8Bytes) { return QString::fromUtf8(utf8Bytes.data(), static_cast<qsizetype>(utf8Bytes.size())); }
 std::string utf8(const QString& words) { return words.toStdString(); }
+
+QString localPath(const QString& pathOrUrl) {
+  const QString trimmed = pathOrUrl.trimmed();
+  return trimmed.startsWith(QLatin1String("file:")) ? QUrl(trimmed).toLocalFile() : trimmed;
+}
 
 QString dayWords(Day day) {
   const CivilDate date = civil(day);
@@ -213,25 +219,60 @@ QString placeWords(season::UnitPlace place, const std::string& where) {
   return where.empty() ? words : Gear::tr("%1: %2").arg(words, text(where));
 }
 
-QString athleteName(const season::AthleteRecord& athlete) {
-  const QString name = athlete.given.empty() ? text(athlete.family) : Gear::tr("%1, %2").arg(text(athlete.family), text(athlete.given));
-  return athlete.jersey.empty() ? name : Gear::tr("%1 %2").arg(text(athlete.jersey), name);
+QString athleteName(const season::AthleteRecord& athlete, bool isShort) {
+  const QString family = text(athlete.family);
+  const QString given = text(athlete.given);
+  QString name = given.isEmpty() ? family : Gear::tr("%1, %2", "family name, given name").arg(family, given);
+  if (isShort)
+    name = given.isEmpty() ? Gear::tr("%1.", "initial").arg(family.left(1))
+                           : Gear::tr("%1. %2.", "initials").arg(given.left(1), family.left(1));
+  return athlete.jersey.empty() ? name : Gear::tr("%1 %2", "jersey, name").arg(text(athlete.jersey), name);
 }
 
-QString unitStatus(const season::Views& views, const season::UnitRecord& unit) {
-  QString words;
-  if (!unit.holds.empty()) {
-    words = Gear::tr("On hold: %1").arg(holdWords(unit.holds.back()));
-  } else if (unit.place != season::UnitPlace::shelf && unit.place != season::UnitPlace::withAthlete) {
-    words = placeWords(unit.place, unit.placeWords);
-  } else if (!unit.isInService) {
-    words = Gear::tr("Not in service yet");
-  } else {
-    words = unit.athletes.empty() ? Gear::tr("In service, on the shelf") : Gear::tr("In service");
+std::pair<int, std::string> jerseyOrder(const std::string& jersey) {
+  bool isNumber = false;
+  const int number = text(jersey).toInt(&isNumber);
+  return {isNumber ? number : 1000, jersey};
+}
+
+QString kindOf(const season::Views& views, const season::UnitRecord& unit) {
+  const gear::ModelSheet* sheet = views.sheetOf(unit);
+  return sheet == nullptr ? Gear::tr("size %1").arg(text(unit.size)) : Gear::tr("%1, size %2").arg(text(sheet->name), text(unit.size));
+}
+
+QVariantList pointStates(const season::UnitRecord& unit) {
+  QVariantList list;
+  for (const auto& seen : unit.points) {
+    const gear::PointState state = seen ? seen->finding.state : gear::PointState::unseen;
+    switch (state) {
+      case gear::PointState::unseen:
+        list.append(QStringLiteral("unseen"));
+        break;
+      case gear::PointState::sound:
+        list.append(QStringLiteral("sound"));
+        break;
+      case gear::PointState::fault:
+        list.append(QStringLiteral("fault"));
+        break;
+    }
   }
-  if (unit.athletes.empty()) return words;
-  const season::AthleteRecord* wearer = views.athlete(unit.athletes.front());
-  return wearer == nullptr ? words : Gear::tr("%1, worn by %2").arg(words, athleteName(*wearer));
+  return list;
+}
+
+QString unitStatus(const season::UnitRecord& unit) {
+  if (!unit.holds.empty()) return Gear::tr("On hold: %1").arg(holdWords(unit.holds.front()));
+  switch (unit.place) {
+    case season::UnitPlace::shelf:
+    case season::UnitPlace::withAthlete:
+      break;
+    case season::UnitPlace::repair:
+    case season::UnitPlace::sentOut:
+    case season::UnitPlace::retired:
+    case season::UnitPlace::lost:
+      return placeWords(unit.place, unit.placeWords);
+  }
+  if (!unit.isInService) return Gear::tr("Not in service yet");
+  return unit.athletes.empty() ? Gear::tr("In service, on the shelf") : Gear::tr("In service");
 }
 
 QString rowDoubt(const book::RowNote& note) {
@@ -263,6 +304,18 @@ QString rowDoubt(const book::RowNote& note) {
       return Gear::tr("Characters that cannot be printed");
     case book::RowDoubt::repeated:
       return Gear::tr("The same row stands further up");
+    case book::RowDoubt::tagUnreadable:
+      return Gear::tr("The tag cannot be read");
+    case book::RowDoubt::sheetUnknown:
+      return Gear::tr("A new helmet needs a model sheet that is adopted");
+    case book::RowDoubt::sizeUnknown:
+      return Gear::tr("The model sheet has no such size");
+    case book::RowDoubt::labelUnreadable:
+      return Gear::tr("The label is not a year");
+    case book::RowDoubt::pointUnknown:
+      return Gear::tr("Not one of the seven points");
+    case book::RowDoubt::unitRetired:
+      return Gear::tr("This helmet is retired");
   }
   return {};
 }
