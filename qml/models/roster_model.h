@@ -11,6 +11,7 @@
 #include <QString>
 #include <QVariantMap>
 
+#include "qml/models/desk.h"
 #include "qml/models/roster_import.h"
 
 namespace snugline::models {
@@ -59,6 +60,7 @@ class RosterModel : public QAbstractListModel {
  private:
   void list();
   void refuse(const QString& words);
+  void write(Desk::Job job);
 
   Desk* m_desk;
   const Choices* m_choices;

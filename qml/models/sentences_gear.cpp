@@ -302,6 +302,18 @@ QString rowDoubt(const book::RowNote& note) {
       return Gear::tr("A quote is opened and never closed");
     case book::RowDoubt::notPrintable:
       return Gear::tr("Characters that cannot be printed");
+    case book::RowDoubt::tagUnreadable:
+      return Gear::tr("\"%1\" cannot be a serial tag").arg(cell);
+    case book::RowDoubt::sheetUnknown:
+      return Gear::tr("No model sheet \"%1\" is adopted").arg(cell);
+    case book::RowDoubt::sizeUnknown:
+      return Gear::tr("The model sheet has no size \"%1\"").arg(cell);
+    case book::RowDoubt::labelUnreadable:
+      return Gear::tr("\"%1\" is not a label year").arg(cell);
+    case book::RowDoubt::pointUnknown:
+      return Gear::tr("\"%1\" is none of the seven points").arg(cell);
+    case book::RowDoubt::unitRetired:
+      return Gear::tr("%1 is retired and stays so").arg(cell);
     case book::RowDoubt::repeated:
       return Gear::tr("The same row stands further up");
     case book::RowDoubt::tagUnreadable:

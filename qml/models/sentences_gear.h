@@ -22,6 +22,9 @@ namespace snugline::models {
 [[nodiscard]] QString text(std::string_view utf8);
 [[nodiscard]] std::string utf8(const QString& words);
 
+// A file dialog hands over a URL, people and tests a path.
+[[nodiscard]] QString localPath(const QString& pathOrUrl);
+
 [[nodiscard]] QString dayWords(Day day);  // "30 Dec 2027"
 
 [[nodiscard]] QString pointName(gear::Point point);                        // "Warning label"
@@ -42,7 +45,9 @@ namespace snugline::models {
 [[nodiscard]] QString holdWords(const season::HoldRecord& hold);  // "Faceguard: bare metal. In our hands."
 [[nodiscard]] QString whereWords(bool isWithAthlete);
 [[nodiscard]] QString placeWords(season::UnitPlace place, const std::string& where);
-[[nodiscard]] QString unitStatus(const season::Views& views, const season::UnitRecord& unit);  // "On hold", "In service, with 57 Okafor", …
+[[nodiscard]] QString unitStatus(const season::UnitRecord& unit);                          // "On hold: …", "In service, on the shelf"
+[[nodiscard]] QString kindOf(const season::Views& views, const season::UnitRecord& unit);  // "Alder A1, size L"
+[[nodiscard]] QVariantList pointStates(const season::UnitRecord& unit);                    // "unseen", "sound", "fault"
 
 [[nodiscard]] QString rowDoubt(const book::RowNote& note);  // why, with the cell
 
@@ -53,6 +58,8 @@ namespace snugline::models {
 [[nodiscard]] QString whoWords(const season::Views& views, const std::string& person);  // initials; empty when nobody was known
 [[nodiscard]] QString timeWords(Instant at, Day today);                                 // "14 Oct, 15:04"
 
-[[nodiscard]] QString athleteName(const season::AthleteRecord& athlete);  // "57 Okafor, Dele"
+[[nodiscard]] QString athleteName(const season::AthleteRecord& athlete, bool isShort = false);  // "57 Okafor, Dele" or "57 D. O."
+// Sorts "7" before "07" before "12", words after numbers.
+[[nodiscard]] std::pair<int, std::string> jerseyOrder(const std::string& jersey);
 
 }  // namespace snugline::models

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "qml/models/units_model.h"
+
+#include <algorithm>
+#include <array>
+
+#include <QVariantMap>
+
+#include "qml/models/choices.h"
+#include "qml/models/desk.h"
+#include "qml/models/sentences_gear.h"
+
+namespace snugline::models {
+
+namespace {
+constexpr std::array kFilters{UnitsModel::Filter::All,   UnitsModel::Filter::InService,    UnitsModel::Filter::OnHold,
+                              UnitsModel::Filter::Shelf, UnitsModel::Filter::WithAthletes, UnitsModel::Filter::Lapsing};
+
+// Lapsed, not known, or good no longer than the season lasts.
+bool isLapsing(const season::Views& views, const season::UnitRecord& unit, Day today) {
+  if (labelStateOf(views, unit, today) != gear::LabelState::good) return true;
+  const auto span = season::lastGoodDay(views, unit);
+  return span && views.team && views.team->seasonEnd && span->first < *views.team->seasonEnd;
+}
+
+bool isHere(const season::UnitRecord& unit) {
+  return unit.place == season::UnitPlace::shelf || unit.place == season::UnitPlace::withAthlete;
+}
+
+bool matches(UnitsModel::Filter filter, const season::Views& views, const season::UnitRecord& unit, Day today) {
+  switch (filter) {
+    case UnitsModel::Filter::All:
+      return true;
+    case UnitsModel::Filter::InService:
+      return unit.isInService && unit.holds.empty() && isHere(unit);
+    case UnitsModel::Filter::OnHold:
+      return !unit.holds.empty();
+    case UnitsModel::Filter::Shelf:
+      return unit.place == season::UnitPlace::shelf && unit.athletes.empty();
+    case UnitsModel::Filter::WithAthletes:
+      return !unit.athletes.empty();
+    case UnitsModel::Filter::Lapsing:
+      return isHere(unit) && isLapsing(views, unit, today);
+  }
+  return true;
+}
+
+QString wearerOf(const season::Views& views, const season::UnitRecord& unit, bool areNamesShort) {
+  if (unit.athletes.empty()) return {};
+  const season::AthleteRecord* wearer = views.athlete(unit.athletes.front());
+  return wearer == nullptr ? QString() : athleteName(*wearer, areNamesShort);
+}
+}  // namespace
+
+UnitsModel::UnitsModel(Desk* desk, const Choices* choices, QObject* parent)
+    : QAbstractListModel(parent), m_desk(desk), m_choices(choices), m_page(desk, choices), m_sheets(desk, choices) {
+  connect(desk, &Desk::opened, this, &UnitsModel::list);
+  connect(desk, &Desk::changed, this, &UnitsModel::list);
+  connect(choices, &Choices::changed, this, &UnitsModel::list);
+  list();
+}
+
+int UnitsModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : count(); }
+
+QVariant UnitsModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || index.row() < 0 || index.row() >= count()) return {};
+  const season::Views& views = m_desk->views();
+  const season::UnitRecord* unit = views.unit(m_rows[static_cast<std::size_t>(index.row())]);
+  if (unit == nullptr) return {};
+  switch (static_cast<Role>(role)) {
+    case UnitIdRole:
+      return text(unit->id);
+    case SerialRole:
+      return text(unit->serial);
+    case KindRole:
+      return kindOf(views, *unit);
+    case StatusRole:
+      return unitStatus(*unit);
+    case LabelRole:
+      return labelWordsOf(views, *unit, m_desk->today());
+    case WearerRole:
+      return wearerOf(views, *unit, m_choices->areNamesShort());
+    case PointsRole:
+      return pointStates(*unit);
+    case IsHeldRole:
+      return !unit->holds.empty();
+    case IsLapsedRole:
+      return labelStateOf(views, *unit, m_desk->today()) != gear::LabelState::good;
+  }
+  return {};
+}
+
+QHash<int, QByteArray> UnitsModel::roleNames() const {
+  return {{UnitIdRole, "unitId"}, {SerialRole, "serial"}, {KindRole, "kind"},     {StatusRole, "status"},    {LabelRole, "label"},
+          {WearerRole, "wearer"}, {PointsRole, "points"}, {IsHeldRole, "isHeld"}, {IsLapsedRole, "isLapsed"}};
+}
+
+QVariantList UnitsModel::filters() const {
+  const auto name = [](Filter filter) {
+    switch (filter) {
+      case Filter::All:
+        return tr("All");
+      case Filter::InService:
+        return tr("In service");
+      case Filter::OnHold:
+        return tr("On hold");
+      case Filter::Shelf:
+        return tr("On the shelf");
+      case Filter::WithAthletes:
+        return tr("With athletes");
+      case Filter::Lapsing:
+        return tr("Label lapses");
+    }
+    return QString();
+  };
+  std::array<int, kFilters.size()> counts{};
+  const season::Views& views = m_desk->views();
+  const Day today = m_desk->today();
+  for (const auto& [id, unit] : views.units) {
+    for (std::size_t i = 0; i < kFilters.size(); ++i) counts[i] += matches(kFilters[i], views, unit, today) ? 1 : 0;
+  }
+  QVariantList list;
+  for (std::size_t i = 0; i < kFilters.size(); ++i) {
+    list.append(QVariantMap{{QStringLiteral("filter"), static_cast<int>(kFilters[i])},
+                            {QStringLiteral("name"), name(kFilters[i])},
+                            {QStringLiteral("count"), counts[i]}});
+  }
+  return list;
+}
+
+void UnitsModel::setFilter(Filter filter) {
+  if (m_filter == filter) return;
+  m_filter = filter;
+  list();
+}
+
+void UnitsModel::setSearch(const QString& search) {
+  if (m_search == search) return;
+  m_search = search;
+  list();
+}
+
+void UnitsModel::list() {
+  const season::Views& views = m_desk->views();
+  const Day today = m_desk->isOpen() ? m_desk->today() : Day{};
+  const QString wanted = m_search.trimmed();
+  std::vector<std::pair<std::string, std::string>> found;  // serial, id
+  for (const auto& [id, unit] : views.units) {
+    if (!matches(m_filter, views, unit, today)) continue;
+    const bool isWanted = wanted.isEmpty() || text(unit.serial).contains(wanted, Qt::CaseInsensitive) ||
+                          wearerOf(views, unit, false).contains(wanted, Qt::CaseInsensitive);
+    if (isWanted) found.emplace_back(unit.serial, id);
+  }
+  std::sort(found.begin(), found.end());
+  std::vector<std::string> rows;
+  rows.reserve(found.size());
+  for (auto& entry : found) rows.push_back(std::move(entry.second));
+  if (rows == m_rows) {  // the same rows: only their words may have changed
+    if (!m_rows.empty()) emit dataChanged(index(0), index(count() - 1));
+  } else {
+    beginResetModel();
+    m_rows = std::move(rows);
+    endResetModel();
+  }
+  emit listed();
+}
+
+}  // namespace snugline::models
