@@ -316,18 +316,6 @@ QString rowDoubt(const book::RowNote& note) {
       return Gear::tr("%1 is retired and stays so").arg(cell);
     case book::RowDoubt::repeated:
       return Gear::tr("The same row stands further up");
-    case book::RowDoubt::tagUnreadable:
-      return Gear::tr("The tag cannot be read");
-    case book::RowDoubt::sheetUnknown:
-      return Gear::tr("A new helmet needs a model sheet that is adopted");
-    case book::RowDoubt::sizeUnknown:
-      return Gear::tr("The model sheet has no such size");
-    case book::RowDoubt::labelUnreadable:
-      return Gear::tr("The label is not a year");
-    case book::RowDoubt::pointUnknown:
-      return Gear::tr("Not one of the seven points");
-    case book::RowDoubt::unitRetired:
-      return Gear::tr("This helmet is retired");
   }
   return {};
 }
