@@ -25,37 +25,73 @@ struct Fault {
   std::string what;
   friend bool operator==(const Fault&, const Fault&) = default;
 };
-struct VerifyAnswer { std::uint64_t facts = 0; std::vector<Fault> faults; bool isOk = true; };
-struct DeviceState { std::string device; std::uint64_t facts = 0; std::uint64_t sealedTo = 0; bool isOwn = false; };
-struct InfoAnswer { std::uint64_t facts = 0; std::vector<DeviceState> devices; std::string team, season; int format = 0; };
+struct VerifyAnswer {
+  std::uint64_t facts = 0;
+  std::vector<Fault> faults;
+  bool isOk = true;
+};
+struct DeviceState {
+  std::string device;
+  std::uint64_t facts = 0;
+  std::uint64_t sealedTo = 0;
+  bool isOwn = false;
+};
+struct InfoAnswer {
+  std::uint64_t facts = 0;
+  std::vector<DeviceState> devices;
+  std::string team, season;
+  int format = 0;
+};
 
 struct Appended {
-  std::vector<std::string> ids;           // of the new facts, in order
-  std::vector<std::string> touched;       // entities whose records changed
-  std::vector<std::string> athletes;      // athletes whose board row may have changed
+  std::vector<std::string> ids;       // of the new facts, in order
+  std::vector<std::string> touched;   // entities whose records changed
+  std::vector<std::string> athletes;  // athletes whose board row may have changed
 };
 
 enum class Access : std::uint8_t { readWrite, readOnly };
 
+// For a long history at once (demo, import): each draft with its own time and person. The clock is not asked.
+struct BulkDraft {
+  Draft draft;
+  Instant at;
+  std::string who;
+};
+// How a file is reached. vfs: name of an SQLite VFS that the process has registered; empty for the ordinary one.
+struct StoreOptions {
+  std::string vfs;
+};
+// More own facts than this since the last checkpoint and append() makes one itself, after its own commit.
+inline constexpr std::uint64_t kFactsBeforeCheckpoint = 256;
+inline constexpr std::uint64_t kFactsBeforeForcedCheckpoint = 4096;
+
 class Book {
  public:
   // A new file: team-founded by this device. Errors: fileExists, cannotWrite, noKey.
-  [[nodiscard]] static Result<std::unique_ptr<Book>> create(const std::string& path, const TeamFounded& team, ports::Keys& keys, ports::Clock& clock);
+  [[nodiscard]] static Result<std::unique_ptr<Book>> create(const std::string& path, const TeamFounded& team, ports::Keys& keys,
+                                                            ports::Clock& clock, const StoreOptions& options = {});
   // Errors: cannotRead, notABook, damagedBook, newerBook, bookInUse, readOnly.
-  [[nodiscard]] static Result<std::unique_ptr<Book>> open(const std::string& path, Access access, ports::Keys& keys, ports::Clock& clock);
-  ~Book();                                // checkpoint and close; never throws
+  [[nodiscard]] static Result<std::unique_ptr<Book>> open(const std::string& path, Access access, ports::Keys& keys, ports::Clock& clock,
+                                                          const StoreOptions& options = {});
+  ~Book();  // checkpoint and close; never throws
   Book(const Book&) = delete;
   Book& operator=(const Book&) = delete;
 
-  void setPerson(const std::string& who); // who the next facts are by
+  void setPerson(const std::string& who);  // who the next facts are by
   [[nodiscard]] const season::Views& views() const;
-  [[nodiscard]] const season::UnitRecord* unitByTag(const std::string& tagKey) const;   // hash look-up
+  [[nodiscard]] const season::UnitRecord* unitByTag(const std::string& tagKey) const;  // hash look-up
 
   // All or nothing, one transaction, one sync. A draft may name an earlier one of the same call as "#0", "#1" in its ids.
   [[nodiscard]] Result<Appended> append(std::vector<Draft> drafts);
   // Takes a fact out of the fold by a corrected fact.
   [[nodiscard]] Result<Appended> correct(const std::string& factId);
 
+  // Many drafts in one transaction with one sync; ids are returned in order. "#0" names the first draft of this call. Call it in pieces of
+  // some ten thousand. The Book's identity comes from Keys: a Keys that gives a fixed seed and mark makes the same bytes every time.
+  [[nodiscard]] Result<std::vector<std::string>> appendBulk(std::vector<BulkDraft> drafts);
+
+  // True once kFactsBeforeCheckpoint own facts are waiting: call checkpoint() when the answer has been acknowledged.
+  [[nodiscard]] bool isCheckpointDue() const;
   // Signs what is not yet signed and brings the stored views up to the log. Cheap when nothing is new.
   [[nodiscard]] Result<void> checkpoint();
 
@@ -68,7 +104,10 @@ class Book {
   [[nodiscard]] Result<VerifyAnswer> verify(const std::function<bool(std::uint64_t done)>& progress = {});
   [[nodiscard]] Result<InfoAnswer> info();
   // Views made anew from the log, compared with the kept ones, then stored.
-  struct RebuildAnswer { std::uint64_t facts = 0; bool wasEqual = true; };
+  struct RebuildAnswer {
+    std::uint64_t facts = 0;
+    bool wasEqual = true;
+  };
   [[nodiscard]] Result<RebuildAnswer> rebuild();
   // Every view row, ordered by table and key, one "table\tkey\tvalue" a line. Equal means equal.
   [[nodiscard]] Result<std::string> dumpViews();
@@ -76,7 +115,8 @@ class Book {
   // Segments in one file (BOOK_FORMAT.md, Backup); written beside and renamed. Errors: fileExists, diskFull, cannotWrite.
   [[nodiscard]] Result<std::uint64_t> backup(const std::string& path);
   // A new Book file from a backup; every segment is checked first. The next writer gets a new identity.
-  [[nodiscard]] static Result<std::uint64_t> restore(const std::string& backupPath, const std::string& bookPath, ports::Keys& keys, ports::Clock& clock);
+  [[nodiscard]] static Result<std::uint64_t> restore(const std::string& backupPath, const std::string& bookPath, ports::Keys& keys,
+                                                     ports::Clock& clock);
 
  private:
   struct Body;
