@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: the due table, one function for each row of it. Only board.cpp and board_row.cpp include this.
+// Purpose: the due table, one function for each row of it, and how an athlete stands. For the board, and for the acts of core/book.
 // Each threshold stands in board_reasons.cpp or core/fit/guide.h with its source beside it. Thread: plain values.
 #pragma once
 
