@@ -80,6 +80,15 @@ void apply(season::Views& mirror, Patch&& patch) {
   for (auto& [id, check] : patch.checks) mirror.openChecks.insert_or_assign(id, std::move(check));
 }
 
+std::string ownDevice(book::Book& book) {
+  const auto info = book.info();
+  if (!info) return {};
+  for (const book::DeviceState& state : info->devices) {
+    if (state.isOwn) return state.device;
+  }
+  return {};
+}
+
 template <typename Work>
 auto guarded(Work&& work) -> decltype(work()) {
   try {
@@ -115,7 +124,7 @@ struct Desk::Body {
   MakeKeys makeKeys;
   std::unique_ptr<ports::Clock> clock;   // the GUI thread's own
   season::Views mirror;
-  std::string person;
+  std::string person, device;
   bool isOpen = false;
   QThread thread;
   Bench* bench = nullptr;                // deleted on its own thread
@@ -168,8 +177,9 @@ void Desk::open(const QString& path, const book::TeamFounded& ifMissing) {
     auto copy = std::make_shared<season::Views>(bench->book->views());
     QMetaObject::invokeMethod(
         this,
-        [this, copy] {
+        [this, copy, device = ownDevice(*bench->book)] {
           m_body->mirror = std::move(*copy);
+          m_body->device = device;
           m_body->isOpen = true;
           emit opened();
         },
@@ -177,6 +187,7 @@ void Desk::open(const QString& path, const book::TeamFounded& ifMissing) {
   });
 }
 
+const std::string& Desk::device() const { return m_body->device; }
 bool Desk::isOpen() const { return m_body->isOpen; }
 const season::Views& Desk::views() const { return m_body->mirror; }
 Instant Desk::now() const { return m_body->clock->now(); }

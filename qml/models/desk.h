@@ -36,6 +36,7 @@ class Desk : public QObject {
   void open(const QString& path, const book::TeamFounded& ifMissing);
 
   [[nodiscard]] bool isOpen() const;
+  [[nodiscard]] const std::string& device() const;      // this device's name in the open Book
   [[nodiscard]] const season::Views& views() const;     // the mirror, as of the last acknowledged fact
   [[nodiscard]] Instant now() const;                    // the injected clock
   [[nodiscard]] Day today() const;

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: codes of core -> sentences for people, translated, with numbers in the unit system chosen. The one place of the app where
-// words are made; QML shows them as they come. Words are about equipment only. Thread: GUI thread (translation is looked up there).
+// words are made (with sentences_gear.h); QML shows them as they come. Words are about equipment only. Thread: GUI thread (translation is looked up there).
 #pragma once
 
 #include <QCoreApplication>
 #include <QString>
 #include <QStringList>
 
-#include "core/book/fact.h"
 #include "core/fit/guide.h"
 #include "core/fit/size.h"
 #include "core/season/board.h"
@@ -52,7 +51,7 @@ struct DueWords {
   static QString action(season::RowAction action);
 };
 
-// The nine marks and the seven points in their own words.
+// The nine marks in their own words; the seven points stand in sentences_gear.h.
 struct MarkWords {
   Q_DECLARE_TR_FUNCTIONS(MarkWords)
  public:
@@ -76,9 +75,6 @@ struct MarkWords {
   static QString finding(fit::Finding finding);                                 // "snug", "not seen"
   static QString marks(fit::MarkSet set);                                       // "brow, ears and nape"
 
-  static QString point(gear::Point point);                                      // "Faceguard"
-  static QString pointAsk(gear::Point point);
-  static QList<Fault> pointFaults(gear::Point point);
   static QString port(gear::Port port);                                         // "crown"
   static QString part(gear::Part part);                                         // "left jaw pad"
 };
@@ -101,19 +97,7 @@ struct GuideWords {
   static QString stop();                                                        // somebody feels unwell
 };
 
-// What the log says, one line each.
-struct FactWords {
-  Q_DECLARE_TR_FUNCTIONS(FactWords)
- public:
-  // Empty for facts that say nothing to people.
-  static QString fact(const book::Fact& fact, const Speech& speech);
-  static QString answer(const fit::Answer& answer, const Speech& speech);
-};
-
-struct ErrorWords {
-  Q_DECLARE_TR_FUNCTIONS(ErrorWords)
- public:
-  static QString error(const Error& error);
-};
+// One answer of a check, as undo names it: "Brow: front edge sits high".
+[[nodiscard]] QString answerWords(const fit::Answer& answer, const Speech& speech);
 
 }  // namespace snugline::models

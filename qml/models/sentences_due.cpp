@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "sentences.h"
+#include "sentences_gear.h"
 
 namespace snugline::models {
 
@@ -53,9 +54,13 @@ QString heldBy(const DueReason& reason, const Speech& speech) {
 }
 
 QString whatIsHeld(const DueReason& reason) {
-  const QString what = PlainWords::sentenceCase(PlainWords::text(reason.text));
-  if (what.isEmpty()) return reason.point ? MarkWords::point(*reason.point) : QString();
-  return what;
+  if (reason.text.empty()) return reason.point ? pointName(*reason.point) : QString();
+  // Without the finder's words the board hands over the hold's reason code.
+  for (const char* code : {"label", "fit", "broken", "other"}) {
+    if (reason.text == code) return holdReason(reason.text);
+  }
+  if (gear::pointFromCode(reason.text)) return holdReason(reason.text);
+  return PlainWords::sentenceCase(PlainWords::text(reason.text));
 }
 
 QString lapsed(const DueReason& reason, const Speech& speech) {
@@ -76,7 +81,11 @@ QString breakIn(const DueReason& reason) {
 }
 
 QString away(const DueReason& reason) {
-  return reason.text.empty() ? DueWords::tr("Helmet is away") : DueWords::tr("Helmet is away: %1").arg(PlainWords::text(reason.text));
+  if (reason.text == "repair") return DueWords::tr("Helmet is away: %1").arg(DueWords::tr("in repair"));
+  if (reason.text == "sent-out") return DueWords::tr("Helmet is away: %1").arg(DueWords::tr("sent out for recertification"));
+  if (reason.text == "retired") return DueWords::tr("Helmet is retired");
+  if (reason.text == "lost") return DueWords::tr("Helmet is lost");
+  return DueWords::tr("Helmet is away");
 }
 
 }  // namespace
@@ -90,7 +99,7 @@ QString DueWords::reason(const DueReason& reason, const Speech& speech) {
       return what.isEmpty() ? heldBy(reason, speech) : tr("%1. %2", "why a helmet is held. Held when by whom").arg(what, heldBy(reason, speech));
     }
     case DueKind::unitFault: {
-      const QString point = reason.point ? MarkWords::point(*reason.point) : tr("Helmet");
+      const QString point = reason.point ? pointName(*reason.point) : tr("Helmet");
       return reason.text.empty() ? tr("%1: fault found").arg(point) : tr("%1: %2").arg(point, PlainWords::text(reason.text));
     }
     case DueKind::labelLapsed: return lapsed(reason, speech);
@@ -122,7 +131,7 @@ QString DueWords::reason(const DueReason& reason, const Speech& speech) {
     case DueKind::weeklyLook:
       return reason.isLate ? tr("Weekly look late, %n days since the last", nullptr, reason.count)
                            : tr("Weekly look, %n days since the last", nullptr, reason.count);
-    case DueKind::pointUnseen: return reason.point ? tr("%1 not seen yet").arg(MarkWords::point(*reason.point)) : tr("A point not seen yet");
+    case DueKind::pointUnseen: return reason.point ? tr("%1 not seen yet").arg(pointName(*reason.point)) : tr("A point not seen yet");
     case DueKind::labelLapsing:
       return reason.day ? tr("Certification lapses after %1").arg(PlainWords::day(*reason.day, speech.today)) : tr("Certification lapses soon");
     case DueKind::tapeStale: return tr("Head last taped %n months ago", nullptr, reason.count);

@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "guide_model.h"
+
+#include <algorithm>
+#include <charconv>
+
+#include "athlete_model.h"
+#include "drawn_values.h"
+#include "sentences_gear.h"
+#include "verdict.h"
+
+namespace snugline::models {
+
+using season::CheckRecord;
+
+GuideModel::GuideModel(Desk* desk, Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+  connect(desk, &Desk::changed, this, [this](const std::vector<std::string>& touched, const std::vector<std::string>&) {
+    if (!m_check.empty() && std::find(touched.begin(), touched.end(), m_check) != touched.end()) refresh();
+  });
+  connect(choices, &Choices::changed, this, &GuideModel::refresh);
+}
+
+const CheckRecord* GuideModel::check() const { return m_check.empty() ? nullptr : m_desk->views().openCheck(m_check); }
+Speech GuideModel::speech() const { return {m_desk->views(), m_choices->units(), m_desk->today(), m_choices->areNamesShort()}; }
+
+void GuideModel::start(const QString& athlete, const QString& action) {
+  if (m_isBusy) return;
+  const season::AthleteRecord* record = m_desk->views().athlete(athlete.toStdString());
+  if (record == nullptr) return;
+  m_athlete = record->id;
+  if (action == QLatin1String("resume") || !record->openCheck.empty()) {
+    openCheck(record->openCheck);
+    return;
+  }
+  const auto kind = fit::checkKindFromCode(action.toStdString());
+  if (!kind) return;
+  submit([id = m_athlete, kind = *kind](const season::Views& views, Instant now) { return book::beginCheck(views, id, kind, dayOf(now)); },
+         [this](const book::Appended&) {
+           const season::AthleteRecord* begunFor = m_desk->views().athlete(m_athlete);
+           if (begunFor != nullptr) openCheck(begunFor->openCheck);
+         });
+}
+
+void GuideModel::openCheck(const std::string& check) {
+  m_check = check;
+  m_touches = {};
+  m_endFacts.clear();
+  m_lastFacts.clear();
+  m_isEnded = false;
+  m_verdict.clear();
+  setTrouble({});
+  const CheckRecord* record = this->check();
+  if (record == nullptr) return;
+  m_athlete = record->athlete;
+  m_unit = record->unit;
+  refresh();
+  emit begun();
+  if (m_page.stage == Stage::done) finish(true);
+}
+
+// A check belongs to this device when its creating fact does; of several the one begun last.
+bool GuideModel::takeUpOpenCheck(const std::string& device) {
+  const CheckRecord* newest = nullptr;
+  std::uint64_t newestN = 0;
+  const std::string prefix = device + ':';
+  for (const auto& [id, record] : m_desk->views().openChecks) {
+    if (!id.starts_with(prefix) || dayOf(record.begun.at) != m_desk->today()) continue;
+    std::uint64_t n = 0;
+    std::from_chars(id.data() + prefix.size(), id.data() + id.size(), n);
+    if (newest != nullptr && n < newestN) continue;
+    newest = &record;
+    newestN = n;
+  }
+  if (newest == nullptr) return false;
+  openCheck(newest->id);
+  return true;
+}
+
+void GuideModel::refresh() {
+  if (!m_desk->isOpen()) return;
+  if (m_isEnded) return showVerdict();
+  const CheckRecord* record = check();
+  if (record == nullptr) {
+    m_page = {};
+    emit changed();
+    return;
+  }
+  show(*record);
+}
+
+void GuideModel::show(const CheckRecord& record) {
+  auto setup = season::setupOf(m_desk->views(), record, m_desk->today());
+  if (!setup) return setTrouble(errorSentence(setup.error()));
+  setup->asksFitted = record.kind != fit::CheckKind::look;
+  m_page = pageOf(record, *setup, m_touches, speech());
+  const season::AthleteRecord* athlete = m_desk->views().athlete(record.athlete);
+  const season::UnitRecord* unit = m_desk->views().unit(record.unit);
+  m_kind = GuideWords::kind(record.kind);
+  m_who = athlete == nullptr || unit == nullptr
+              ? QString()
+              : tr("%1 %2, helmet %3", "jersey, name, serial").arg(QString::fromStdString(athlete->jersey), PlainWords::shortName(speech(), athlete->family, athlete->given), PlainWords::text(unit->serial)).trimmed();
+  m_drawn = drawnSheet(setup->sheet, unit);
+  m_drawn.insert(QStringLiteral("view"), m_page.drawnView);
+  m_drawn.insert(QStringLiteral("focus"), m_page.focusPart);
+  m_drawn.insert(QStringLiteral("touch"), m_page.touchParts);
+  m_drawn.insert(QStringLiteral("findings"), m_page.findings);
+  m_drawn.insert(QStringLiteral("motion"), m_page.motion);
+  m_drawn.insert(QStringLiteral("hair"), record.state.isHairWet.value_or(false) ? QStringLiteral("wet") : QStringLiteral("dry"));
+  m_drawn.insert(QStringLiteral("description"), QString(m_page.title + QStringLiteral(". ") + m_page.ask));
+  m_undoWords = record.answers.empty() ? QString() : answerWords(record.answers.back().answer, speech());
+  emit changed();
+}
+
+void GuideModel::showVerdict() {
+  const season::AthleteRecord* athlete = m_desk->views().athlete(m_athlete);
+  if (athlete == nullptr) return;
+  const auto ended = std::find_if(athlete->checks.rbegin(), athlete->checks.rend(), [this](const season::EndedCheck& e) { return e.check == m_check; });
+  if (ended == athlete->checks.rend()) return;
+  const season::UnitRecord* unit = m_desk->views().unit(m_unit);
+  m_verdict = verdictMap(*ended, unit, unit == nullptr ? nullptr : m_desk->views().sheetOf(*unit), speech());
+  m_undoWords = tr("Recorded: %1", "a verdict").arg(GuideWords::verdict(ended->verdict));
+  emit changed();
+}
+
+QString GuideModel::caution() const {
+  if (m_page.stage != Stage::advice) return {};
+  const CheckRecord* record = check();
+  return GuideWords::caution(record == nullptr ? nullptr : m_desk->views().sheet(record->sheet));
+}
+
+bool GuideModel::canUndo() const {
+  if (m_isEnded) return !m_endFacts.empty();
+  const CheckRecord* record = check();
+  return record != nullptr && !record->answers.empty();
+}
+
+bool GuideModel::canStepBack() const {
+  return !m_isEnded && (m_touches.mark || m_touches.point || m_touches.finding || m_touches.isBroken || m_touches.arePointsOpen || m_touches.gap);
+}
+
+void GuideModel::stepBack() {
+  const bool wasInner = m_touches.finding || m_touches.isBroken || m_touches.isPointFault;
+  if (wasInner) {
+    m_touches.finding.reset();
+    m_touches.isBroken = m_touches.isPointFault = false;
+  } else {
+    m_touches = {};
+  }
+  refresh();
+}
+
+void GuideModel::submit(Desk::Job job, std::function<void(const book::Appended&)> then) {
+  if (m_isBusy) return;
+  setBusy(true);
+  setTrouble({});
+  m_desk->submit(std::move(job), this, [this, then = std::move(then)](const Result<book::Appended>& outcome) {
+    setBusy(false);
+    if (!outcome) return setTrouble(errorSentence(outcome.error()));
+    then(*outcome);
+  });
+}
+
+void GuideModel::take(std::vector<fit::Answer> answers) {
+  submit([id = m_check, answers = std::move(answers)](const season::Views& views, Instant now) { return book::answer(views, id, answers, dayOf(now)); },
+         [this](const book::Appended& appended) {
+           const bool isRestWanted = m_touches.isRestWanted;
+           m_touches = {};
+           m_touches.isRestWanted = isRestWanted;
+           m_lastFacts = appended.ids;
+           refresh();
+           if (m_page.stage == Stage::done) finish(true);
+         });
+}
+
+void GuideModel::finish(bool isOfItself) {
+  submit([id = m_check](const season::Views& views, Instant now) { return book::endCheck(views, id, now); },
+         [this, isOfItself](const book::Appended& appended) {
+           m_endFacts = appended.ids;
+           if (!isOfItself) m_lastFacts.clear();
+           m_isEnded = true;
+           m_touches = {};
+           showVerdict();
+         });
+}
+
+void GuideModel::endHere() { finish(false); }
+
+// A verdict that came of itself is taken back together with the answer that brought it; else the same end would come at once.
+void GuideModel::undo() {
+  std::vector<std::string> facts;
+  if (m_isEnded) {
+    facts.assign(m_endFacts.rbegin(), m_endFacts.rend());
+    facts.insert(facts.end(), m_lastFacts.rbegin(), m_lastFacts.rend());
+  } else if (const CheckRecord* record = check(); record != nullptr && !record->answers.empty()) {
+    const std::string& last = record->answers.back().fact;
+    const bool isLastTouch = std::find(m_lastFacts.begin(), m_lastFacts.end(), last) != m_lastFacts.end();
+    if (isLastTouch) facts.assign(m_lastFacts.rbegin(), m_lastFacts.rend());
+    else facts.push_back(last);
+  }
+  if (facts.empty() || m_isBusy) return;
+  setBusy(true);
+  setTrouble({});
+  takeBack(std::move(facts));
+}
+
+void GuideModel::takeBack(std::vector<std::string> facts) {
+  const std::string fact = facts.front();
+  facts.erase(facts.begin());
+  m_desk->correct(fact, this, [this, facts = std::move(facts)](const Result<book::Appended>& outcome) mutable {
+    if (!outcome) {
+      setBusy(false);
+      return setTrouble(errorSentence(outcome.error()));
+    }
+    if (!facts.empty()) return takeBack(std::move(facts));
+    setBusy(false);
+    m_isEnded = false;
+    m_endFacts.clear();
+    m_lastFacts.clear();
+    m_touches = {};
+    refresh();
+  });
+}
+
+void GuideModel::setTrouble(const QString& sentence) {
+  if (m_trouble == sentence) return;
+  m_trouble = sentence;
+  emit troubleChanged();
+}
+
+void GuideModel::dismissTrouble() { setTrouble({}); }
+
+void GuideModel::setBusy(bool isBusy) {
+  if (m_isBusy == isBusy) return;
+  m_isBusy = isBusy;
+  emit busyChanged();
+}
+
+}  // namespace snugline::models

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "shell.h"
+
+#include "sentences_gear.h"
+
+namespace snugline::models {
+
+Shell::Shell(Desk* desk, Choices* choices, QObject* parent)
+    : QObject(parent),
+      m_desk(desk),
+      m_line(new LineModel(desk, choices, this)),
+      m_athlete(new AthleteModel(desk, choices, this)),
+      m_guide(new GuideModel(desk, choices, this)),
+      m_dock(new DockModel(desk, choices, this)),
+      m_units(new UnitsModel(desk, choices, this)),
+      m_roster(new RosterModel(desk, choices, this)),
+      m_settings(new SettingsModel(desk, choices, this)) {
+  m_doors = new DoorsModel(desk, m_line, this);
+  connect(desk, &Desk::opened, this, &Shell::onOpened);
+  connect(desk, &Desk::failed, this, &Shell::onFailed);
+  if (desk->isOpen()) onOpened();
+}
+
+void Shell::onOpened() {
+  m_isOpen = true;
+  m_failure.clear();
+  m_startScreen = m_guide->takeUpOpenCheck(m_desk->device()) ? QStringLiteral("guide") : QStringLiteral("doors");
+  emit stateChanged();
+}
+
+void Shell::onFailed(const Error& error) {
+  if (!m_isOpen) {
+    m_failure = errorSentence(error);
+    emit stateChanged();
+    return;
+  }
+  m_trouble = errorSentence(error);
+  emit troubleChanged();
+}
+
+void Shell::dismissTrouble() {
+  m_trouble.clear();
+  emit troubleChanged();
+}
+
+}  // namespace snugline::models
