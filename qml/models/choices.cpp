@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "choices.h"
 
+#include <algorithm>
+
 #include <QSettings>
 #include <QVariant>
 
@@ -11,6 +13,7 @@ constexpr const char* kUnits = "units";
 constexpr const char* kTheme = "theme";
 constexpr const char* kNamesShort = "namesShort";
 constexpr const char* kMotionReduced = "motionReduced";
+constexpr const char* kTextPercent = "textPercent";
 constexpr const char* kPerson = "person";
 }  // namespace
 
@@ -22,6 +25,7 @@ Choices::Choices(const QString& file, QObject* parent) : QObject(parent), m_file
   if (theme == QLatin1String("sun") || theme == QLatin1String("night")) m_theme = theme;
   m_areNamesShort = kept.value(kNamesShort).toBool();
   m_isMotionReduced = kept.value(kMotionReduced).toBool();
+  m_textPercent = std::clamp(kept.value(kTextPercent, 100).toInt(), 100, 200);
   m_person = kept.value(kPerson).toString();
 }
 
@@ -52,6 +56,13 @@ void Choices::setMotionReduced(bool isReduced) {
   if (m_isMotionReduced == isReduced) return;
   m_isMotionReduced = isReduced;
   keep(kMotionReduced, isReduced);
+}
+
+void Choices::setTextPercent(int percent) {
+  const int within = std::clamp(percent, 100, 200);
+  if (m_textPercent == within) return;
+  m_textPercent = within;
+  keep(kTextPercent, within);
 }
 
 void Choices::setPerson(const QString& person) {

@@ -20,12 +20,15 @@ class Choices : public QObject {
   [[nodiscard]] QString theme() const { return m_theme; }              // "day", "sun", "night"
   [[nodiscard]] bool areNamesShort() const { return m_areNamesShort; }
   [[nodiscard]] bool isMotionReduced() const { return m_isMotionReduced; }
+  [[nodiscard]] int textPercent() const { return m_textPercent; }      // 100..200
+  [[nodiscard]] QString file() const { return m_file; }                // other small files of this device lie beside it
   [[nodiscard]] QString person() const { return m_person; }            // id of who holds the device; empty when not said
 
   void setUnits(UnitSystem units);
   void setTheme(const QString& theme);
   void setNamesShort(bool areShort);
   void setMotionReduced(bool isReduced);
+  void setTextPercent(int percent);
   void setPerson(const QString& person);
 
  signals:
@@ -39,6 +42,7 @@ class Choices : public QObject {
   QString m_theme = QStringLiteral("day");
   bool m_areNamesShort = false;
   bool m_isMotionReduced = false;
+  int m_textPercent = 100;
   QString m_person;
 };
 
