@@ -10,8 +10,8 @@
 namespace snugline::cli {
 namespace {
 
-constexpr int kMostAthletes = 100000;  // a Book of ten seasons with this many still fits a tablet (ours)
-constexpr int kMostSeasons = 50;       // ours
+constexpr int kMostAthletes = 5000;  // what the demo world is made for (ours)
+constexpr int kMostSeasons = 20;     // likewise
 
 struct Requests {
   SizeRequest size;

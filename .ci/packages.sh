@@ -1,0 +1,42 @@
+# SPDX-License-Identifier: Apache-2.0
+# Sourced by tests/run, demo/run: what is needed from Debian 12 or Ubuntu 24.04 as packaged, and installing what is missing.
+# DEVELOPERS.md says what each is for.
+
+packages_build=(
+  g++ cmake ninja-build pkg-config ccache git ca-certificates
+  libsodium-dev libsqlite3-dev libzstd-dev libcsv-dev libcli11-dev libexpected-dev rapidjson-dev
+  qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
+  libqt6svg6-dev libgl1-mesa-dev libxkbcommon-dev
+  qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qtquick qml6-module-qtquick-controls
+  qml6-module-qtquick-layouts qml6-module-qtquick-shapes qml6-module-qtquick-templates qml6-module-qtquick-window
+  qml6-module-qtcore qt6-qpa-plugins
+)
+packages_tests=(
+  catch2 librapidcheck-dev libbenchmark-dev qml6-module-qttest
+  clang-14 clang-format-14 clang-tidy-14
+  python3 python3-scipy r-base-core r-cran-mice units sqlite3 xvfb util-linux
+)
+
+# install_missing PACKAGE...
+install_missing() {
+  local missing=() package
+  for package in "$@"; do
+    dpkg-query -W -f='${Status}' "$package" 2>/dev/null | grep -q 'install ok installed' || missing+=("$package")
+  done
+  [ ${#missing[@]} -eq 0 ] && return 0
+  if ! command -v apt-get >/dev/null; then
+    echo "These packages of Debian 12 are needed and there is no apt-get to install them: ${missing[*]}" >&2
+    return 1
+  fi
+  local as_root=()
+  if [ "$(id -u)" -ne 0 ]; then
+    if ! command -v sudo >/dev/null; then
+      echo "Run this as root, or install sudo; these packages are needed: ${missing[*]}" >&2
+      return 1
+    fi
+    as_root=(sudo)
+  fi
+  echo "Installing from the system's package sources: ${missing[*]}"
+  "${as_root[@]}" apt-get update -q >/dev/null
+  "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends "${missing[@]}" >/dev/null
+}
