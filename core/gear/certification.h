@@ -20,9 +20,9 @@ enum class LabelKind : std::uint8_t { makersMark, recertification };
 // What was read on the unit: a year, or a full date from paperwork with its source named.
 struct Label {
   LabelKind kind = LabelKind::recertification;
-  int year = 0;                       // 1990..2199
-  std::optional<Day> fullDate;        // only from the firm's paperwork
-  std::string source;                 // where the full date stands; empty when fullDate is missing
+  int year = 0;                 // 1990..2199
+  std::optional<Day> fullDate;  // only from the firm's paperwork
+  std::string source;           // where the full date stands; empty when fullDate is missing
   friend bool operator==(const Label&, const Label&) = default;
 };
 
@@ -38,8 +38,7 @@ struct DaySpan {
 // Last good day, as a span: certified on D with interval m months holds through addMonths(D, m) - 1 day.
 // Where the age limit (months from the first certification, 0 = none) comes earlier, it cuts the span: the limit day
 // itself is no longer good (at exactly ten years the stricter text counts).
-[[nodiscard]] DaySpan lastGoodDay(const Label& label, int intervalMonths, std::optional<Label> firstCertification,
-                                  int ageLimitMonths);
+[[nodiscard]] DaySpan lastGoodDay(const Label& label, int intervalMonths, std::optional<Label> firstCertification, int ageLimitMonths);
 
 enum class LabelState : std::uint8_t { unknown, good, mayHaveLapsed, lapsed };
 // good: today <= earliest end. mayHaveLapsed: between earliest and latest end (judged as lapsed, shown as a span).

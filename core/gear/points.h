@@ -12,9 +12,8 @@ namespace snugline::gear {
 
 enum class Point : std::uint8_t { certification, warningLabel, shell, hardware, faceguard, liner, chinStrap };
 inline constexpr std::size_t kPointCount = 7;
-inline constexpr std::array<Point, kPointCount> kPoints{Point::certification, Point::warningLabel, Point::shell,
-                                                        Point::hardware,      Point::faceguard,    Point::liner,
-                                                        Point::chinStrap};
+inline constexpr std::array<Point, kPointCount> kPoints{Point::certification, Point::warningLabel, Point::shell,    Point::hardware,
+                                                        Point::faceguard,     Point::liner,        Point::chinStrap};
 
 enum class PointState : std::uint8_t { unseen, sound, fault };
 
@@ -26,7 +25,7 @@ struct PointFinding {
 };
 using PointFindings = std::array<PointFinding, kPointCount>;
 
-[[nodiscard]] std::string_view code(Point p);                        // "warning-label"
+[[nodiscard]] std::string_view code(Point p);  // "warning-label"
 [[nodiscard]] std::optional<Point> pointFromCode(std::string_view);
 
 // Points without which a unit cannot go into service unseen (common practice, no source): recert label, warning label, shell, faceguard.

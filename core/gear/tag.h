@@ -16,15 +16,15 @@
 namespace snugline::gear {
 
 enum class TagForm : std::uint8_t { gs1, digitalLink, plain };
-[[nodiscard]] std::string_view code(TagForm f);   // "gs1", "digital-link", "plain"
+[[nodiscard]] std::string_view code(TagForm f);  // "gs1", "digital-link", "plain"
 
 struct Tag {
   TagForm form = TagForm::plain;
-  std::map<std::string, std::string> ai;   // identifier -> value; empty for a plain serial
-  std::string serial;                      // what names the unit for people: 21, the serial part of 8003 or 8004, or the text
-  std::string key;                         // what names the unit for the Book: "01…21…" joined, or the plain text
-  std::string made;                        // "2024-01-15", or "2024-01" when the day is 00; empty when not said
-  bool isCheckDigitOk = true;              // of 01 (or 8003)
+  std::map<std::string, std::string> ai;  // identifier -> value; empty for a plain serial
+  std::string serial;                     // what names the unit for people: 21, the serial part of 8003 or 8004, or the text
+  std::string key;                        // what names the unit for the Book: "01…21…" joined, or the plain text
+  std::string made;                       // "2024-01-15", or "2024-01" when the day is 00; empty when not said
+  bool isCheckDigitOk = true;             // of 01 (or 8003)
 };
 
 // Character 29 is accepted raw or written as \x1d. today settles two-digit years (-49/+50; value from memory).
