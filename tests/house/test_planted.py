@@ -86,8 +86,8 @@ class Structure(Planted):
         self.assertEqual([f.split(":")[0] for f in self.found("every source file names its licence")], ["core/a.cpp", "demo/run"])
 
     def test_a_document_that_is_not_here_is_found(self):
-        self.plant("core/a.h", "// see THERE.md and " + "NOWHERE" + ".md\n")
-        self.plant("core/THERE.md", "")
+        self.plant("core/a.h", "// see THERE" + ".md and NOWHERE" + ".md\n")
+        self.plant("core/THERE" + ".md", "")
         self.assertEqual(len(self.found("every document that is named exists")), 1)
 
 
