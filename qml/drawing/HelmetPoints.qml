@@ -7,5 +7,12 @@ DrawnView {
     id: unit
 
     touchParts: PartWords.points
-    field: Qt.size(600, 520)
+    field: Qt.size(600, 600)
+    places: ({
+        "certification": [460, 417], "warning-label": [465, 206], "shell": [250, 118], "hardware": [290, 322],
+        "faceguard": [88, 404], "liner": [540, 290], "chin-strap": [204, 516],
+        "port-crown": [378, 118], "port-sides": [526, 352], "port-jaw-left": [326, 462]
+    })
+
+    ProfileHelmet { view: unit }
 }

@@ -2,6 +2,7 @@
 // A panel that comes up from the foot of the window, over the page. Touch outside, Escape or Close puts it away.
 import QtQuick
 import QtQuick.Controls.Basic
+import QtQuick.Templates as T
 import QtQuick.Layouts
 import Snugline.Tokens
 
@@ -12,7 +13,7 @@ Popup {
     property string closeText: qsTr("Close")
     default property alias content: area.content
 
-    parent: Overlay.overlay
+    parent: T.Overlay.overlay
     modal: true
     focus: true
     padding: Theme.margin
@@ -21,7 +22,7 @@ Popup {
     height: parent ? Math.min(parent.height - Theme.touch, implicitHeight) : 0
     y: parent ? parent.height - height : 0
     implicitHeight: head.implicitHeight + Theme.gap + area.implicitHeight + 2 * padding
-    Overlay.modal: Rectangle { color: "#99000000" }
+    T.Overlay.modal: Rectangle { color: "#99000000" }
 
     background: Rectangle {
         color: Theme.paper

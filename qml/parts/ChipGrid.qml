@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: Apache-2.0
+// Short choices in a grid of equal cells, as many columns as their words allow: years, sizes, filters. Nothing is preselected.
+// choices: [{ name, text, detail, chosen, enabled }]. The caller sets chosen; a touch only says what was chosen.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+
+Item {
+    id: grid
+
+    property var choices: []
+    property string label: ""
+    property int mostColumns: 6
+    readonly property int count: choices ? choices.length : 0
+    property real widest: 0
+    readonly property int columns: Math.max(1, Math.min(count, mostColumns, Math.floor((width + Theme.grid) / (Math.max(widest, Theme.touch) + Theme.grid))))
+
+    signal chosen(string name)
+
+    function buttonAt(index: int): Item { return buttons.itemAt(index) as Item }
+    function measure(): void {
+        let most = 0
+        for (let i = 0; i < buttons.count; ++i) {
+            const button = buttons.itemAt(i) as BigButton
+            if (button)
+                most = Math.max(most, button.naturalWidth + (button.checked ? 0 : 28 + Theme.grid))
+        }
+        widest = most
+    }
+
+    implicitWidth: 320
+    implicitHeight: column.implicitHeight
+    Accessible.role: Accessible.Grouping
+    Accessible.name: label
+
+    ColumnLayout {
+        id: column
+        width: grid.width
+        spacing: Theme.grid
+        Words { Layout.fillWidth: true; visible: text.length > 0; text: grid.label; size: "small"; tone: "quiet"; Accessible.ignored: true }
+        GridLayout {
+            Layout.fillWidth: true
+            visible: grid.count > 0
+            columns: grid.columns
+            columnSpacing: Theme.grid
+            rowSpacing: Theme.grid
+            Repeater {
+                id: buttons
+                model: grid.choices
+                onItemAdded: grid.measure()
+                BigButton {
+                    required property var modelData
+                    objectName: modelData.name
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 1
+                    text: modelData.text
+                    detail: modelData.detail || ""
+                    checked: modelData.chosen === true
+                    enabled: modelData.enabled !== false
+                    spokenName: checked ? qsTr("%1, chosen").arg(text) : text
+                    onClicked: grid.chosen(modelData.name)
+                }
+            }
+        }
+    }
+}
