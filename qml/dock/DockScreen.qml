@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+// The Dock: scan after scan, each unit in service or held. The scan field keeps whatever is typed; the answers stand at the thumb.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+import Snugline.Parts
+import Snugline.Drawing
+import Snugline.Models
+
+PageFrame {
+    id: page
+
+    required property DockModel model
+    readonly property bool onTable: page.model.stage !== DockModel.Waiting
+    readonly property bool atPoints: page.model.stage === DockModel.Points
+    readonly property bool drawn: page.width >= 700 && page.height >= 600
+
+    signal openUnit(string unitId)
+    signal done()
+
+    function found(): var {
+        const findings = {}
+        for (const point of page.model.points)
+            findings[point.code] = ["unseen", "sound", "fault"][point.state]
+        return findings
+    }
+
+    title: qsTr("Dock")
+    subtitle: page.model.count === 0 ? qsTr("Nothing taken in today yet")
+        : qsTr("Today %1: %2 in service, %3 on hold").arg(page.model.count).arg(page.model.inServiceCount).arg(page.model.heldCount)
+    hasBack: true
+    onBack: page.done()
+    Keys.onPressed: event => { event.accepted = scan.takeKey(event) }
+
+    drawing: [
+        HelmetPoints {
+            objectName: "drawing"
+            anchors.fill: parent
+            visible: page.drawn
+            findings: page.onTable ? page.found() : ({})
+            touchParts: page.atPoints ? PartWords.points : []
+            description: page.onTable ? qsTr("The helmet on the table with its seven points") : qsTr("A helmet with its seven points")
+            onPartTouched: name => page.model.touchPoint(page.model.points.findIndex(p => p.code === name))
+        }
+    ]
+
+    ScanField {
+        id: scan
+        Layout.fillWidth: true
+        focus: true
+        brief: page.onTable
+        onScanned: text => page.model.scan(text)
+    }
+    Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.model.refusal }
+    Words {
+        Layout.fillWidth: true
+        visible: !page.onTable && page.model.refusal.length === 0
+        text: qsTr("A hand scanner types for you. A known unit shows what is due on it; a new one is taken in.")
+        tone: "quiet"
+    }
+    DockUnit {
+        Layout.fillWidth: true
+        visible: page.onTable
+        model: page.model
+        onOpenUnit: id => page.openUnit(id)
+    }
+    DockWhat { Layout.fillWidth: true; visible: page.model.stage === DockModel.What; model: page.model }
+    DockPoints { Layout.fillWidth: true; visible: page.atPoints; model: page.model }
+
+    foot: [
+        Words {
+            objectName: "outcome"
+            Layout.fillWidth: true
+            visible: page.atPoints && text.length > 0
+            text: page.model.outcomeWords
+            tone: page.model.isInServiceOpen ? "snug" : "stop"
+            bold: true
+        },
+        AnswerBar {
+            objectName: "answers"
+            Layout.fillWidth: true
+            visible: page.atPoints
+            answers: [
+                { name: "hold", text: qsTr("Hold"), kind: "danger", enabled: page.model.isHoldOpen },
+                { name: "inService", text: qsTr("In service"), kind: page.model.isInServiceOpen ? "primary" : "plain", sign: "check", enabled: page.model.isInServiceOpen }
+            ]
+            onAnswered: name => {
+                if (name === "inService")
+                    page.model.putInService()
+                else if (page.model.isReasonNeeded || page.model.isWorn)
+                    holdSheet.open()
+                else
+                    page.model.hold("", false)
+            }
+        },
+        UndoBar {
+            objectName: "undoBar"
+            Layout.fillWidth: true
+            text: page.onTable ? "" : page.model.lastWords
+            undoText: qsTr("Undo")
+            onUndone: page.model.undoLast()
+        }
+    ]
+
+    HoldSheet {
+        id: holdSheet
+        objectName: "holdSheet"
+        worn: page.model.isWorn
+        reasonNeeded: page.model.isReasonNeeded
+        outcome: page.model.isReasonNeeded ? "" : page.model.outcomeWords
+        onHeld: (what, isWithAthlete) => page.model.hold(what, isWithAthlete)
+    }
+    Connections {
+        target: page.model
+        function onTaken(): void {
+            scan.text = ""
+            scan.forceActiveFocus()
+        }
+        function onChanged(): void {
+            if (page.onTable && scan.done)
+                scan.text = ""
+        }
+    }
+}
