@@ -191,6 +191,8 @@ std::string sentence(const fit::Reason& r) {
       return "hair is dry, wet it";
     case ReasonKind::veto:
       return "answered no" + more;
+    case ReasonKind::hairOpen:
+      return "not said whether the hair is wet";
     case ReasonKind::markOpen:
       return std::string(code(mark)) + " not seen, or to be seen again";
     case ReasonKind::pointOpen:
