@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+// The roster: searched by jersey or name; a touch opens the athlete, and the pencil's place is a plain word.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+import Snugline.Parts
+import Snugline.Models
+
+ListPage {
+    id: page
+
+    required property RosterModel roster
+
+    signal openAthlete(string athleteId)
+    signal editAthlete(string athleteId)
+    signal takeRosterIn()
+
+    title: qsTr("Athletes")
+    subtitle: page.roster.count === page.roster.total ? qsTr("%1 in the Book").arg(page.roster.total) : qsTr("%1 of %2").arg(page.roster.count).arg(page.roster.total)
+    emptyText: page.roster.total === 0 ? qsTr("Nobody is in the Book yet. Take a roster in, or add one athlete.") : qsTr("Nobody matches.")
+    rows: page.roster
+    foot: [
+        AnswerBar {
+            objectName: "answers"
+            Layout.fillWidth: true
+            large: false
+            answers: [{ name: "add", text: qsTr("Add an athlete"), sign: "plus" }, { name: "roster", text: qsTr("Take a roster in") }]
+            onAnswered: name => { if (name === "add") page.editAthlete(""); else page.takeRosterIn() }
+        }
+    ]
+    top: TextEntry {
+        objectName: "search"
+        label: qsTr("Jersey or name")
+        hint: qsTr("Search")
+        text: page.roster.search
+        inputMethodHints: Qt.ImhNoPredictiveText
+        onEdited: text => page.roster.search = text
+    }
+    delegate: ListRow {
+        id: entry
+        required property string athleteId
+        required property string jersey
+        required property string name
+        required property string helmet
+        required property string tape
+        required property bool isTapeStale
+        required property bool isOnRoster
+        width: ListView.view ? ListView.view.width : 0
+        number: entry.jersey
+        title: entry.name
+        detail: entry.isOnRoster ? entry.tape : qsTr("Off the roster")
+        tone: entry.isTapeStale && entry.isOnRoster ? "see" : "plain"
+        note: entry.helmet
+        onClicked: page.openAthlete(entry.athleteId)
+        BigButton {
+            objectName: "edit"
+            kind: "quiet"
+            text: qsTr("Change")
+            spokenName: qsTr("Change %1").arg(entry.name)
+            onClicked: page.editAthlete(entry.athleteId)
+        }
+    }
+}

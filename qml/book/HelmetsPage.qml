@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: Apache-2.0
+// The helmets of the Book: filtered, searched by serial or wearer, each with its seven points and what stands open.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+import Snugline.Parts
+import Snugline.Drawing
+import Snugline.Models
+
+ListPage {
+    id: page
+
+    required property UnitsModel units
+
+    signal openUnit(string unitId)
+
+    title: qsTr("Helmets")
+    subtitle: qsTr("%1 shown").arg(page.units.count)
+    emptyText: qsTr("No helmet here. Take one in at the Dock, or choose another filter.")
+    rows: page.units
+    top: ColumnLayout {
+        spacing: Theme.gap
+        ChipGrid {
+            objectName: "filters"
+            Layout.fillWidth: true
+            mostColumns: 6
+            choices: page.units.filters.map(f => ({ name: String(f.filter), text: f.name, detail: String(f.count), chosen: f.filter === page.units.filter }))
+            onChosen: name => page.units.filter = parseInt(name)
+        }
+        TextEntry {
+            objectName: "search"
+            Layout.fillWidth: true
+            label: qsTr("Serial or wearer")
+            hint: qsTr("Search, or scan a tag")
+            text: page.units.search
+            onEdited: text => page.units.search = text
+        }
+    }
+    delegate: ListRow {
+        id: entry
+        required property string unitId
+        required property string serial
+        required property string kind
+        required property string status
+        required property string label
+        required property string wearer
+        required property var points
+        required property bool isHeld
+        required property bool isLapsed
+        width: ListView.view ? ListView.view.width : 0
+        title: qsTr("%1, %2").arg(entry.serial).arg(entry.kind)
+        detail: entry.isHeld || !entry.isLapsed ? entry.status : qsTr("%1. %2").arg(entry.status).arg(entry.label)
+        tone: entry.isHeld || entry.isLapsed ? "stop" : "plain"
+        note: entry.wearer
+        onClicked: page.openUnit(entry.unitId)
+        PointStrip { points: entry.points }
+    }
+}

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+// A roster file: chosen, read, shown line by line, and only then taken in.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+import Snugline.Parts
+import Snugline.Models
+
+ListPage {
+    id: page
+
+    required property RosterImport intake
+    readonly property var marks: ({ refused: { text: qsTr("Refused"), tone: "stop", shape: "square" }, questioned: { text: qsTr("Questioned"), tone: "see", shape: "over" },
+                                    changed: { text: qsTr("Changed"), tone: "info", shape: "hollow" }, added: { text: qsTr("Added"), tone: "snug", shape: "dot" } })
+
+    function choose(): void {
+        if (chooser.item)
+            (chooser.item as FileChooser).open()
+        else
+            chooser.active = true
+    }
+
+    title: qsTr("Take a roster in")
+    subtitle: page.intake.isRead ? qsTr("%1: %2").arg(page.intake.file).arg(page.intake.formWords) : qsTr("A CSV file, as any spreadsheet writes it")
+    rows: page.intake.rows
+    onBack: page.intake.putAside()
+    top: ColumnLayout {
+        spacing: Theme.gap
+        TextEntry {
+            id: path
+            objectName: "path"
+            Layout.fillWidth: true
+            visible: !page.intake.isRead
+            label: qsTr("File")
+            hint: qsTr("Folder and file name")
+            onAccepted: text => page.intake.read(text)
+        }
+        AnswerBar {
+            objectName: "fileAnswers"
+            Layout.fillWidth: true
+            visible: !page.intake.isRead
+            large: false
+            answers: [{ name: "choose", text: qsTr("Choose a file"), sign: "search" }, { name: "read", text: qsTr("Read this file"), kind: path.text.trim().length > 0 ? "primary" : "plain", enabled: path.text.trim().length > 0 }]
+            onAnswered: name => { if (name === "choose") page.choose(); else page.intake.read(path.text) }
+        }
+        Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.intake.refusal }
+        Notice { objectName: "outcome"; Layout.fillWidth: true; kind: "good"; text: page.intake.outcome }
+        Card {
+            Layout.fillWidth: true
+            visible: page.intake.isRead
+            ColumnLayout {
+                width: parent.width
+                spacing: Theme.grid
+                Words { objectName: "summary"; Layout.fillWidth: true; size: "head"; text: qsTr("%1 to add, %2 to change, %3 unchanged").arg(page.intake.added).arg(page.intake.altered).arg(page.intake.unchanged) }
+                Words {
+                    Layout.fillWidth: true
+                    visible: page.intake.questioned + page.intake.refused > 0
+                    tone: page.intake.refused > 0 ? "stop" : "see"
+                    bold: true
+                    text: qsTr("%1 questioned, %2 refused. Refused rows stay out; the others go in.").arg(page.intake.questioned).arg(page.intake.refused)
+                }
+                Words { Layout.fillWidth: true; text: qsTr("Nothing is written yet."); tone: "quiet"; size: "small" }
+            }
+        }
+    }
+    delegate: ListRow {
+        id: entry
+        required property var modelData
+        readonly property var mark: page.marks[entry.modelData.kind]
+        width: ListView.view ? ListView.view.width : 0
+        title: entry.modelData.who.length > 0 ? entry.modelData.who : qsTr("Line %1").arg(entry.modelData.line)
+        detail: entry.modelData.why
+        tone: entry.mark.tone === "snug" || entry.mark.tone === "info" ? "plain" : entry.mark.tone
+        note: entry.modelData.line.length > 0 ? qsTr("line %1").arg(entry.modelData.line) : ""
+        tagText: entry.mark.text
+        tagTone: entry.mark.tone
+        tagShape: entry.mark.shape
+    }
+    foot: [
+        AnswerBar {
+            objectName: "answers"
+            Layout.fillWidth: true
+            visible: page.intake.isRead
+            answers: [
+                { name: "aside", text: qsTr("Put aside") },
+                { name: "take", text: qsTr("Take it in"), kind: "primary", enabled: !page.intake.isBusy && page.intake.added + page.intake.altered > 0 }
+            ]
+            onAnswered: name => { if (name === "take") page.intake.takeIn(); else page.intake.putAside() }
+        }
+    ]
+    Loader {
+        id: chooser
+        active: false
+        sourceComponent: FileChooser {
+            title: qsTr("Choose a roster file")
+            nameFilters: [qsTr("Rosters (*.csv *.tsv *.txt)"), qsTr("All files (*)")]
+            onChosen: file => page.intake.read(file)
+        }
+        onLoaded: (item as FileChooser).open()
+    }
+}

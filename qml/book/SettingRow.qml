@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
+// One setting: its name above its choices.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+import Snugline.Parts
+
+ColumnLayout {
+    id: setting
+
+    property string title: ""
+    property var choices: []
+    property string current: ""
+
+    signal chosen(string name)
+
+    Layout.fillWidth: true
+    Layout.preferredWidth: 1
+    Layout.alignment: Qt.AlignTop
+    spacing: Theme.grid
+    objectName: "setting-" + (choices.length > 0 ? choices[0].name : "")
+
+    Words { Layout.fillWidth: true; text: setting.title; bold: true }
+    ChoiceRow {
+        objectName: "choices"
+        Layout.fillWidth: true
+        label: setting.title
+        choices: setting.choices
+        current: setting.current
+        onChosen: name => setting.chosen(name)
+    }
+}

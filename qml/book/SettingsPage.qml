@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+// How this device shows things. Every touch is kept at once; nothing here is part of the Book.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+import Snugline.Parts
+import Snugline.Models
+
+PageFrame {
+    id: page
+
+    required property SettingsModel settings
+
+    title: qsTr("Settings")
+    subtitle: qsTr("Of this device only")
+    hasBack: true
+
+    GridLayout {
+        Layout.fillWidth: true
+        columns: page.width >= 900 ? 2 : 1
+        columnSpacing: Theme.margin
+        rowSpacing: Theme.margin
+        SettingRow {
+            title: qsTr("Units")
+            choices: [{ name: "metric", text: qsTr("Metric"), detail: qsTr("mm, kPa, °C") }, { name: "us", text: qsTr("US"), detail: qsTr("in, psi, °F") }]
+            current: page.settings.units === SettingsModel.Us ? "us" : "metric"
+            onChosen: name => page.settings.units = name === "us" ? SettingsModel.Us : SettingsModel.Metric
+        }
+        SettingRow {
+            title: qsTr("Theme")
+            choices: [{ name: "day", text: qsTr("Day") }, { name: "sun", text: qsTr("Sun") }, { name: "night", text: qsTr("Night") }]
+            current: ["day", "sun", "night"][page.settings.theme]
+            onChosen: name => page.settings.theme = name === "sun" ? SettingsModel.Sun : name === "night" ? SettingsModel.Night : SettingsModel.Day
+        }
+        SettingRow {
+            title: qsTr("Text size")
+            choices: [100, 125, 150, 200].map(p => ({ name: String(p), text: qsTr("%1 %").arg(p) }))
+            current: String(page.settings.textPercent)
+            onChosen: name => page.settings.textPercent = parseInt(name)
+        }
+        SettingRow {
+            title: qsTr("Names")
+            choices: [{ name: "full", text: qsTr("In full") }, { name: "short", text: qsTr("Initials"), detail: qsTr("where others see the glass") }]
+            current: page.settings.namesAsInitials ? "short" : "full"
+            onChosen: name => page.settings.namesAsInitials = name === "short"
+        }
+        SettingRow {
+            title: qsTr("Motion")
+            choices: [{ name: "shown", text: qsTr("Shown") }, { name: "still", text: qsTr("Reduced") }]
+            current: page.settings.reducedMotion ? "still" : "shown"
+            onChosen: name => page.settings.reducedMotion = name === "still"
+        }
+    }
+    Words { Layout.fillWidth: true; Layout.topMargin: Theme.gap; text: page.settings.teamWords; bold: true }
+    Words { Layout.fillWidth: true; text: page.settings.bookWords; tone: "quiet"; size: "small" }
+    Words {
+        Layout.fillWidth: true
+        text: qsTr("The instructions of the helmet's maker and local rules come first. No helmet prevents concussion. Snugline judges equipment, never a person.")
+        tone: "quiet"
+        size: "small"
+    }
+}

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+// The open holds of a helmet, each with its release and why; and holding it for another cause. A hold that a rule keeps shut says so.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+import Snugline.Parts
+import Snugline.Models
+
+ColumnLayout {
+    id: holds
+
+    required property UnitPage unit
+
+    spacing: Theme.gap
+
+    Repeater {
+        model: holds.unit.holds
+        Card {
+            id: card
+            required property var modelData
+            Layout.fillWidth: true
+            tone: "stop"
+            ColumnLayout {
+                width: parent.width
+                spacing: Theme.grid
+                Words { Layout.fillWidth: true; text: card.modelData.words; bold: true; tone: "stop" }
+                Words { Layout.fillWidth: true; text: card.modelData.seen; size: "small"; tone: "quiet" }
+                Words { objectName: "rule"; Layout.fillWidth: true; visible: text.length > 0; text: card.modelData.rule }
+                TextEntry { id: why; objectName: "why"; Layout.fillWidth: true; visible: card.modelData.rule.length === 0; label: qsTr("Put right by") }
+                BigButton {
+                    objectName: "release"
+                    Layout.fillWidth: true
+                    visible: card.modelData.rule.length === 0
+                    enabled: why.text.trim().length > 0 && !holds.unit.isBusy
+                    text: qsTr("Release this hold")
+                    onClicked: holds.unit.release(card.modelData.fact, why.text)
+                }
+            }
+        }
+    }
+    BigButton {
+        objectName: "hold"
+        Layout.fillWidth: true
+        visible: holds.unit.holds.length === 0
+        kind: "danger"
+        text: qsTr("Hold this helmet")
+        enabled: !holds.unit.isBusy
+        onClicked: sheet.open()
+    }
+    PullSheet {
+        id: sheet
+        objectName: "holdSheet"
+        title: qsTr("Hold this helmet")
+        onAboutToShow: words.clear()
+        ChipGrid {
+            objectName: "reasons"
+            Layout.fillWidth: true
+            label: qsTr("Which point")
+            mostColumns: 2
+            choices: holds.unit.points.map(p => ({ name: p.code, text: p.name, chosen: sheet.reason === p.code }))
+                .concat([{ name: "broken", text: qsTr("Something broke"), chosen: sheet.reason === "broken" }, { name: "other", text: qsTr("Another cause"), chosen: sheet.reason === "other" }])
+            onChosen: name => sheet.reason = name
+        }
+        TextEntry { id: words; objectName: "holdWords"; Layout.fillWidth: true; label: qsTr("What is wrong") }
+        AnswerBar {
+            objectName: "where"
+            Layout.fillWidth: true
+            answers: [{ name: "hands", text: qsTr("Hold, in our hands"), kind: "danger", enabled: sheet.reason.length > 0 }].concat(
+                holds.unit.wearers.length > 0 ? [{ name: "athlete", text: qsTr("Hold, still with the athlete"), kind: "danger", enabled: sheet.reason.length > 0 }] : [])
+            onAnswered: name => {
+                sheet.close()
+                holds.unit.hold(sheet.reason, words.text, name === "athlete")
+                sheet.reason = ""
+            }
+        }
+        property string reason: ""
+    }
+}

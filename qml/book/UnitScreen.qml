@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: Apache-2.0
+// One helmet: drawn with its seven points, its label, open holds and their release, who wears it, where it goes, and its history.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+import Snugline.Parts
+import Snugline.Drawing
+import Snugline.Models
+
+PageFrame {
+    id: page
+
+    required property UnitPage unit
+    property string touched: ""           // the point that was touched on the drawing
+    readonly property var touchedPoint: page.unit.points.find(p => p.code === page.touched)
+
+    signal openAthlete(string athleteId)
+    signal chooseAthlete()
+
+    function found(): var {
+        const findings = {}
+        for (const point of page.unit.points)
+            findings[point.code] = ["unseen", "sound", "fault"][point.state]
+        return findings
+    }
+
+    title: page.unit.serial
+    subtitle: page.unit.kindWords
+    hasBack: true
+    drawingShare: 0.42
+    drawing: [
+        HelmetPoints {
+            objectName: "drawing"
+            anchors.fill: parent
+            visible: height > 120
+            findings: page.found()
+            focusPart: page.touched
+            description: page.unit.points.map(p => p.name + ": " + p.words).join(". ")
+            onPartTouched: name => page.touched = page.touched === name ? "" : name
+        }
+    ]
+
+    Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.unit.refusal }
+    Words { objectName: "status"; Layout.fillWidth: true; text: page.unit.statusWords; size: "head"; tone: page.unit.isHeld ? "stop" : "plain" }
+    Words { objectName: "label"; Layout.fillWidth: true; text: page.unit.labelWords; tone: page.unit.isLabelGood ? "plain" : "stop" }
+    Words {
+        objectName: "point"
+        Layout.fillWidth: true
+        text: page.touchedPoint ? qsTr("%1: %2, %3").arg(page.touchedPoint.name).arg(page.touchedPoint.words).arg(page.touchedPoint.seen) : qsTr("Touch a point on the drawing to see when it was seen.")
+        tone: page.touchedPoint ? (page.touchedPoint.state === 2 ? "stop" : "plain") : "quiet"
+        size: "small"
+    }
+    UnitHolds { Layout.fillWidth: true; unit: page.unit }
+    Card {
+        Layout.fillWidth: true
+        ColumnLayout {
+            width: parent.width
+            spacing: Theme.grid
+            Words { Layout.fillWidth: true; text: page.unit.wearers.length > 0 ? qsTr("Worn by") : qsTr("Nobody wears it"); bold: true }
+            Repeater {
+                model: page.unit.wearers
+                GridLayout {
+                    id: wearer
+                    required property var modelData
+                    Layout.fillWidth: true
+                    columns: Theme.rowsStack(page.width) ? 1 : 2
+                    BigButton { objectName: "wearer"; Layout.fillWidth: true; text: wearer.modelData.name; onClicked: page.openAthlete(wearer.modelData.athlete) }
+                    BigButton { objectName: "unpair"; Layout.fillWidth: columns === 1; text: qsTr("Given back"); spokenName: qsTr("%1 gave it back").arg(wearer.modelData.name); readonly property int columns: wearer.columns; onClicked: page.unit.unpair(wearer.modelData.athlete) }
+                }
+            }
+            BigButton {
+                objectName: "pair"
+                Layout.fillWidth: true
+                text: page.unit.wearers.length > 0 ? qsTr("Give it to another athlete") : qsTr("Give it to an athlete")
+                onClicked: page.chooseAthlete()
+            }
+        }
+    }
+    Card {
+        Layout.fillWidth: true
+        visible: page.unit.moves.length > 0
+        ColumnLayout {
+            width: parent.width
+            spacing: Theme.grid
+            Words { Layout.fillWidth: true; text: qsTr("Where it goes"); bold: true }
+            TextEntry { id: where; objectName: "where"; Layout.fillWidth: true; label: qsTr("Firm or place, if wanted") }
+            ChipGrid {
+                objectName: "moves"
+                Layout.fillWidth: true
+                mostColumns: 3
+                choices: page.unit.moves.map(m => ({ name: m.to, text: m.words, enabled: !page.unit.isBusy }))
+                onChosen: name => { page.unit.moveTo(name, where.text); where.clear() }
+            }
+        }
+    }
+    Words { Layout.fillWidth: true; Layout.topMargin: Theme.grid; text: qsTr("History"); size: "head" }
+    Repeater {
+        model: page.unit.history
+        UnitFact {
+            required property var modelData
+            Layout.fillWidth: true
+            when: modelData.when
+            who: modelData.who
+            text: modelData.words
+        }
+    }
+}
