@@ -15,40 +15,45 @@
 
 namespace snugline::fit {
 
-inline constexpr Length kDefaultTem{3000};                 // memory
-inline constexpr Length kRetakeSpread{5000};               // ours
-inline constexpr double kBetweenBelow = 0.8;               // ours
-inline constexpr int kPairsForOwnTem = 20;                 // ours
-inline constexpr Length kTapeLowest{400000};               // a head outside 400..700 mm is refused as a typing slip (ours)
+inline constexpr Length kDefaultTem{3000};    // memory
+inline constexpr Length kTemLowest{289};      // a tape read to 1 mm is no surer than 1/sqrt(12) mm, whatever the pairs say
+inline constexpr Length kTemHighest{20000};   // ours: beyond this it is not a tape reading
+inline constexpr Length kRetakeSpread{5000};  // ours
+inline constexpr double kBetweenBelow = 0.8;  // ours
+inline constexpr int kPairsForOwnTem = 20;    // ours
+inline constexpr Length kTapeLowest{400000};  // a head outside 400..700 mm is refused as a typing slip (ours)
 inline constexpr Length kTapeHighest{700000};
 
 struct SizeOdds {
   std::string size;
-  double odds = 0;         // 0..1
-  Length low, high;        // band after splitting overlaps
+  double odds = 0;   // 0..1
+  Length low, high;  // band after splitting overlaps
 };
 
 struct SizeAnswer {
-  std::string size;                 // most likely; empty when "none" is the likeliest
-  std::string startWith;            // between sizes: the one whose middle is nearer; else same as size
+  std::string size;       // most likely; empty when "none" is the likeliest
+  std::string startWith;  // between sizes: of the two likeliest the one whose printed middle is nearer; else same as size
   Length circumference;
-  Length uncertainty;               // one standard error
-  std::vector<SizeOdds> odds;       // in the sheet's order
-  double none = 0;                  // off the chart or in a gap; odds and none sum to 1
-  bool isBetween = false;
-  bool isRetake = false;            // readings disagree by more than kRetakeSpread
+  Length uncertainty;          // one standard error
+  std::vector<SizeOdds> odds;  // in the sheet's order
+  double none = 0;             // off the chart or in a gap; odds and none sum to 1
+  bool isBetween = false;      // the best odds, "none" included, are below kBetweenBelow
+  bool isRetake = false;       // readings disagree by more than kRetakeSpread
 };
 
-// readings: 1..20, each within kTapeLowest..kTapeHighest. Errors: outOfRange.
-[[nodiscard]] Result<SizeAnswer> sizeOf(const gear::ModelSheet& sheet, const std::vector<Length>& readings,
-                                        Length tem = kDefaultTem);
+// readings: 1..20, each within kTapeLowest..kTapeHighest; tem: kTemLowest..kTemHighest. Errors: outOfRange.
+[[nodiscard]] Result<SizeAnswer> sizeOf(const gear::ModelSheet& sheet, const std::vector<Length>& readings, Length tem = kDefaultTem);
 
-// Technical error from pairs of repeated readings of one head; nothing below kPairsForOwnTem pairs.
-struct TapePair { Length first, second; };
+// Technical error from pairs of repeated readings of one head, brought into kTemLowest..kTemHighest; nothing below
+// kPairsForOwnTem pairs.
+struct TapePair {
+  Length first, second;
+};
 [[nodiscard]] std::optional<Length> technicalError(const std::vector<TapePair>& pairs);
 
 // Is this head plausible for this age? Bounds: ANSUR II adults (NATICK/TR-15/007, 2014) and Dutch boys 1997 (R package
-// mice), widened; outside is questioned, never refused. ageYears unknown: adult bounds joined with those of age 10.
+// mice), widened to four standard deviations; outside is questioned, never refused. ageYears unknown: adult bounds joined with those of
+// age 10.
 enum class HeadDoubt : std::uint8_t { none, tooSmall, tooLarge };
 [[nodiscard]] HeadDoubt doubt(Length circumference, std::optional<int> ageYears);
 
