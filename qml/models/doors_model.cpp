@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "doors_model.h"
 
+#include "sentences_gear.h"
+
 namespace snugline::models {
 
-DoorsModel::DoorsModel(Desk* desk, LineModel* line, QObject* parent) : QObject(parent), m_desk(desk), m_line(line) {
+DoorsModel::DoorsModel(Desk* desk, Choices* choices, LineModel* line, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices), m_line(line) {
+  connect(desk, &Desk::opened, this, &DoorsModel::takeUpPerson);
   connect(desk, &Desk::opened, this, &DoorsModel::changed);
+  connect(desk, &Desk::personChanged, this, &DoorsModel::changed);
   connect(desk, &Desk::changed, this, &DoorsModel::changed);
   connect(line, &LineModel::boardChanged, this, &DoorsModel::changed);
 }
@@ -41,6 +45,52 @@ QString DoorsModel::bookWaiting() const {
   for (const auto& [id, athlete] : views.athletes) athletes += athlete.isOnRoster ? 1 : 0;
   return tr("%1, %2", "athletes, helmets")
       .arg(tr("%n athlete(s)", nullptr, athletes), tr("%n helmet(s)", nullptr, static_cast<int>(views.units.size())));
+}
+
+// Who held the glass last still does, if this Book knows them; nobody is made to sign who did not say so.
+void DoorsModel::takeUpPerson() {
+  const std::string kept = m_choices->person().toStdString();
+  if (m_desk->views().people.contains(kept)) m_desk->setPerson(kept);
+}
+
+QString DoorsModel::holder() const {
+  const QString initials = PlainWords::person(m_desk->views(), m_desk->person());
+  return initials.isEmpty() ? tr("Who signs?") : initials;
+}
+
+QString DoorsModel::holderDetail() const {
+  return m_desk->person().empty() ? tr("nobody yet") : tr("signs here");
+}
+
+QVariantList DoorsModel::people() const {
+  QVariantList list;
+  for (const auto& [id, person] : m_desk->views().people) {
+    list << QVariantMap{{QStringLiteral("id"), QString::fromStdString(id)},
+                        {QStringLiteral("initials"), PlainWords::text(person.initials)},
+                        {QStringLiteral("name"), PlainWords::text(person.name)},
+                        {QStringLiteral("isHolder"), id == m_desk->person()}};
+  }
+  return list;
+}
+
+void DoorsModel::choosePerson(const QString& person) {
+  m_choices->setPerson(person);
+  m_desk->setPerson(person.toStdString());
+}
+
+void DoorsModel::addPerson(const QString& name) {
+  const QString clean = name.simplified();
+  if (clean.isEmpty()) return;
+  QString initials;
+  for (const QString& word : clean.split(QLatin1Char(' '))) initials += word.left(1).toUpper();
+  const book::PersonAdded added{clean.toStdString(), initials.left(3).toStdString(), "staff"};
+  m_desk->submit([added](const season::Views&, Instant) -> Result<book::Drafts> { return book::Drafts{{"", added}}; }, this,
+                 [this](const Result<book::Appended>& outcome) {
+                   m_trouble = outcome ? QString() : errorSentence(outcome.error());
+                   if (outcome && !outcome->ids.empty()) choosePerson(QString::fromStdString(outcome->ids.front()));
+                   emit changed();
+                   if (outcome) emit personAdded();
+                 });
 }
 
 }  // namespace snugline::models

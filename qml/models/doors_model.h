@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: the doors and what waits behind each, in words. Thread: GUI thread only.
+// Purpose: the doors and what waits behind each, in words; and who holds this glass and signs what is recorded on it.
+// Errors: a person that cannot be added is `trouble`, one sentence. Thread: GUI thread only.
 #pragma once
 
 #include <QObject>
 #include <QString>
+#include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
+#include "choices.h"
 #include "desk.h"
 #include "line_model.h"
 
@@ -21,8 +24,15 @@ class DoorsModel : public QObject {
   Q_PROPERTY(QString lineWorst READ lineWorst NOTIFY changed)       // "2 do not wear", empty when none
   Q_PROPERTY(QString dockWaiting READ dockWaiting NOTIFY changed)
   Q_PROPERTY(QString bookWaiting READ bookWaiting NOTIFY changed)
+  Q_PROPERTY(QString holder READ holder NOTIFY changed)             // initials, or what to do about it
+  Q_PROPERTY(QString holderDetail READ holderDetail NOTIFY changed)
+  Q_PROPERTY(QVariantList people READ people NOTIFY changed)        // {id, initials, name, isHolder}
+  Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
  public:
-  DoorsModel(Desk* desk, LineModel* line, QObject* parent = nullptr);
+  DoorsModel(Desk* desk, Choices* choices, LineModel* line, QObject* parent = nullptr);
+
+  Q_INVOKABLE void choosePerson(const QString& person);
+  Q_INVOKABLE void addPerson(const QString& name);          // initials are made from the name; the person signs from now on
 
   [[nodiscard]] QString team() const;
   [[nodiscard]] QString heading() const { return m_line->heading(); }
@@ -30,12 +40,21 @@ class DoorsModel : public QObject {
   [[nodiscard]] QString lineWorst() const;
   [[nodiscard]] QString dockWaiting() const;
   [[nodiscard]] QString bookWaiting() const;
+  [[nodiscard]] QString holder() const;
+  [[nodiscard]] QString holderDetail() const;
+  [[nodiscard]] QVariantList people() const;
+  [[nodiscard]] QString trouble() const { return m_trouble; }
 
  signals:
   void changed();
+  void personAdded();
 
  private:
+  void takeUpPerson();
+
   Desk* m_desk;
+  Choices* m_choices;
+  QString m_trouble;
   LineModel* m_line;
 };
 

@@ -2,3 +2,4 @@
 # The models wrap core for the screens and turn its codes into translated sentences.
 file(GLOB modelSources CONFIGURE_DEPENDS "${CMAKE_CURRENT_SOURCE_DIR}/models/*.cpp" "${CMAKE_CURRENT_SOURCE_DIR}/models/*.h")
 snugline_qml_module(qml_models Snugline.Models models SOURCES ${modelSources} LINK core_book)
+add_library(snugline_models ALIAS qml_models)

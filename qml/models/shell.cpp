@@ -15,7 +15,7 @@ Shell::Shell(Desk* desk, Choices* choices, QObject* parent)
       m_units(new UnitsModel(desk, choices, this)),
       m_roster(new RosterModel(desk, choices, this)),
       m_settings(new SettingsModel(desk, choices, this)) {
-  m_doors = new DoorsModel(desk, m_line, this);
+  m_doors = new DoorsModel(desk, choices, m_line, this);
   connect(desk, &Desk::opened, this, &Shell::onOpened);
   connect(desk, &Desk::failed, this, &Shell::onFailed);
   if (desk->isOpen()) onOpened();

@@ -41,7 +41,13 @@ class Shell : public QObject {
  public:
   Shell(Desk* desk, Choices* choices, QObject* parent = nullptr);
 
+  // The file for the unit on the Dock's table, see DockModel.
+  void keepDockDraftIn(const QString& path) { m_dock->keepDraftIn(path); }
+
   [[nodiscard]] bool isOpen() const { return m_isOpen; }
+  [[nodiscard]] LineModel* line() const { return m_line; }
+  [[nodiscard]] AthleteModel* athlete() const { return m_athlete; }
+  [[nodiscard]] GuideModel* guide() const { return m_guide; }
   [[nodiscard]] QString failure() const { return m_failure; }
   // "doors", or "guide" where a check that this device began today is still open: the guide then stands at its question.
   [[nodiscard]] QString startScreen() const { return m_startScreen; }

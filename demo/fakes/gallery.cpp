@@ -1,0 +1,243 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "demo/fakes/gallery.h"
+
+#include <array>
+#include <cstdio>
+#include <functional>
+
+#include <QCoreApplication>
+#include <QDeadlineTimer>
+#include <QDir>
+#include <QImage>
+#include <QQuickItem>
+#include <QQuickView>
+
+#include "platform/app/composition.h"
+#include "qml/models/choices.h"
+#include "qml/models/shell.h"
+
+namespace snugline::demo {
+
+namespace {
+
+constexpr std::array<QSize, 3> kSizes{QSize(390, 844), QSize(834, 1194), QSize(1194, 834)};
+constexpr int kPatienceMs = 20'000;
+constexpr int kSettleRounds = 12;
+
+class Gallery {
+ public:
+  Gallery(app::Composition& composition, const QDir& folder) : m_composition(composition), m_folder(folder) {}
+  bool walk();
+
+ private:
+  bool until(const std::function<bool()>& isSo, const char* what);
+  void settle();
+  void go(const char* screen, const QString& what = {});
+  void shoot(const QString& name);
+  void lineScreens();
+  void fitScreens();
+  void lookScreens();
+  void otherScreens();
+  void answer(const char* name);
+  bool begin(season::RowAction action, const char* kind);
+  [[nodiscard]] QString athleteWith(const std::function<bool(const season::DueRow&)>& isWanted) const;
+  [[nodiscard]] models::GuideModel& guide() { return *m_composition.shell().guide(); }
+
+  app::Composition& m_composition;
+  QDir m_folder;
+  QSize m_size;
+  int m_count = 0;
+  bool m_isGood = true;
+};
+
+bool Gallery::until(const std::function<bool()>& isSo, const char* what) {
+  QDeadlineTimer patience(kPatienceMs);
+  while (!isSo()) {
+    if (patience.hasExpired()) {
+      std::fprintf(stderr, "Gallery: waited in vain for %s.\n", what);
+      return m_isGood = false;
+    }
+    QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 20);
+  }
+  return true;
+}
+
+void Gallery::settle() {
+  for (int i = 0; i < kSettleRounds; ++i) QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+}
+
+void Gallery::go(const char* screen, const QString& what) {
+  QMetaObject::invokeMethod(m_composition.view().rootObject(), "home", Q_ARG(QString, QStringLiteral("doors")));
+  QMetaObject::invokeMethod(m_composition.view().rootObject(), "go", Q_ARG(QString, QLatin1String(screen)), Q_ARG(QString, what), Q_ARG(bool, false));
+  settle();
+}
+
+void Gallery::shoot(const QString& name) {
+  settle();
+  const QString file = QStringLiteral("%1x%2-%3-%4.png").arg(m_size.width()).arg(m_size.height()).arg(++m_count, 2, 10, QLatin1Char('0')).arg(name);
+  if (!m_composition.view().grabWindow().save(m_folder.filePath(file))) {
+    std::fprintf(stderr, "Gallery: cannot write %s.\n", qPrintable(m_folder.filePath(file)));
+    m_isGood = false;
+  }
+}
+
+QString Gallery::athleteWith(const std::function<bool(const season::DueRow&)>& isWanted) const {
+  for (const season::DueRow& row : m_composition.shell().line()->board().rows()) {
+    if (isWanted(row)) return QString::fromStdString(row.athlete);
+  }
+  return {};
+}
+
+void Gallery::answer(const char* name) {
+  guide().answer(QLatin1String(name));
+  until([this] { return !guide().isBusy(); }, name);
+  settle();
+}
+
+void Gallery::lineScreens() {
+  go("doors");
+  shoot(QStringLiteral("doors"));
+  go("line");
+  shoot(QStringLiteral("line"));
+  go("jersey");
+  m_composition.shell().line()->setQuery(QStringLiteral("1"));
+  shoot(QStringLiteral("jersey"));
+  m_composition.shell().line()->startWalk();
+  go("turn");
+  shoot(QStringLiteral("turn"));
+  go("athlete", athleteWith([](const season::DueRow& row) { return row.lane == season::Lane::beforePractice && row.reasons.size() > 1; }));
+  shoot(QStringLiteral("athlete"));
+  go("athlete", athleteWith([](const season::DueRow& row) { return row.lane == season::Lane::doNotWear; }));
+  shoot(QStringLiteral("athlete-do-not-wear"));
+  const QString taped = athleteWith([](const season::DueRow& row) { return row.action == season::RowAction::chooseHelmet; });
+  go("tape", taped);
+  shoot(QStringLiteral("tape"));
+  go("shelf", taped);
+  shoot(QStringLiteral("shelf"));
+  go("people");
+  shoot(QStringLiteral("people"));
+}
+
+bool Gallery::begin(season::RowAction action, const char* kind) {
+  const QString athlete = athleteWith([action](const season::DueRow& row) { return row.action == action; });
+  if (athlete.isEmpty()) return false;
+  guide().start(athlete, QLatin1String(kind));
+  if (!until([this] { return !guide().isBusy(); }, "a check")) return false;
+  go("guide");
+  return true;
+}
+
+void Gallery::fitScreens() {
+  if (!begin(season::RowAction::firstFit, "first")) return;
+  shoot(QStringLiteral("fit-hair"));
+  answer("wet");
+  if (guide().stage() == QLatin1String("fitted")) {
+    shoot(QStringLiteral("fit-starting-air"));
+    answer("set");
+  }
+  shoot(QStringLiteral("fit-brow"));
+  guide().moveGap(38.0);
+  shoot(QStringLiteral("fit-brow-dragged"));
+  answer("gap");
+  shoot(QStringLiteral("fit-brow-seat-again"));
+  answer("over");
+  shoot(QStringLiteral("fit-advice"));
+  answer(guide().answers().size() > 1 ? "pumps-2" : "done");
+  answer("snug");
+  answer("snug");
+  shoot(QStringLiteral("fit-nape"));
+  answer("snug");
+  shoot(QStringLiteral("fit-chin"));
+  answer("snug");
+  shoot(QStringLiteral("fit-straps"));
+  answer("snug");
+  shoot(QStringLiteral("fit-jaw"));
+  answer("over");
+  shoot(QStringLiteral("fit-jaw-side"));
+  guide().undo();
+  guide().stepBack();
+  guide().openStep(QStringLiteral("hold"));
+  shoot(QStringLiteral("fit-hold"));
+  guide().openStep(QStringLiteral("chin"));
+  guide().openBroken();
+  shoot(QStringLiteral("fit-chin-broken"));
+  guide().sayUnwell();
+  until([this] { return !guide().isBusy(); }, "the stop page");
+  shoot(QStringLiteral("stop"));
+  guide().undo();
+  until([this] { return !guide().isBusy(); }, "undo");
+  guide().endHere();
+  until([this] { return !guide().isBusy(); }, "the end");
+  shoot(QStringLiteral("verdict-open"));
+}
+
+void Gallery::lookScreens() {
+  if (!begin(season::RowAction::look, "look")) return;
+  shoot(QStringLiteral("look-front"));
+  answer("all-snug");
+  shoot(QStringLiteral("look-side"));
+  answer("all-snug");
+  shoot(QStringLiteral("look-hold"));
+  answer("all-snug");
+  shoot(QStringLiteral("look-points"));
+  guide().choose(QStringLiteral("faceguard"));
+  shoot(QStringLiteral("point"));
+  answer("fault");
+  shoot(QStringLiteral("point-fault"));
+  guide().stepBack();
+  guide().stepBack();
+  answer("all-sound");
+  shoot(QStringLiteral("verdict-fits"));
+  if (!begin(season::RowAction::look, "look")) return;
+  for (int i = 0; i < 3; ++i) answer("all-snug");
+  guide().choose(QStringLiteral("faceguard"));
+  answer("fault");
+  guide().choose(QStringLiteral("fault-0"));
+  until([this] { return !guide().isBusy(); }, "a fault");
+  shoot(QStringLiteral("fault-found"));
+  answer("end");
+  shoot(QStringLiteral("verdict-do-not-wear"));
+}
+
+void Gallery::otherScreens() {
+  go("dock");
+  shoot(QStringLiteral("dock"));
+  go("book");
+  shoot(QStringLiteral("book"));
+}
+
+bool Gallery::walk() {
+  m_composition.choices().setMotionReduced(true);
+  m_composition.view().resize(kSizes.front());
+  m_composition.view().show();
+  if (!until([this] { return m_composition.shell().isOpen() || !m_composition.shell().failure().isEmpty(); }, "the Book")) return false;
+  if (!m_composition.shell().isOpen()) {
+    std::fprintf(stderr, "Gallery: %s\n", qPrintable(m_composition.shell().failure()));
+    return false;
+  }
+  if (!m_composition.desk().views().people.empty()) m_composition.desk().setPerson(m_composition.desk().views().people.begin()->first);
+  for (const QSize size : kSizes) {
+    m_size = size;
+    m_count = 0;
+    m_composition.view().resize(size);
+    settle();
+    lineScreens();
+    fitScreens();
+    lookScreens();
+    otherScreens();
+  }
+  return m_isGood;
+}
+
+}  // namespace
+
+bool writeGallery(app::Composition& composition, const QString& folder) {
+  const QDir target(folder);
+  if (!target.mkpath(QStringLiteral("."))) {
+    std::fprintf(stderr, "Gallery: cannot make the folder %s.\n", qPrintable(folder));
+    return false;
+  }
+  return Gallery(composition, target).walk();
+}
+
+}  // namespace snugline::demo

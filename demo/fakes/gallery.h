@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: walks the real screens of the demo Book at three sizes and writes a picture of each. Thread: GUI thread.
+#pragma once
+
+#include <QString>
+
+namespace snugline::app {
+class Composition;
+}
+
+namespace snugline::demo {
+
+// Files "<size>-<number>-<screen>.png" in the folder. False when a screen did not come or a file could not be written; stderr says which.
+[[nodiscard]] bool writeGallery(app::Composition& composition, const QString& folder);
+
+}  // namespace snugline::demo

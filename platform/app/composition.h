@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: the one place where the app is put together: edges (clock, keys) -> Desk -> models -> window. The shipping program, the demo
+// and the journeys differ only in the edges they hand in. Ownership: the Composition owns all of it. Thread: GUI thread.
+#pragma once
+
+#include <memory>
+
+#include <QString>
+
+#include "core/book/fact.h"
+#include "qml/models/desk.h"
+
+class QQuickView;
+
+namespace snugline::models {
+class Choices;
+class Shell;
+}  // namespace snugline::models
+
+namespace snugline::app {
+
+struct Edges {
+  models::Desk::MakeClock makeClock;
+  models::Desk::MakeKeys makeKeys;
+};
+struct Places {
+  QString book;                   // made when missing
+  QString choices;                // settings of this device; empty keeps them in memory
+  QString dockDraft;              // the unit on the Dock's table; empty keeps nothing
+  book::TeamFounded ifMissing;
+};
+
+class Composition {
+ public:
+  Composition(Edges edges, const Places& places);
+  ~Composition();
+  Composition(const Composition&) = delete;
+  Composition& operator=(const Composition&) = delete;
+
+  // Begins to open the Book and loads the window's contents; the first screen shows once the Book is open.
+  void load();
+  [[nodiscard]] QQuickView& view() { return *m_view; }
+  [[nodiscard]] models::Desk& desk() { return *m_desk; }
+  [[nodiscard]] models::Shell& shell() { return *m_shell; }
+  [[nodiscard]] models::Choices& choices() { return *m_choices; }
+
+ private:
+  Places m_places;
+  std::unique_ptr<models::Choices> m_choices;
+  std::unique_ptr<models::Desk> m_desk;
+  std::unique_ptr<models::Shell> m_shell;
+  std::unique_ptr<QQuickView> m_view;
+};
+
+// To be called before the application object: style, smooth edges.
+void prepare();
+// To be called after it: plural forms and words of our language.
+void installWords();
+
+}  // namespace snugline::app

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+// Navigation and tokens only. A screen of the Line has `required property Shell shell`, may have `property string what` (an id), and says
+// where to go by signals: go(screen, what) puts a screen on top, replace(screen, what) takes its place, back() takes it away,
+// home(screen) starts a new trail. Dock and Book get their own models and say done(), openAthlete(id), openUnit(id).
+import QtQuick
+import Snugline.Models
+import Snugline.Parts
+import Snugline.Tokens
+
+FocusScope {
+    id: main
+
+    required property Shell shell
+    property var trail: [{ screen: "doors", what: "" }]
+    readonly property var top: trail[trail.length - 1]
+    readonly property alias screenItem: screenLoader.item
+    readonly property var places: ({
+        "doors": "Line/Doors.qml", "line": "Line/Line.qml", "jersey": "Line/Jersey.qml", "turn": "Line/Turn.qml",
+        "athlete": "Line/Athlete.qml", "tape": "Line/Tape.qml", "shelf": "Line/Shelf.qml", "guide": "Line/Guide.qml",
+        "verdict": "Line/Verdict.qml", "people": "Line/People.qml",
+        "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml"
+    })
+
+    // replace: the screen on top goes away for it.
+    function go(screen: string, what: string, replace: bool): void {
+        const kept = replace ? trail.slice(0, -1) : trail
+        // The same screen twice is one: going to the Line from a verdict leads back to it, not on top of it.
+        const at = kept.findIndex(t => t.screen === screen && t.what === what)
+        trail = (at >= 0 ? kept.slice(0, at) : kept).concat([{ screen: screen, what: what }])
+        show()
+    }
+    function back(): void {
+        if (trail.length > 1)
+            trail = trail.slice(0, -1)
+        show()
+    }
+    function home(screen: string): void {
+        trail = screen === "doors" ? [{ screen: "doors", what: "" }] : [{ screen: "doors", what: "" }, { screen: screen, what: "" }]
+        show()
+    }
+    function show(): void {
+        if (!shell.isOpen)
+            return
+        screenLoader.setSource(Qt.resolvedUrl(places[top.screen]), given())
+        if (top.screen === "book" && top.what.length > 0)
+            screenLoader.item["showUnit"](top.what)
+    }
+    function given(): var {
+        if (top.screen === "dock")
+            return { "model": shell.dock, "focus": true }
+        if (top.screen === "book")
+            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "focus": true }
+        return top.what.length > 0 ? { "shell": shell, "focus": true, "what": top.what } : { "shell": shell, "focus": true }
+    }
+    function open(): void {
+        if (!shell.isOpen)
+            return
+        if (shell.startScreen === "guide")
+            trail = [{ screen: "doors", what: "" }, { screen: "line", what: "" }, { screen: "guide", what: "" }]
+        show()
+    }
+
+    focus: true
+    implicitWidth: 834
+    implicitHeight: 1194
+    Component.onCompleted: open()
+
+    Connections {
+        target: main.shell
+        property bool wasOpen: main.shell.isOpen
+        function onStateChanged(): void {
+            if (main.shell.isOpen && !wasOpen) {
+                wasOpen = true
+                main.open()
+            }
+        }
+    }
+    Binding { target: Theme; property: "phone"; value: Theme.isPhone(main.width) }
+    Binding { target: Theme; property: "mode"; value: main.shell.settings.theme === SettingsModel.Sun ? "sun" : main.shell.settings.theme === SettingsModel.Night ? "night" : "day" }
+    Binding { target: Theme; property: "textScale"; value: main.shell.settings.textPercent / 100 }
+    Binding { target: Theme; property: "reducedMotion"; value: main.shell.settings.reducedMotion }
+
+    Rectangle { anchors.fill: parent; color: Theme.paper }
+
+    Loader {
+        id: screenLoader
+        anchors.fill: parent
+        anchors.topMargin: trouble.visible ? trouble.height + 2 * Theme.grid : 0
+        focus: true
+    }
+    Connections {
+        target: screenLoader.item
+        ignoreUnknownSignals: true
+        function onGo(screen: string, what: string): void { main.go(screen, what, false) }
+        function onReplace(screen: string, what: string): void { main.go(screen, what, true) }
+        function onHome(screen: string): void { main.home(screen) }
+        function onBack(): void { main.back() }
+        function onDone(): void { main.back() }
+        function onOpenAthlete(athlete: string): void { main.go("athlete", athlete, false) }
+        function onOpenUnit(unit: string): void { main.go("book", unit, false) }
+    }
+    Notice {
+        id: trouble
+        x: Theme.margin
+        y: Theme.grid
+        width: parent.width - 2 * Theme.margin
+        kind: "attention"
+        text: main.shell.trouble
+        actionText: qsTr("Understood")
+        onActed: main.shell.dismissTrouble()
+    }
+    Notice {
+        anchors.centerIn: parent
+        width: Math.min(parent.width - 2 * Theme.margin, 640)
+        kind: "stop"
+        text: main.shell.failure
+    }
+}

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: Apache-2.0
+// One athlete: the fit as a drawing with what was found, what is due, the helmet, the head, the timeline, and what can be done.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Drawing
+import Snugline.Models
+import Snugline.Parts
+import Snugline.Tokens
+
+PageFrame {
+    id: page
+
+    required property Shell shell
+    property string what: ""
+    readonly property AthleteModel athlete: shell.athlete
+    readonly property bool hasHelmet: athlete.helmet.serial !== undefined
+    signal go(string screen, string what)
+
+    function act(name: string): void {
+        if (name === "choose")
+            go("shelf", athlete.athleteId)
+        else
+            shell.guide.start(athlete.athleteId, name)
+    }
+
+    title: athlete.jersey + "  " + athlete.name
+    subtitle: athlete.summary
+    hasBack: true
+    Component.onCompleted: athlete.open(what)
+
+    Connections {
+        target: page.shell.guide
+        function onBegun(): void { page.go("guide", "") }
+    }
+    drawing: HeadProfile {
+        anchors.fill: parent
+        helmetOn: page.hasHelmet
+        findings: page.athlete.findings
+        hasCrownAir: page.athlete.sheet.hasCrownAir ?? false
+        hasSideAir: page.athlete.sheet.hasSideAir ?? false
+        hasJawAir: page.athlete.sheet.hasJawAir ?? false
+        strapPoints: page.athlete.sheet.strapPoints ?? 4
+        hasRecertLabel: page.athlete.sheet.hasRecertLabel ?? true
+        description: page.athlete.summary
+    }
+    drawingShare: 0.36
+
+    Notice { Layout.fillWidth: true; kind: "attention"; text: page.shell.guide.trouble.length > 0 ? page.shell.guide.trouble : page.athlete.trouble }
+    ColumnLayout {
+        Layout.fillWidth: true
+        spacing: Theme.grid / 2
+        Repeater {
+            model: page.athlete.reasons
+            Words {
+                required property var modelData
+                required property int index
+                Layout.fillWidth: true
+                text: modelData.text
+                tone: modelData.tone
+                bold: index === 0
+            }
+        }
+        Words { Layout.fillWidth: true; visible: text.length > 0; text: page.athlete.nothingDue }
+    }
+    LargeStrip {
+        id: strip
+        Layout.fillWidth: true
+        visible: page.hasHelmet
+        places: page.athlete.places
+        onPlaceTouched: name => current = current === name ? "" : name
+    }
+    HelmetCard { Layout.fillWidth: true; visible: page.hasHelmet; helmet: page.athlete.helmet; points: page.athlete.points }
+    HeadCard {
+        Layout.fillWidth: true
+        tapes: page.athlete.tapes
+        sizes: page.athlete.sizes
+        onTapeWanted: page.go("tape", page.athlete.athleteId)
+    }
+    Card {
+        Layout.fillWidth: true
+        visible: page.athlete.timeline.length > 0
+        ColumnLayout {
+            width: parent.width
+            spacing: Theme.grid
+            Words { Layout.fillWidth: true; text: qsTr("Timeline"); size: "head" }
+            Repeater {
+                model: page.athlete.timeline
+                ColumnLayout {
+                    id: entry
+                    required property var modelData
+                    Layout.fillWidth: true
+                    spacing: 0
+                    Words { Layout.fillWidth: true; text: entry.modelData.text }
+                    Words { Layout.fillWidth: true; text: entry.modelData.who.length > 0 ? entry.modelData.when + ", " + entry.modelData.who : entry.modelData.when; size: "small"; tone: "quiet" }
+                }
+            }
+        }
+    }
+    foot: AnswerBar {
+        objectName: "acts"
+        Layout.fillWidth: true
+        large: false
+        answers: page.athlete.actions
+        onAnswered: name => page.act(name)
+    }
+}

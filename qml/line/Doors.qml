@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: Apache-2.0
+// The doors, with what waits behind each.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Drawing
+import Snugline.Models
+import Snugline.Parts
+import Snugline.Tokens
+
+PageFrame {
+    id: page
+
+    required property Shell shell
+    readonly property DoorsModel doors: shell.doors
+    signal go(string screen, string what)
+
+    title: doors.team
+    subtitle: doors.heading
+    headerRight: BigButton {
+        objectName: "door-people"
+        text: page.doors.holder
+        detail: page.doors.holderDetail
+        onClicked: page.go("people", "")
+    }
+
+    WidePanel {
+        objectName: "door-line"
+        Layout.fillWidth: true
+        Layout.preferredHeight: page.doorHeight
+        title: qsTr("Line")
+        detail: page.doors.lineWaiting
+        detailTone: "see"
+        more: page.doors.lineWorst
+        onClicked: page.go("line", "")
+        HeadProfile { anchors.fill: parent; showsLiner: false }
+    }
+    WidePanel {
+        objectName: "door-dock"
+        Layout.fillWidth: true
+        Layout.preferredHeight: page.doorHeight
+        title: qsTr("Dock")
+        detail: page.doors.dockWaiting
+        onClicked: page.go("dock", "")
+        HelmetPoints { anchors.fill: parent; touchParts: [] }
+    }
+    WidePanel {
+        objectName: "door-book"
+        Layout.fillWidth: true
+        title: qsTr("Book")
+        detail: page.doors.bookWaiting
+        onClicked: page.go("book", "")
+    }
+
+    readonly property real doorHeight: Math.max(Theme.answerHeight * 1.4, Math.min(340, (height - Theme.answerHeight * 1.4 - 220) / 2))
+}

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: Apache-2.0
+// The guide: one question a screen. The drawing is the control, at most three large answers stand at the thumb, undo is one touch away.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Models
+import Snugline.Parts
+import Snugline.Tokens
+
+PageFrame {
+    id: page
+
+    required property Shell shell
+    readonly property GuideModel guide: shell.guide
+    signal go(string screen, string what)
+    signal replace(string screen, string what)
+    signal home(string screen)
+
+    title: guide.title
+    subtitle: guide.kind + "  " + guide.who
+    hasBack: true
+    backText: qsTr("Leave the check open")
+    headerRight: BigButton {
+        objectName: "more"
+        text: qsTr("More")
+        sign: "list"
+        onClicked: more.open()
+    }
+    edge: StepLadder {
+        objectName: "ladder"
+        anchors.fill: parent
+        steps: page.guide.ladder
+        current: page.guide.ladderAt
+        layout: page.edgeLayout
+        onStepTouched: name => page.guide.openStep(name)
+    }
+    drawing: GuideDrawing {
+        anchors.fill: parent
+        guide: page.guide
+        onPartTouched: name => page.guide.choose(name)
+        onGapMoved: mm => page.guide.moveGap(mm)
+    }
+    drawingShare: guide.stage === "advice" || guide.choices.length > 0 ? 0.4 : 0.55
+
+    Connections {
+        target: page.guide
+        function onChanged(): void {
+            page.scrollArea.contentY = 0
+            if (page.guide.stage === "verdict")
+                page.replace("verdict", "")
+        }
+    }
+    Component.onCompleted: if (guide.stage === "verdict") Qt.callLater(() => page.replace("verdict", ""))
+
+    Notice { Layout.fillWidth: true; kind: "attention"; text: page.guide.trouble; actionText: qsTr("Understood"); onActed: page.guide.dismissTrouble() }
+    Notice { Layout.fillWidth: true; kind: "inform"; text: page.guide.notice }
+    Words {
+        objectName: "ask"
+        Layout.fillWidth: true
+        text: page.guide.ask
+        size: "head"
+        tone: page.guide.stage === "stop" ? "stop" : "plain"
+    }
+    Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.hint; tone: "quiet" }
+    Repeater {
+        model: page.guide.lines
+        RowLayout {
+            id: line
+            required property var modelData
+            Layout.fillWidth: true
+            spacing: Theme.gap
+            Words { Layout.fillWidth: true; text: line.modelData.name }
+            Words { text: line.modelData.words; bold: true; wrapMode: Text.NoWrap }
+        }
+    }
+    Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.reopens; bold: true; tone: "see" }
+    Stepper {
+        objectName: "gap-stepper"
+        Layout.alignment: Qt.AlignHCenter
+        visible: page.guide.isBrow
+        label: page.guide.title
+        known: page.guide.isGapKnown
+        value: 0
+        from: -1
+        to: 1
+        text: page.guide.gapText
+        minusText: qsTr("Lower")
+        plusText: qsTr("Higher")
+        onMoved: value => page.guide.nudgeGap(value)
+    }
+    GridLayout {
+        Layout.fillWidth: true
+        visible: page.guide.choices.length > 0
+        columns: page.width < 640 || Theme.stacks ? 1 : page.guide.choices.length > 4 ? 2 : 1
+        columnSpacing: Theme.grid
+        rowSpacing: Theme.grid
+        Repeater {
+            model: page.guide.choices
+            BigButton {
+                required property var modelData
+                objectName: "choice-" + modelData.name
+                Layout.fillWidth: true
+                text: modelData.text
+                detail: modelData.detail
+                enabled: !page.guide.isBusy
+                onClicked: page.guide.choose(modelData.name)
+            }
+        }
+    }
+    Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.caution; size: "small"; tone: "quiet" }
+
+    foot: [
+        AnswerBar {
+            objectName: "answers"
+            Layout.fillWidth: true
+            answers: page.guide.answers
+            onAnswered: name => page.guide.answer(name)
+        },
+        Flow {
+            Layout.fillWidth: true
+            spacing: Theme.grid
+            BigButton {
+                objectName: "undo"
+                visible: page.guide.canUndo || page.guide.canStepBack
+                sign: "undo"
+                text: qsTr("Undo")
+                detail: page.guide.canStepBack || page.phone ? "" : page.guide.undoWords
+                spokenName: qsTr("Undo") + ": " + page.guide.undoWords
+                onClicked: page.guide.canStepBack ? page.guide.stepBack() : page.guide.undo()
+            }
+            BigButton {
+                objectName: "broken"
+                visible: page.guide.broken.length > 0
+                kind: "quiet"
+                text: page.guide.broken
+                onClicked: page.guide.openBroken()
+            }
+            BigButton {
+                objectName: "another"
+                visible: page.guide.another.length > 0
+                kind: "quiet"
+                text: page.guide.another
+                onClicked: page.guide.anotherWay()
+            }
+        }
+    ]
+
+    PullSheet {
+        id: more
+        objectName: "more-sheet"
+        title: page.guide.who
+        BigButton {
+            objectName: "unwell"
+            Layout.fillWidth: true
+            kind: "danger"
+            text: qsTr("Took a hit or feels unwell")
+            onClicked: {
+                more.close()
+                page.guide.sayUnwell()
+            }
+        }
+        BigButton {
+            objectName: "leave-open"
+            Layout.fillWidth: true
+            text: qsTr("Leave it open")
+            detail: qsTr("Stands on the board under See before practice, at this question")
+            onClicked: {
+                more.close()
+                page.back()
+            }
+        }
+        BigButton {
+            objectName: "end-here"
+            Layout.fillWidth: true
+            text: qsTr("End it here")
+            detail: qsTr("Recorded as it stands")
+            onClicked: {
+                more.close()
+                page.guide.endHere()
+            }
+        }
+    }
+}

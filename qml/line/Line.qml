@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: Apache-2.0
+// The board: lanes with their counts, a row for each athlete with the reason in words, the strip and what to do.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Models
+import Snugline.Parts
+import Snugline.Tokens
+
+PageFrame {
+    id: page
+
+    required property Shell shell
+    readonly property LineModel line: shell.line
+    signal go(string screen, string what)
+
+    function act(athlete: string, code: string): void {
+        if (code === "choose")
+            go("shelf", athlete)
+        else if (code === "athlete")
+            go("athlete", athlete)
+        else
+            shell.guide.start(athlete, code)
+    }
+
+    title: qsTr("Line")
+    subtitle: line.heading
+    hasBack: true
+
+    Connections {
+        target: page.shell.guide
+        function onBegun(): void { page.go("guide", "") }
+    }
+
+    Notice {
+        Layout.fillWidth: true
+        kind: "attention"
+        text: page.shell.guide.trouble
+        actionText: qsTr("Understood")
+        onActed: page.shell.guide.dismissTrouble()
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: page.line.isEmpty
+        text: qsTr("Nobody is on the roster yet. Take one in under Book, Athletes.")
+    }
+    ListView {
+        id: board
+        objectName: "board"
+        Layout.fillWidth: true
+        Layout.preferredHeight: Math.max(Theme.touch * 3, page.scrollArea.height - (page.shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0))
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        spacing: Theme.grid
+        model: page.line
+        reuseItems: true
+        cacheBuffer: 400
+        delegate: Loader {
+            id: entry
+            required property string kind
+            required property string lane
+            required property string tone
+            required property string title
+            required property bool isOpen
+            required property string athleteId
+            required property string jersey
+            required property string name
+            required property string reason
+            required property string more
+            required property var strip
+            required property var points
+            required property string serial
+            required property string action
+            required property string actionCode
+            width: board.width
+            sourceComponent: kind === "lane" ? laneEntry : rowEntry
+
+            Component {
+                id: laneEntry
+                LaneHead {
+                    title: entry.title
+                    empty: entry.reason
+                    tone: entry.tone
+                    isOpen: entry.isOpen
+                    objectName: "lane-" + entry.lane
+                    onToggled: page.line.toggleLane(entry.lane)
+                }
+            }
+            Component {
+                id: rowEntry
+                BoardRow {
+                    jersey: entry.jersey
+                    name: entry.name
+                    reason: entry.reason
+                    more: entry.more
+                    strip: entry.strip
+                    serial: entry.serial
+                    action: entry.action
+                    isMain: entry.lane !== "nothing-due"
+                    onOpened: page.go("athlete", entry.athleteId)
+                    onActed: page.act(entry.athleteId, entry.actionCode)
+                }
+            }
+        }
+    }
+    foot: RowLayout {
+        Layout.fillWidth: true
+        spacing: Theme.gap
+        BigButton {
+            objectName: "start-line"
+            Layout.fillWidth: true
+            Layout.preferredWidth: 2
+            visible: page.line.walkWords.length > 0
+            kind: "primary"
+            large: true
+            text: qsTr("Start the line")
+            detail: page.line.walkWords
+            onClicked: {
+                page.line.startWalk()
+                page.go("turn", "")
+            }
+        }
+        BigButton {
+            objectName: "jersey-number"
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            large: true
+            text: page.phone ? qsTr("Number") : qsTr("Jersey number")
+            onClicked: page.go("jersey", "")
+        }
+    }
+}
