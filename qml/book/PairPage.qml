@@ -33,6 +33,8 @@ ListPage {
     delegate: ListRow {
         id: entry
         required property var modelData
+        required property int index
+        objectName: "candidate" + entry.index
         width: ListView.view ? ListView.view.width : 0
         title: entry.modelData.name
         note: entry.modelData.words

@@ -13,7 +13,6 @@ PageFrame {
     required property DockModel model
     readonly property bool onTable: page.model.stage !== DockModel.Waiting
     readonly property bool atPoints: page.model.stage === DockModel.Points
-    readonly property bool drawn: page.width >= 700 && page.height >= 600
 
     signal openUnit(string unitId)
     signal done()
@@ -29,6 +28,8 @@ PageFrame {
     subtitle: page.model.count === 0 ? qsTr("Nothing taken in today yet")
         : qsTr("Today %1: %2 in service, %3 on hold").arg(page.model.count).arg(page.model.inServiceCount).arg(page.model.heldCount)
     hasBack: true
+    showsDrawing: page.landscape || !page.phone && page.height >= 900 && Theme.textScale < 1.4 && page.model.stage !== DockModel.What
+    drawingShare: page.onTable ? 0.24 : 0.5
     onBack: page.done()
     Keys.onPressed: event => { event.accepted = scan.takeKey(event) }
 
@@ -36,7 +37,6 @@ PageFrame {
         HelmetPoints {
             objectName: "drawing"
             anchors.fill: parent
-            visible: page.drawn
             findings: page.onTable ? page.found() : ({})
             touchParts: page.atPoints ? PartWords.points : []
             description: page.onTable ? qsTr("The helmet on the table with its seven points") : qsTr("A helmet with its seven points")

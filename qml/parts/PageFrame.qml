@@ -18,26 +18,27 @@ FocusScope {
     property alias drawing: drawingSlot.data
     default property alias content: area.content
     property alias foot: footColumn.data
+    property bool showsDrawing: true      // false: the drawing steps back and its place goes to the content
     property real drawingShare: 0.55      // of the height between header and answers, in portrait
     property alias scrollArea: area
 
     signal back()
 
     readonly property bool phone: Theme.isPhone(width)
-    readonly property bool hasDrawing: drawingSlot.children.length > 0
+    readonly property bool hasDrawing: showsDrawing && drawingSlot.children.length > 0
     readonly property bool hasEdge: edgeSlot.children.length > 0
     readonly property bool landscape: width > height && width >= 640
     readonly property bool split: landscape && hasDrawing
     // What the step ladder should look like here: bind StepLadder.layout to it.
     readonly property string edgeLayout: width < 700 || Theme.stacks && width < 1000 ? "indicator" : landscape && width >= 1100 ? "list" : "rail"
     readonly property bool edgeOnTop: edgeLayout === "indicator"
-    readonly property real edgeWidth: hasEdge && !edgeOnTop ? (edgeLayout === "rail" ? Theme.touch : 220) + Theme.gap : 0
+    readonly property real edgeWidth: hasEdge && !edgeOnTop ? (edgeLayout === "rail" ? Theme.touch : 196) + Theme.gap : 0
     readonly property real bodyTop: header.y + header.height + Theme.gap + (hasEdge && edgeOnTop ? edgeSlot.height + Theme.grid : 0)
     readonly property real bodyLeft: Theme.margin + edgeWidth
     readonly property real bodyWidth: width - bodyLeft - Theme.margin
     readonly property real bodyHeight: Math.max(0, height - bodyTop - Theme.margin)
     readonly property real columnGap: Theme.margin
-    readonly property real drawingWidth: split ? Math.floor((bodyWidth - columnGap) * 0.54) : bodyWidth
+    readonly property real drawingWidth: split ? Math.floor((bodyWidth - columnGap) * 0.58) : bodyWidth
     readonly property real footHeight: footColumn.implicitHeight > 0 ? footColumn.implicitHeight + Theme.gap : 0
     readonly property real above: Math.max(0, bodyHeight - footHeight)
 

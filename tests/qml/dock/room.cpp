@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "room.h"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+#include <QEventLoop>
+#include <QFile>
+#include <QImage>
+#include <QKeyEvent>
+#include <QQuickWindow>
+#include <QTimer>
+
+#include "core/book/acts.h"
+#include "core/gear/model_sheet.h"
+#include "platform/system/file_keys.h"
+#include "qml/models/sentences_gear.h"
+
+namespace snugline::tests {
+
+namespace {
+constexpr int kPatienceMs = 20'000;
+
+// The test's own clock, read from the Book's thread too: it is only set while that one is idle.
+class SetClock final : public ports::Clock {
+ public:
+  explicit SetClock(std::shared_ptr<Instant> now) : m_now(std::move(now)) {}
+  Instant now() override { return *m_now; }
+
+ private:
+  std::shared_ptr<Instant> m_now;
+};
+
+template <typename Wanted>
+bool waitFor(Wanted&& wanted) {
+  QElapsedTimer timer;
+  timer.start();
+  while (!wanted() && timer.elapsed() < kPatienceMs)
+    QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents | QEventLoop::AllEvents, 50);
+  return wanted();
+}
+}  // namespace
+
+Room::Room(QObject* parent) : QObject(parent), m_now(std::make_shared<Instant>()) {}
+Room::~Room() { close(); }
+
+bool Room::begin() {
+  close();
+  m_folder = std::make_unique<QTemporaryDir>();
+  *m_now = instantAt(dayOf(2026, 10, 14), 480, -300);
+  if (!open()) return false;
+  for (const char* name : {"alder-a1", "brant-b2", "cedar-c3"}) {
+    const auto sheet = gear::readSheetFile(models::utf8(sheetPath(QLatin1String(name))));
+    if (!sheet) return false;
+    if (!run([sheet = *sheet](const season::Views& views, Instant) { return book::adoptSheet(views, sheet); })) return false;
+  }
+  return true;
+}
+
+bool Room::reopen() {
+  close();
+  return open();
+}
+
+void Room::close() {
+  m_dock.reset();
+  m_units.reset();
+  m_roster.reset();
+  m_settings.reset();
+  m_desk.reset();
+  m_choices.reset();
+}
+
+bool Room::open() {
+  m_choices = std::make_unique<models::Choices>(m_folder->filePath(QStringLiteral("choices.ini")));
+  const std::string keys = models::utf8(m_folder->filePath(QStringLiteral("keys")));
+  m_desk = std::make_unique<models::Desk>([now = m_now] { return std::make_unique<SetClock>(now); },
+                                          [keys] { return std::make_unique<platform::FileKeys>(keys); });
+  m_dock = std::make_unique<models::DockModel>(m_desk.get(), m_choices.get());
+  m_units = std::make_unique<models::UnitsModel>(m_desk.get(), m_choices.get());
+  m_roster = std::make_unique<models::RosterModel>(m_desk.get(), m_choices.get());
+  m_settings = std::make_unique<models::SettingsModel>(m_desk.get(), m_choices.get());
+  bool isFailed = false;
+  connect(m_desk.get(), &models::Desk::failed, this, [&](const Error& error) {
+    isFailed = true;
+    qCritical("%s", qPrintable(models::errorSentence(error)));
+  });
+  m_desk->open(m_folder->filePath(QStringLiteral("room.snug")), {"Harrow Creek High", "Herons", "2026", {}});
+  waitFor([&] { return isFailed || m_desk->isOpen(); });
+  disconnect(m_desk.get(), &models::Desk::failed, this, nullptr);
+  emit opened();
+  return !isFailed && m_desk->isOpen();
+}
+
+bool Room::run(models::Desk::Job job) {
+  bool isDone = false, isGood = false;
+  m_desk->submit(std::move(job), this, [&](const Result<book::Appended>& outcome) {
+    isDone = true;
+    isGood = outcome.has_value();
+    if (!outcome) qCritical("%s", qPrintable(models::errorSentence(outcome.error())));
+  });
+  waitFor([&] { return isDone; });
+  return isGood;
+}
+
+void Room::type(QQuickItem* item, const QString& text) {
+  QQuickWindow* window = item->window();
+  for (const QChar character : text) {
+    const bool isControl = character.unicode() < 32;
+    const auto key = isControl ? static_cast<int>(character.unicode()) + 64 : static_cast<int>(character.toUpper().unicode());
+    const Qt::KeyboardModifiers modifiers = isControl ? Qt::ControlModifier : Qt::NoModifier;
+    QKeyEvent press(QEvent::KeyPress, key, modifiers, QString(character));
+    QCoreApplication::sendEvent(window, &press);
+    QKeyEvent release(QEvent::KeyRelease, key, modifiers, QString(character));
+    QCoreApplication::sendEvent(window, &release);
+  }
+}
+
+void Room::scan(QQuickItem* item, const QString& text) {
+  type(item, text);
+  QKeyEvent press(QEvent::KeyPress, Qt::Key_Return, Qt::NoModifier, QStringLiteral("\r"));
+  QCoreApplication::sendEvent(item->window(), &press);
+  QKeyEvent release(QEvent::KeyRelease, Qt::Key_Return, Qt::NoModifier, QStringLiteral("\r"));
+  QCoreApplication::sendEvent(item->window(), &release);
+}
+
+QString Room::write(const QString& name, const QByteArray& bytes) {
+  const QString path = m_folder->filePath(name);
+  QFile file(path);
+  if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size()) qFatal("cannot write %s", qPrintable(path));
+  return path;
+}
+
+QString Room::writeText(const QString& name, const QString& words) { return write(name, words.toUtf8()); }
+
+QString Room::writePicture(const QString& name) {
+  const QString path = m_folder->filePath(name);
+  QImage picture(64, 64, QImage::Format_RGB32);
+  picture.fill(Qt::darkGreen);
+  if (!picture.save(path, "PNG")) qFatal("cannot write %s", qPrintable(path));
+  return path;
+}
+
+QString Room::spoiltSheet(const QString& name) {
+  QFile sheet(sheetPath(QStringLiteral("alder-a1")));
+  if (!sheet.open(QIODevice::ReadOnly)) qFatal("no sheet");
+  QByteArray bytes = sheet.readAll();
+  const qsizetype at = bytes.indexOf("\"low_um\": ") + 10;
+  return write(name, bytes.left(at) + "-" + bytes.mid(at));
+}
+
+QString Room::sheetPath(const QString& name) const { return QStringLiteral(SNUGLINE_SOURCE_DIR "/demo/data/sheets/%1.json").arg(name); }
+
+void Room::addAthlete(const QString& jersey, const QString& family, const QString& given) {
+  const book::AthleteAdded added{models::utf8(jersey), models::utf8(family), models::utf8(given), {}};
+  run([added](const season::Views& views, Instant) { return book::addAthlete(views, added); });
+}
+
+void Room::addUnit(const QString& serial, const QString& size, int labelYear, const QString& fault) {
+  book::Arrival arrival;
+  const auto tag = gear::parseTag(models::utf8(serial), m_desk->today());
+  if (!tag) qFatal("not a tag: %s", qPrintable(serial));
+  arrival.tag = *tag;
+  arrival.sheet = models::utf8(sheetHash(QStringLiteral("Alder A1")));
+  arrival.size = models::utf8(size);
+  gear::Label label;
+  label.year = labelYear;
+  arrival.label = label;
+  arrival.points.fill({gear::PointState::sound, {}});
+  arrival.isGroup = fault.isEmpty();
+  if (!fault.isEmpty()) arrival.points[static_cast<std::size_t>(gear::Point::faceguard)] = {gear::PointState::fault, models::utf8(fault)};
+  run([arrival](const season::Views& views, Instant now) { return book::takeIn(views, arrival, dayOf(now)); });
+}
+
+void Room::pair(const QString& serial, const QString& jersey) {
+  const season::AthleteRecord* athlete = m_desk->views().athleteByJersey(models::utf8(jersey));
+  if (athlete == nullptr || unit(serial) == nullptr) qFatal("cannot pair %s", qPrintable(serial));
+  run([athleteId = athlete->id, unitId = unit(serial)->id](const season::Views& views, Instant now) {
+    return book::pair(views, athleteId, unitId, dayOf(now));
+  });
+}
+
+const season::UnitRecord* Room::unit(const QString& serial) const {
+  for (const auto& [id, record] : m_desk->views().units) {
+    if (record.serial == models::utf8(serial)) return &record;
+  }
+  return nullptr;
+}
+
+QString Room::unitState(const QString& serial) const {
+  const season::UnitRecord* record = unit(serial);
+  if (record == nullptr) return {};
+  if (!record->holds.empty()) {
+    return QStringLiteral("held: %1 %2").arg(models::text(record->holds.front().reason), models::text(record->holds.front().what));
+  }
+  return record->isInService ? QStringLiteral("in-service") : QStringLiteral("received");
+}
+
+QString Room::labelOf(const QString& serial) const {
+  const season::UnitRecord* record = unit(serial);
+  if (record == nullptr) return {};
+  if (record->isLabelMissing) return QStringLiteral("missing");
+  return record->labels.empty() ? QString() : models::labelShort(record->labels.back().label);
+}
+
+QString Room::unitId(const QString& serial) const { return unit(serial) == nullptr ? QString() : models::text(unit(serial)->id); }
+int Room::unitCount() const { return static_cast<int>(m_desk->views().units.size()); }
+int Room::athleteCount() const { return static_cast<int>(m_desk->views().athletes.size()); }
+
+QString Room::sheetHash(const QString& name) const {
+  for (const auto& [hash, record] : m_desk->views().sheets) {
+    if (record.sheet && record.sheet->name == models::utf8(name)) return models::text(hash);
+  }
+  return {};
+}
+
+QString Room::galleryFolder() const { return qEnvironmentVariable("SNUGLINE_GALLERY", m_folder->path()); }
+
+void Room::pass(int minutes) { m_now->ms += static_cast<std::int64_t>(minutes) * 60'000; }
+
+}  // namespace snugline::tests

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: an equipment room for tests of the screens: a real Book in a temporary folder, the demo's model sheets, a clock that stands
+// where the test puts it, the models as the app builds them, and a hand scanner that types into the window. Thread: GUI thread.
+#pragma once
+
+#include <memory>
+
+#include <QObject>
+#include <QQuickItem>
+#include <QTemporaryDir>
+
+#include "qml/models/choices.h"
+#include "qml/models/desk.h"
+#include "qml/models/dock_model.h"
+#include "qml/models/roster_model.h"
+#include "qml/models/settings_model.h"
+#include "qml/models/units_model.h"
+
+namespace snugline::tests {
+
+class Room : public QObject {
+  Q_OBJECT
+  Q_PROPERTY(snugline::models::DockModel* dock READ dock NOTIFY opened)
+  Q_PROPERTY(snugline::models::UnitsModel* units READ units NOTIFY opened)
+  Q_PROPERTY(snugline::models::RosterModel* roster READ roster NOTIFY opened)
+  Q_PROPERTY(snugline::models::SettingsModel* settings READ settings NOTIFY opened)
+
+ public:
+  explicit Room(QObject* parent = nullptr);
+  ~Room() override;
+
+  [[nodiscard]] models::DockModel* dock() const { return m_dock.get(); }
+  [[nodiscard]] models::UnitsModel* units() const { return m_units.get(); }
+  [[nodiscard]] models::RosterModel* roster() const { return m_roster.get(); }
+  [[nodiscard]] models::SettingsModel* settings() const { return m_settings.get(); }
+
+  // A new Book with the three demo sheets; today is 14 October 2026, 08:00.
+  Q_INVOKABLE bool begin();
+  // The same Book, as after the app was ended and started again.
+  Q_INVOKABLE bool reopen();
+  // Closes the Book; the screens must be gone by then.
+  Q_INVOKABLE void close();
+
+  // As a hand scanner types it: every character as a key of its own, then Enter.
+  Q_INVOKABLE void scan(QQuickItem* item, const QString& text);
+  Q_INVOKABLE void type(QQuickItem* item, const QString& text);
+  Q_INVOKABLE QString write(const QString& name, const QByteArray& bytes);  // a file in the room's folder; its path
+  Q_INVOKABLE QString writeText(const QString& name, const QString& words);
+  Q_INVOKABLE QString writePicture(const QString& name);  // a PNG under that name
+  Q_INVOKABLE QString spoiltSheet(const QString& name);   // Alder A1 with a negative size
+  Q_INVOKABLE QString sheetPath(const QString& name) const;
+
+  Q_INVOKABLE void addAthlete(const QString& jersey, const QString& family, const QString& given);
+  // Takes a unit in behind the screens: sheet "Alder A1", label year, all sound or with one fault.
+  Q_INVOKABLE void addUnit(const QString& serial, const QString& size, int labelYear, const QString& fault = {});
+  Q_INVOKABLE void pair(const QString& serial, const QString& jersey);
+  // "in-service", "held: reason what", "received", or "" when the Book does not know it.
+  Q_INVOKABLE QString unitState(const QString& serial) const;
+  Q_INVOKABLE QString labelOf(const QString& serial) const;  // "recertification 2025", "missing"
+  Q_INVOKABLE QString unitId(const QString& serial) const;
+  Q_INVOKABLE int unitCount() const;
+  Q_INVOKABLE int athleteCount() const;
+  Q_INVOKABLE QString sheetHash(const QString& name) const;
+  Q_INVOKABLE QString galleryFolder() const;  // SNUGLINE_GALLERY, else the room's folder
+  Q_INVOKABLE void pass(int minutes);
+
+ signals:
+  void opened();
+
+ private:
+  bool open();
+  bool run(models::Desk::Job job);
+  [[nodiscard]] const season::UnitRecord* unit(const QString& serial) const;
+
+  std::unique_ptr<QTemporaryDir> m_folder;
+  std::shared_ptr<Instant> m_now;
+  std::unique_ptr<models::Choices> m_choices;
+  std::unique_ptr<models::Desk> m_desk;
+  std::unique_ptr<models::DockModel> m_dock;
+  std::unique_ptr<models::UnitsModel> m_units;
+  std::unique_ptr<models::RosterModel> m_roster;
+  std::unique_ptr<models::SettingsModel> m_settings;
+};
+
+}  // namespace snugline::tests
