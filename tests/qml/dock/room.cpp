@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "room.h"
 
+#include <unistd.h>
+#include <csignal>
+
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QEventLoop>
@@ -56,6 +59,22 @@ bool Room::begin() {
   return true;
 }
 
+bool Room::resume() {
+  close();
+  m_folder = std::make_unique<QTemporaryDir>();
+  *m_now = instantAt(dayOf(2026, 10, 14), 485, -300);
+  return open();
+}
+
+void Room::die() { ::kill(::getpid(), SIGKILL); }
+
+int Room::setting(const QString& name) const { return qEnvironmentVariableIntValue(qPrintable(name)); }
+
+QString Room::inFolder(const QString& name) const {
+  const QString kept = qEnvironmentVariable("SNUGLINE_ROOM");
+  return kept.isEmpty() ? m_folder->filePath(name) : kept + QLatin1Char('/') + name;
+}
+
 bool Room::reopen() {
   close();
   return open();
@@ -71,8 +90,8 @@ void Room::close() {
 }
 
 bool Room::open() {
-  m_choices = std::make_unique<models::Choices>(m_folder->filePath(QStringLiteral("choices.ini")));
-  const std::string keys = models::utf8(m_folder->filePath(QStringLiteral("keys")));
+  m_choices = std::make_unique<models::Choices>(inFolder(QStringLiteral("choices.ini")));
+  const std::string keys = models::utf8(inFolder(QStringLiteral("keys")));
   m_desk = std::make_unique<models::Desk>([now = m_now] { return std::make_unique<SetClock>(now); },
                                           [keys] { return std::make_unique<platform::FileKeys>(keys); });
   m_dock = std::make_unique<models::DockModel>(m_desk.get(), m_choices.get());
@@ -84,7 +103,7 @@ bool Room::open() {
     isFailed = true;
     qCritical("%s", qPrintable(models::errorSentence(error)));
   });
-  m_desk->open(m_folder->filePath(QStringLiteral("room.snug")), {"Harrow Creek High", "Herons", "2026", {}});
+  m_desk->open(inFolder(QStringLiteral("room.snug")), {"Harrow Creek High", "Herons", "2026", {}});
   waitFor([&] { return isFailed || m_desk->isOpen(); });
   disconnect(m_desk.get(), &models::Desk::failed, this, nullptr);
   emit opened();
@@ -124,7 +143,7 @@ void Room::scan(QQuickItem* item, const QString& text) {
 }
 
 QString Room::write(const QString& name, const QByteArray& bytes) {
-  const QString path = m_folder->filePath(name);
+  const QString path = inFolder(name);
   QFile file(path);
   if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size()) qFatal("cannot write %s", qPrintable(path));
   return path;
@@ -133,7 +152,7 @@ QString Room::write(const QString& name, const QByteArray& bytes) {
 QString Room::writeText(const QString& name, const QString& words) { return write(name, words.toUtf8()); }
 
 QString Room::writePicture(const QString& name) {
-  const QString path = m_folder->filePath(name);
+  const QString path = inFolder(name);
   QImage picture(64, 64, QImage::Format_RGB32);
   picture.fill(Qt::darkGreen);
   if (!picture.save(path, "PNG")) qFatal("cannot write %s", qPrintable(path));
@@ -213,7 +232,7 @@ QString Room::sheetHash(const QString& name) const {
   return {};
 }
 
-QString Room::galleryFolder() const { return qEnvironmentVariable("SNUGLINE_GALLERY", m_folder->path()); }
+QString Room::galleryFolder() const { return qEnvironmentVariable("SNUGLINE_GALLERY", inFolder({})); }
 
 void Room::pass(int minutes) { m_now->ms += static_cast<std::int64_t>(minutes) * 60'000; }
 

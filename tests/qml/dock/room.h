@@ -38,6 +38,11 @@ class Room : public QObject {
   Q_INVOKABLE bool begin();
   // The same Book, as after the app was ended and started again.
   Q_INVOKABLE bool reopen();
+  // The Book of another process, in the folder that SNUGLINE_ROOM names; that folder is used by begin() too where it is set.
+  Q_INVOKABLE bool resume();
+  // Ends this process as a flat battery would: no destructor runs, nothing is closed.
+  Q_INVOKABLE void die();
+  Q_INVOKABLE int setting(const QString& name) const;  // a number from the environment, 0 without
   // Closes the Book; the screens must be gone by then.
   Q_INVOKABLE void close();
 
@@ -71,6 +76,8 @@ class Room : public QObject {
   bool open();
   bool run(models::Desk::Job job);
   [[nodiscard]] const season::UnitRecord* unit(const QString& serial) const;
+
+  [[nodiscard]] QString inFolder(const QString& name) const;
 
   std::unique_ptr<QTemporaryDir> m_folder;
   std::shared_ptr<Instant> m_now;
