@@ -85,7 +85,7 @@ TEST_CASE("Chin: straps longer or shorter, even when off centre, then a new cup"
   CHECK(advice(airSheet(), seen(Mark::chin, Finding::fault)) == Lines{"relength straps even", "swap chin-cup"});
 }
 
-TEST_CASE("Straps: longer when tight, and rerouted, then shorter when slack or outside the bars") {
+TEST_CASE("Straps: longer when tight, rerouted and then shorter when slack or outside the bars") {
   CHECK(advice(airSheet(), seen(Mark::straps, Finding::over)) == Lines{"relength straps longer"});
   CHECK(advice(airSheet(), seen(Mark::straps, Finding::under)) == Lines{"reroute straps", "relength straps shorter"});
 }
@@ -100,7 +100,7 @@ TEST_CASE("Jaw: air or pad, each side on its own") {
   CHECK(advice(bareSheet("bare"), seen(Mark::jaw, Finding::under)) == Lines{"other-size-down"});
 }
 
-TEST_CASE("Crown: air out when it presses, and air in, then a thicker pad at a gap") {
+TEST_CASE("Crown: air out when it presses, air in and then a thicker pad at a gap") {
   CHECK(advice(airSheet(), seen(Mark::crown, Finding::over)) == Lines{"release crown"});
   CHECK(advice(mixedSheet(), seen(Mark::crown, Finding::over)) == Lines{"release crown"});
   CHECK(advice(padSheet(), seen(Mark::crown, Finding::over)) == Lines{"swap crown-pad 10mm"});
