@@ -240,7 +240,7 @@ std::string sentence(const fit::SizeAnswer& a) {
   } else if (a.isBetween) {
     text = head + " lies between sizes, likeliest " + a.size + ", try both and start with " + a.startWith;
   } else {
-    text = head + " is a " + a.size;
+    text = head + " is size " + a.size;
   }
   for (const fit::SizeOdds& o : a.odds) {
     if (!a.size.empty() && o.size == a.size) text += ", " + percent(o.odds) + " likely";

@@ -136,10 +136,8 @@ Parsed parseOptions(int argc, const char* const* argv) {
   } catch (const CLI::CallForVersion& version) {
     parsed.out = std::string(version.what()) + '\n';
     parsed.run = nullptr;
-  } catch (const CLI::Success&) {  // --help of the command that was named last
-    const CLI::App* named = &app;
-    while (!named->get_subcommands().empty()) named = named->get_subcommands().front();
-    parsed.out = named->help();
+  } catch (const CLI::Success&) {  // --help, of the command that was named last when one was
+    parsed.out = app.help();
     parsed.run = nullptr;
   } catch (const CLI::ParseError& error) {
     parsed.exitCode = kBadInput;

@@ -8,6 +8,13 @@ from terminal import SHEETS, Terminal
 ALDER, BRANT, CEDAR = (str(SHEETS / f"{name}.json") for name in ("alder-a1", "brant-b2", "cedar-c3"))
 POINTS = {name: "ok" for name in ("certification", "warning-label", "shell", "hardware", "faceguard", "liner", "chin-strap")}
 MARKS = ["brow", "ears", "nape", "chin", "straps", "jaw", "crown", "sides", "hold"]
+
+
+def sheet_of(path):
+    with open(path, encoding="utf-8") as file:
+        return json.load(file)
+
+
 SNUG_STEPS = [{"mark": "brow", "found": "snug", "mm": 25}] + [{"mark": m, "found": "snug"} for m in MARKS[1:]]
 
 
@@ -20,7 +27,7 @@ class Size(Terminal):
         self.assertAlmostEqual(sum(answer["odds"].values()), 1.0, places=6)
         self.assertIn("none", answer["odds"])
         self.assertIs(answer["retake"], False)
-        sizes = [b["name"] for b in json.load(open(ALDER, encoding="utf-8"))["sizes"]]
+        sizes = [b["name"] for b in sheet_of(ALDER)["sizes"]]
         self.assertEqual(sorted(answer["bands"]), sorted(sizes))
         for low, high in answer["bands"].values():
             self.assertLess(low, high)
@@ -52,7 +59,7 @@ class Size(Terminal):
         self.refuse("size", "--sheet", str(self.folder), "--tape", "575mm", names=str(self.folder))
 
     def test_a_sheet_with_a_negative_size_is_refused_with_the_path_inside_it(self):
-        sheet = json.load(open(ALDER, encoding="utf-8"))
+        sheet = sheet_of(ALDER)
         band = sheet["sizes"][1]
         key = next(k for k in band if k.startswith("low"))
         band[key] = -band[key]
@@ -162,7 +169,7 @@ class Tag(Terminal):
         self.assertEqual((answer["form"], answer["serial"]), ("digital-link", "SN-07"))
 
     def test_what_is_no_tag_is_refused_on_one_line(self):
-        for text in ("", "x" * 65, "tab\there", "line\nbreak", "bell\a", "del\x7f", "010890400021003", "]d221SN"):
+        for text in ("", "x" * 65, "tab\there", "line\nbreak", "bell\a", "del\x7f", "]d221SN", "]d2"):
             with self.subTest(text=text):
                 self.refuse("tag", text, names="TEXT")
 
