@@ -8,6 +8,7 @@ Item {
     id: grip
 
     required property DrawnView view
+    property real edgeX: 0
     property real edgeY: 0
     property real unitsPerMm: 1
     property real gap: 0
@@ -18,7 +19,8 @@ Item {
     signal moved(real mm)
     signal released(real mm)
 
-    width: 300
+    x: edgeX - 110
+    width: 260
     height: 400
     objectName: "browGrip"
 
@@ -41,8 +43,8 @@ Item {
         onTranslationChanged: if (active) grip.moved(grip.gapAfter(translation.y / grip.view.drawScale))
     }
     Rectangle {
-        readonly property real side: Math.max(56, 52 / grip.view.drawScale)
-        x: 152 - side / 2
+        readonly property real side: 52 / grip.view.drawScale
+        x: 110 - side / 2
         y: grip.edgeY - side / 2
         width: side
         height: side

@@ -10,6 +10,7 @@ Item {
     id: ruler
 
     required property DrawnView view
+    property real edgeX: 0
     property real edgeY: 0
     property real browY: 0
     property real lowY: 0
@@ -20,15 +21,19 @@ Item {
     property string second: ""
     readonly property color tint: !known ? Theme.slate : inBand ? Theme.turf : Theme.ochre
 
+    // px that the ruler and its words need at the left of the front edge
+    readonly property real room: Math.max(84, words.implicitWidth + 22)
+    readonly property real lineX: edgeX - 54 / view.drawScale
+
     width: view.field.width
     height: view.field.height
 
     Rectangle {                           // the band
-        x: 96
-        width: 20
+        x: ruler.lineX - width / 2
+        width: 34 / ruler.view.drawScale
         y: ruler.highY
         height: ruler.lowY - ruler.highY
-        color: Theme.tints.wash
+        color: Theme.tints.air
         border.width: ruler.view.thin * 0.6
         border.color: Theme.slate
         radius: 4
@@ -43,21 +48,25 @@ Item {
             dashPattern: [2, 2]
             fillColor: "transparent"
             capStyle: ShapePath.FlatCap
-            PathSvg { path: "M 106 " + ruler.edgeY + " L 106 " + ruler.browY }
+            PathSvg { path: "M " + ruler.lineX + " " + ruler.edgeY + " L " + ruler.lineX + " " + ruler.browY }
         }
         ShapePath {
             strokeColor: ruler.tint
             strokeWidth: ruler.view.pen
             fillColor: "transparent"
             capStyle: ShapePath.FlatCap
-            PathSvg { path: "M 84 " + ruler.edgeY + " L 138 " + ruler.edgeY + " M 84 " + ruler.browY + " L 180 " + ruler.browY }
+            PathSvg {
+                path: "M " + (ruler.lineX - 18 / ruler.view.drawScale) + " " + ruler.edgeY + " L " + (ruler.edgeX - 6) + " " + ruler.edgeY
+                      + " M " + (ruler.lineX - 18 / ruler.view.drawScale) + " " + ruler.browY + " L " + (ruler.edgeX + 30) + " " + ruler.browY
+            }
         }
     }
     Column {
-        x: 76 - width
-        y: (ruler.edgeY + ruler.browY) / 2 - height / 2
+        id: words
+        x: ruler.edgeX - 18 / ruler.view.drawScale - width
+        y: ruler.edgeY - 34 / ruler.view.drawScale - height
         scale: 1 / ruler.view.drawScale
-        transformOrigin: Item.Right
+        transformOrigin: Item.BottomRight
         visible: ruler.known
         Words { anchors.right: parent.right; text: ruler.first; size: "head"; color: ruler.tint; wrapMode: Text.NoWrap }
         Words { anchors.right: parent.right; text: ruler.second; bold: true; color: ruler.tint; wrapMode: Text.NoWrap; visible: text.length > 0 }

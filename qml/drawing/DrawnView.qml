@@ -30,9 +30,11 @@ Item {
     signal partTouched(string name)
 
     property size field: Qt.size(600, 640)
+    property rect crop: Qt.rect(0, 0, field.width, field.height)   // the part of the field that is shown
+    property real leftRoom: 0             // px kept free at the left for words
     property var places: ({})             // name -> [x, y] in field units
     default property alias strokes: stage.data
-    readonly property real drawScale: Math.max(0.01, Math.min(width / field.width, height / field.height))
+    readonly property real drawScale: Math.max(0.01, Math.min((width - leftRoom) / crop.width, height / crop.height))
     readonly property real pen: Math.max(Theme.drawStroke, 2.4 / drawScale)       // outlines: never thinner than 2.4 px
     readonly property real thin: pen * 0.6                                        // inner lines
     property real phase: 0                // 0..1 of the motion; 0 when still
@@ -87,8 +89,8 @@ Item {
         objectName: "stage"
         width: view.field.width
         height: view.field.height
-        x: (view.width - width * view.drawScale) / 2
-        y: (view.height - height * view.drawScale) / 2
+        x: view.leftRoom + (view.width - view.leftRoom - view.crop.width * view.drawScale) / 2 - view.crop.x * view.drawScale
+        y: (view.height - view.crop.height * view.drawScale) / 2 - view.crop.y * view.drawScale
         scale: view.drawScale
         transformOrigin: Item.TopLeft
     }

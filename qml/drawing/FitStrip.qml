@@ -14,6 +14,8 @@ Item {
     readonly property var names: PartWords.marks
     property var words: ({})              // own words by name, for the description
 
+    readonly property int paints: glyph.paints
+
     signal touched()
 
     function spoken(): string {
@@ -35,6 +37,7 @@ Item {
     Keys.onReturnPressed: if (touchable) touched()
 
     StripGlyph {
+        id: glyph
         anchors.fill: parent
         places: {
             let all = []

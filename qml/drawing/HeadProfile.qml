@@ -37,11 +37,15 @@ DrawnView {
     readonly property real rock: motion === "rock" && phase > 0 ? 5 * Math.sin(phase * 4 * Math.PI) : 0
     readonly property real twist: motion === "twist" && phase > 0 ? 10 * Math.sin(phase * 4 * Math.PI) : 0
 
+    // With the ruler shown the words stand at the left of the front edge, outside the field.
+    crop: browShown ? Qt.rect(edge.x, 44, 430, 590) : Qt.rect(66, motion.length > 0 ? 0 : 44, 522, motion.length > 0 ? 634 : 590)
+    leftRoom: browShown ? ruler.room : 0
+
     places: ({
         "brow": [152, edgeY], "ears": [360, 358], "ears-left": [360, 358], "nape": [520, 446], "chin": [196, 520],
-        "straps": [258, 446], "straps-left": [258, 446], "jaw": [326, 436], "jaw-left": [326, 436], "crown": [326, 96],
+        "straps": [262, 420], "straps-left": [262, 420], "jaw": [326, 436], "jaw-left": [326, 436], "crown": [326, 96],
         "sides": [536, 258], "sides-left": [536, 258], "hold": [440, 290], "shell": [470, 290],
-        "certification": [460, 417], "warning-label": [465, 206], "hardware": [290, 322], "faceguard": [84, 398],
+        "certification": [460, 417], "warning-label": [465, 206], "hardware": [304, 312], "faceguard": [84, 398],
         "liner": [326, 436], "chin-strap": [196, 520],
         "port-crown": [378, 118], "port-sides": [526, 352], "port-jaw-left": [326, 462]
     })
@@ -65,8 +69,10 @@ DrawnView {
     }
     ProfileMotion { view: profile }
     BrowRuler {
+        id: ruler
         visible: profile.browShown
         view: profile
+        edgeX: profile.edge.x
         edgeY: profile.edgeY
         browY: profile.browY
         lowY: profile.browY - profile.browLow * profile.unitsPerMm
@@ -80,6 +86,7 @@ DrawnView {
         view: profile
         enabled: profile.browDraggable
         visible: enabled
+        edgeX: profile.edge.x
         edgeY: profile.edgeY
         unitsPerMm: profile.unitsPerMm
         gap: profile.drawnGap

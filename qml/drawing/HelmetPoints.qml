@@ -7,9 +7,9 @@ DrawnView {
     id: unit
 
     touchParts: PartWords.points
-    field: Qt.size(600, 600)
+    crop: Qt.rect(58, 44, 532, 520)
     places: ({
-        "certification": [460, 417], "warning-label": [465, 206], "shell": [250, 118], "hardware": [290, 322],
+        "certification": [486, 438], "warning-label": [436, 228], "shell": [250, 118], "hardware": [294, 370],
         "faceguard": [88, 404], "liner": [540, 290], "chin-strap": [204, 516],
         "port-crown": [378, 118], "port-sides": [526, 352], "port-jaw-left": [326, 462]
     })

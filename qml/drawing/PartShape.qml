@@ -13,6 +13,7 @@ Shape {
     property color fill: "transparent"
     property color line: Theme.ink
     property real weight: view.pen
+    property bool keepsFill: false        // skin stays skin while it is in focus
     readonly property bool lit: view.isLit(names)
 
     width: view.field.width
@@ -21,7 +22,7 @@ Shape {
     ShapePath {
         strokeColor: part.lit ? Theme.lake : part.line
         strokeWidth: part.lit ? Math.max(part.weight * 1.5, part.view.pen * 1.5) : part.weight
-        fillColor: part.lit && part.fill.a > 0 ? Theme.tints.air : part.fill
+        fillColor: part.lit && !part.keepsFill && part.fill.a > 0 ? Theme.tints.air : part.fill
         capStyle: ShapePath.RoundCap
         joinStyle: ShapePath.RoundJoin
         PathSvg { path: part.d }

@@ -39,9 +39,9 @@ Item {
         readonly property bool bar: sign.what === "over" || sign.what === "under"
         readonly property bool square: sign.what === "fault"
         anchors.centerIn: parent
-        anchors.verticalCenterOffset: sign.what === "over" ? -height * 0.3 : sign.what === "under" ? height * 0.3 : 0
+        anchors.verticalCenterOffset: sign.what === "over" ? -height * 0.5 : sign.what === "under" ? height * 0.5 : 0
         width: parent.width * (bar ? 0.2 : square ? 0.36 : 0.4)
-        height: parent.width * (bar ? 0.46 : square ? 0.36 : 0.4)
+        height: parent.width * (bar ? 0.34 : square ? 0.36 : 0.4)
         radius: bar || square ? 2 : width / 2
         rotation: square ? 45 : 0
         color: sign.said || sign.what === "unseen" ? "transparent" : sign.tint

@@ -21,8 +21,8 @@ Item {
         weight: 0
         line: "transparent"
         fill: Theme.tints.shell
-        opacity: helmet.view.showsLiner ? (Theme.mode === "sun" ? 0 : 0.5) : 1
-        d: helmet.outline
+        opacity: helmet.view.showsLiner ? (Theme.mode === "sun" ? 0 : 0.55) : 1
+        d: helmet.outline + " " + helmet.earOpening      // the opening stays open: odd-even filling
     }
     Item {
         anchors.fill: parent
@@ -82,6 +82,7 @@ Item {
         }
     }
     readonly property string outline: "M 138 226 C 134 128 224 60 348 60 C 484 60 574 156 574 290 C 574 350 562 404 546 446 C 540 461 528 466 514 462 C 474 452 442 452 412 464 C 384 477 352 494 318 495 C 294 495 281 483 284 462 C 289 424 302 384 298 344 C 294 306 264 276 222 260 C 200 252 178 246 152 242 C 143 240 138 236 138 226 Z"
+    readonly property string earOpening: "M 358 294 C 392 292 412 320 410 358 C 408 396 388 422 358 422 C 328 422 314 394 316 356 C 317 320 332 296 358 294 Z"
     PartShape {
         view: helmet.view
         names: ["shell", "hold"]
@@ -110,7 +111,7 @@ Item {
     PartShape {                           // ear opening
         view: helmet.view
         names: ["ears", "ears-left", "ear-opening"]
-        d: "M 352 300 C 384 298 404 324 402 358 C 400 392 382 416 356 416 C 330 416 316 390 318 356 C 319 324 330 302 352 300 Z"
+        d: helmet.earOpening
     }
     ProfileFittings { view: helmet.view }
     ProfileStraps { view: helmet.view }

@@ -8,8 +8,8 @@ Item {
     required property DrawnView view
     readonly property var called: ["straps", "straps-left", "chin-strap"]
 
-    BandShape { view: straps.view; names: straps.called; thickness: 9; d: "M 222 508 C 246 462 270 398 290 322" }
-    BandShape { view: straps.view; names: straps.called; thickness: 9; d: "M 226 530 C 284 526 344 506 392 470" }
+    BandShape { view: straps.view; names: straps.called; thickness: 9; d: "M 222 508 C 246 462 272 396 304 312" }
+    BandShape { view: straps.view; names: straps.called; thickness: 9; d: "M 226 530 C 284 526 344 508 404 456" }
     BandShape { view: straps.view; names: straps.called; thickness: 9; visible: straps.view.strapPoints >= 6; d: "M 226 520 C 262 500 290 470 306 430" }
     PartShape {
         view: straps.view
@@ -24,7 +24,7 @@ Item {
         d: "M 192 488 C 190 506 194 522 206 532 M 206 494 C 218 500 226 510 226 522"
     }
     Repeater {
-        model: straps.view.strapPoints >= 6 ? [[290, 322], [392, 470], [306, 430]] : [[290, 322], [392, 470]]
+        model: straps.view.strapPoints >= 6 ? [[304, 312], [404, 456], [306, 430]] : [[304, 312], [404, 456]]
         PartShape {
             required property var modelData
             view: straps.view

@@ -36,6 +36,8 @@ void StripGlyph::setCurrent(int current) {
 }
 
 void StripGlyph::paint(QPainter* painter) {
+  ++m_paints;
+  QMetaObject::invokeMethod(this, &StripGlyph::painted, Qt::QueuedConnection);
   if (m_places.isEmpty()) return;
   const qreal cell = width() / static_cast<qreal>(m_places.size());
   const qreal tall = std::min(height(), cell * 44.0 / 14.0);  // the drawn proportion: 14 px a place at 44 px

@@ -3,6 +3,8 @@
 // once into its own image and again only when a property changes. Units: px. Thread: GUI thread; paints on the render thread from copies.
 #pragma once
 
+#include <atomic>
+
 #include <QColor>
 #include <QQuickPaintedItem>
 #include <QStringList>
@@ -22,21 +24,25 @@ class StripGlyph : public QQuickPaintedItem {
   Q_PROPERTY(QColor lineColor MEMBER m_line NOTIFY changed FINAL)
   Q_PROPERTY(QColor unseenColor MEMBER m_unseen NOTIFY changed FINAL)
   Q_PROPERTY(qreal weight MEMBER m_weight NOTIFY changed FINAL)
+  Q_PROPERTY(int paints READ paints NOTIFY painted FINAL)  // how often it was painted: a row that only moves paints nothing
 
  public:
   explicit StripGlyph(QQuickItem* parent = nullptr);
   [[nodiscard]] QStringList places() const { return m_places; }
   [[nodiscard]] int current() const { return m_current; }
+  [[nodiscard]] int paints() const { return m_paints.load(); }
   void setPlaces(const QStringList& places);
   void setCurrent(int current);
   void paint(QPainter* painter) override;
 
  signals:
   void changed();
+  void painted();
 
  private:
   QStringList m_places;
   int m_current = -1;
+  std::atomic<int> m_paints = 0;
   QColor m_snug, m_see, m_stop, m_line, m_unseen;
   qreal m_weight = 2.0;
 };

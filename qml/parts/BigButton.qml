@@ -18,7 +18,7 @@ Button {
     readonly property color wordColor: !enabled ? Theme.slate : isFilled ? Theme.onFill : Theme.tone(tone)
     readonly property color fillColor: !enabled && isFilled ? Theme.wash : kind === "danger" && isFilled ? Theme.brick : isFilled ? Theme.turf : kind === "quiet" ? "transparent" : Theme.card
     // Width at which nothing wraps; does not depend on the width given.
-    readonly property real naturalWidth: Math.max(line.advanceWidth, second.advanceWidth) + leftPadding + rightPadding + (icon.visible ? icon.width + Theme.grid : 0) + 2
+    readonly property real naturalWidth: Math.max(line.advanceWidth, second.advanceWidth) + leftPadding + rightPadding + (icon.visible ? icon.width + (text.length > 0 ? Theme.grid : 0) : 0) + 2
 
     font.family: Theme.family
     font.bold: true
@@ -31,9 +31,10 @@ Button {
     implicitHeight: Math.max(large ? Theme.answerHeight : Theme.touch, contentItem.implicitHeight + topPadding + bottomPadding)
     focusPolicy: Qt.StrongFocus
     hoverEnabled: false
+    Accessible.role: Accessible.Button
     Accessible.name: spokenName
-    Keys.onReturnPressed: click()
-    Keys.onEnterPressed: click()
+    Keys.onReturnPressed: clicked()
+    Keys.onEnterPressed: clicked()
 
     TextMetrics { id: line; font: control.font; text: control.text }
     TextMetrics { id: second; font.family: Theme.family; font.pixelSize: Theme.smallSize; text: control.detail }

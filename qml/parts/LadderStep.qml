@@ -17,8 +17,9 @@ ItemDelegate {
     padding: Theme.grid / 2
     hoverEnabled: false
     focusPolicy: Qt.StrongFocus
+    Accessible.role: Accessible.Button
     Accessible.name: modelData.text + ", " + stateText
-    Keys.onReturnPressed: click()
+    Keys.onReturnPressed: clicked()
 
     contentItem: Item {
         implicitHeight: words.implicitHeight

@@ -24,9 +24,10 @@ ItemDelegate {
     implicitHeight: Math.max(Theme.touch, contentItem.implicitHeight + 2 * padding)
     hoverEnabled: false
     focusPolicy: Qt.StrongFocus
+    Accessible.role: Accessible.Button
     Accessible.name: [number, title, detail, tagText, note].filter(s => s.length > 0).join(". ")
-    Keys.onReturnPressed: click()
-    Keys.onEnterPressed: click()
+    Keys.onReturnPressed: clicked()
+    Keys.onEnterPressed: clicked()
 
     contentItem: Item {
         implicitHeight: row.stacked ? side.y + side.height : Math.max(words.height, side.height)

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // The frame of every screen: header with title, subtitle, way back and a slot at the right; an edge slot (step ladder); a drawing;
 // content; and a bar at the foot for the answers. Portrait stacks them; landscape puts the drawing left and content and answers right.
-// Only content scrolls, never sideways. content and foot are columns: children use Layout.fillWidth.
+// Only content scrolls, never sideways; where even that leaves no room (small phone, large text) the whole page does. content and foot are columns: children use Layout.fillWidth.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Tokens
@@ -32,11 +32,15 @@ FocusScope {
     // What the step ladder should look like here: bind StepLadder.layout to it.
     readonly property string edgeLayout: width < 700 || Theme.stacks && width < 1000 ? "indicator" : landscape && width >= 1100 ? "list" : "rail"
     readonly property bool edgeOnTop: edgeLayout === "indicator"
+    readonly property real edgeTopHeight: hasEdge && edgeOnTop ? edgeSlot.children[0].implicitHeight : 0
     readonly property real edgeWidth: hasEdge && !edgeOnTop ? (edgeLayout === "rail" ? Theme.touch : 196) + Theme.gap : 0
-    readonly property real bodyTop: header.y + header.height + Theme.gap + (hasEdge && edgeOnTop ? edgeSlot.height + Theme.grid : 0)
+    readonly property real bodyTop: header.y + header.height + Theme.gap + (edgeTopHeight > 0 ? edgeTopHeight + Theme.grid : 0)
     readonly property real bodyLeft: Theme.margin + edgeWidth
     readonly property real bodyWidth: width - bodyLeft - Theme.margin
-    readonly property real bodyHeight: Math.max(0, height - bodyTop - Theme.margin)
+    readonly property real leastContent: Math.min(area.contentHeight, hasDrawing && !split ? 64 : 160)
+    readonly property real leastDrawing: hasDrawing && !split ? (Theme.stacks ? 220 : 140) + Theme.gap : 0
+    readonly property real pageHeight: Math.max(height, bodyTop + leastDrawing + leastContent + footHeight + Theme.margin)
+    readonly property real bodyHeight: Math.max(0, pageHeight - bodyTop - Theme.margin)
     readonly property real columnGap: Theme.margin
     readonly property real drawingWidth: split ? Math.floor((bodyWidth - columnGap) * 0.58) : bodyWidth
     readonly property real footHeight: footColumn.implicitHeight > 0 ? footColumn.implicitHeight + Theme.gap : 0
@@ -49,66 +53,77 @@ FocusScope {
 
     Rectangle { anchors.fill: parent; color: Theme.paper }
 
-    GridLayout {
-        id: header
-        readonly property bool narrow: page.phone || Theme.textScale > 1.3 && page.width < 900
-        x: Theme.margin
-        y: Theme.margin
-        width: page.width - 2 * Theme.margin
-        columns: narrow ? 2 : 3
-        columnSpacing: Theme.gap
-        rowSpacing: Theme.grid
-        BigButton {
-            objectName: "back"
-            visible: page.hasBack
-            sign: "back"
-            spokenName: page.backText
-            Layout.alignment: Qt.AlignTop
-            onClicked: page.back()
+    Flickable {
+        id: whole
+        objectName: "whole"
+        anchors.fill: parent
+        contentWidth: width
+        contentHeight: page.pageHeight
+        interactive: page.pageHeight > page.height
+        flickableDirection: Flickable.VerticalFlick
+        boundsBehavior: Flickable.StopAtBounds
+
+        GridLayout {
+            id: header
+            readonly property bool narrow: page.phone || Theme.textScale > 1.3 && page.width < 900
+            x: Theme.margin
+            y: Theme.margin
+            width: page.width - 2 * Theme.margin
+            columns: narrow ? 2 : 3
+            columnSpacing: Theme.gap
+            rowSpacing: Theme.grid
+            BigButton {
+                objectName: "back"
+                visible: page.hasBack
+                sign: "back"
+                spokenName: page.backText
+                Layout.alignment: Qt.AlignTop
+                onClicked: page.back()
+            }
+            ColumnLayout {
+                Layout.fillWidth: true
+                Layout.columnSpan: page.hasBack || !header.narrow ? 1 : 2
+                spacing: 2
+                Words { Layout.fillWidth: true; text: page.title; size: "title"; Accessible.role: Accessible.Heading }
+                Words { Layout.fillWidth: true; visible: text.length > 0; text: page.subtitle; size: "small"; tone: "quiet" }
+            }
+            Row {
+                id: right
+                visible: children.length > 0
+                Layout.columnSpan: header.narrow ? 2 : 1
+                Layout.alignment: header.narrow ? Qt.AlignLeft : Qt.AlignRight | Qt.AlignTop
+                spacing: Theme.grid
+            }
+        }
+        Item {
+            id: edgeSlot
+            x: Theme.margin
+            y: header.y + header.height + Theme.gap
+            width: page.edgeOnTop ? page.width - 2 * Theme.margin : page.edgeWidth - Theme.gap
+            height: !page.hasEdge ? 0 : page.edgeOnTop ? page.edgeTopHeight : page.bodyHeight
+        }
+        Item {
+            id: drawingSlot
+            visible: page.hasDrawing
+            x: page.bodyLeft
+            y: page.bodyTop
+            width: page.drawingWidth
+            // In portrait the content under the drawing gets what it needs first, down to drawingShare for the drawing.
+            height: page.split ? page.bodyHeight : Math.max(page.leastDrawing - Theme.gap, Math.min(page.above - page.leastContent - Theme.gap, Math.max(page.above * page.drawingShare, page.above - area.contentHeight - Theme.gap)))
+        }
+        ScrollArea {
+            id: area
+            x: page.split ? page.bodyLeft + page.drawingWidth + page.columnGap : page.bodyLeft
+            y: page.hasDrawing && !page.split ? page.bodyTop + drawingSlot.height + Theme.gap : page.bodyTop
+            width: page.width - x - Theme.margin
+            height: Math.max(0, page.pageHeight - Theme.margin - page.footHeight - y)
         }
         ColumnLayout {
-            Layout.fillWidth: true
-            Layout.columnSpan: page.hasBack || !header.narrow ? 1 : 2
-            spacing: 2
-            Words { Layout.fillWidth: true; text: page.title; size: "title"; Accessible.role: Accessible.Heading }
-            Words { Layout.fillWidth: true; visible: text.length > 0; text: page.subtitle; size: "small"; tone: "quiet" }
-        }
-        Row {
-            id: right
-            visible: children.length > 0
-            Layout.columnSpan: header.narrow ? 2 : 1
-            Layout.alignment: header.narrow ? Qt.AlignLeft : Qt.AlignRight | Qt.AlignTop
+            id: footColumn
+            x: area.x
+            y: page.pageHeight - Theme.margin - implicitHeight
+            width: area.width
             spacing: Theme.grid
         }
-    }
-    Item {
-        id: edgeSlot
-        x: Theme.margin
-        y: header.y + header.height + Theme.gap
-        width: page.edgeOnTop ? page.width - 2 * Theme.margin : page.edgeWidth - Theme.gap
-        height: !page.hasEdge ? 0 : page.edgeOnTop ? children[0].implicitHeight : page.bodyHeight
-    }
-    Item {
-        id: drawingSlot
-        visible: page.hasDrawing
-        x: page.bodyLeft
-        y: page.bodyTop
-        width: page.drawingWidth
-        // In portrait the content under the drawing gets what it needs first, down to drawingShare for the drawing.
-        height: page.split ? page.bodyHeight : Math.max(page.above * page.drawingShare, page.above - area.contentHeight - Theme.gap)
-    }
-    ScrollArea {
-        id: area
-        x: page.split ? page.bodyLeft + page.drawingWidth + page.columnGap : page.bodyLeft
-        y: page.hasDrawing && !page.split ? page.bodyTop + drawingSlot.height + Theme.gap : page.bodyTop
-        width: page.width - x - Theme.margin
-        height: Math.max(0, page.height - Theme.margin - page.footHeight - y)
-    }
-    ColumnLayout {
-        id: footColumn
-        x: area.x
-        y: page.height - Theme.margin - implicitHeight
-        width: area.width
-        spacing: Theme.grid
     }
 }

@@ -18,7 +18,7 @@ Item {
 
     signal stepTouched(string name, int index)
 
-    implicitWidth: layout === "rail" ? Theme.touch : layout === "list" ? 220 * Math.max(1, Theme.textScale * 0.8) : 320
+    implicitWidth: layout === "rail" ? Theme.touch : layout === "list" ? 196 : 320
     implicitHeight: layout === "indicator" ? button.implicitHeight : layout === "rail" ? rail.implicitHeight : list.implicitHeight
 
     BigButton {
@@ -80,8 +80,8 @@ Item {
                 now: index === ladder.current
                 enabled: ladder.touchable
                 onClicked: {
+                    ladder.stepTouched(modelData.name, index)    // first: closing takes the list away
                     sheet.close()
-                    ladder.stepTouched(modelData.name, index)
                 }
             }
         }

@@ -47,6 +47,7 @@ FocusScope {
             rightPadding: Theme.gap
             maximumLength: 512
             inputMethodHints: entry.scanner ? Qt.ImhNoPredictiveText | Qt.ImhNoAutoUppercase : Qt.ImhNone
+            Accessible.role: Accessible.EditableText
             Accessible.name: entry.message.length > 0 ? entry.label + ". " + entry.message : entry.label
             onTextEdited: entry.edited(text)
             onAccepted: {

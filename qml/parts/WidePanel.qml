@@ -18,9 +18,10 @@ ItemDelegate {
     padding: Theme.margin
     hoverEnabled: false
     focusPolicy: Qt.StrongFocus
+    Accessible.role: Accessible.Button
     Accessible.name: [title, detail, more].filter(s => s.length > 0).join(". ")
-    Keys.onReturnPressed: click()
-    Keys.onEnterPressed: click()
+    Keys.onReturnPressed: clicked()
+    Keys.onEnterPressed: clicked()
 
     contentItem: Item {
         Column {

@@ -71,7 +71,7 @@ QtObject {
     readonly property int margin: phone ? 16 : 24
     readonly property int radius: 14
     readonly property int touch: phone ? 56 : 72            // least side of anything touched
-    readonly property int answerHeight: phone ? 72 : 110    // the main answers: at least 18 mm on a tablet
+    readonly property int answerHeight: phone ? 64 : 110    // the main answers: at least 18 mm on a tablet
 
     readonly property real hairlineWidth: mode === "sun" ? 2 : 1
     readonly property real stroke: mode === "sun" ? 3 : 2               // frames of controls, icons

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import QtTest
+import Snugline.Tokens
+import Snugline.Parts
+
+TestCase {
+    id: testCase
+    name: "Buttons"
+    when: windowShown
+    visible: true
+    width: 800
+    height: 600
+
+    function init(): void {
+        failOnWarning(/.?/)
+        Theme.textScale = 1
+        Theme.phone = false
+        Theme.mode = "day"
+    }
+    function cleanup(): void {
+        Theme.textScale = 1
+        Theme.phone = false
+        Theme.mode = "day"
+    }
+
+    Component { id: button; BigButton { text: "On the mark"; x: 20; y: 20 } }
+    Component { id: answers; AnswerBar { width: 780; answers: [{ name: "low", text: "Sits low" }, { name: "snug", text: "On the mark" }, { name: "high", text: "Sits high" }] } }
+    Component { id: choices; ChoiceRow { width: 500; choices: [{ name: "mm", text: "mm" }, { name: "in", text: "inches" }] } }
+    Component { id: spy; SignalSpy { } }
+
+    function test_a_button_answers_a_finger_and_the_keyboard(): void {
+        const item = createTemporaryObject(button, testCase)
+        const clicks = createTemporaryObject(spy, testCase, { target: item, signalName: "clicked" })
+        const touch = touchEvent(item)
+        touch.press(0, item, item.width / 2, item.height / 2).commit()
+        verify(item.down)
+        touch.release(0, item, item.width / 2, item.height / 2).commit()
+        compare(clicks.count, 1)
+        item.forceActiveFocus(Qt.TabFocusReason)
+        keyClick(Qt.Key_Space)
+        compare(clicks.count, 2)
+        keyClick(Qt.Key_Return)
+        compare(clicks.count, 3)
+        keyClick(Qt.Key_Enter)
+        compare(clicks.count, 4)
+    }
+    function test_a_finger_that_slides_off_a_button_does_not_press_it(): void {
+        const item = createTemporaryObject(button, testCase)
+        const clicks = createTemporaryObject(spy, testCase, { target: item, signalName: "clicked" })
+        const touch = touchEvent(item)
+        touch.press(0, item, 10, 10).commit()
+        touch.move(0, item, 10, item.height + 200).commit()
+        touch.release(0, item, 10, item.height + 200).commit()
+        compare(clicks.count, 0)
+    }
+    function test_a_button_names_itself_with_both_lines(): void {
+        const item = createTemporaryObject(button, testCase, { detail: "25 mm" })
+        compare(item.Accessible.name, "On the mark. 25 mm")
+        compare(item.Accessible.role, Accessible.Button)
+    }
+    function test_no_touch_target_is_smaller_than_the_least_side_data(): var {
+        return [{ tag: "tablet", phone: false, least: 72 }, { tag: "phone", phone: true, least: 56 }]
+    }
+    function test_no_touch_target_is_smaller_than_the_least_side(row: var): void {
+        Theme.phone = row.phone
+        const item = createTemporaryObject(button, testCase, { text: "1" })
+        verify(item.width >= row.least)
+        verify(item.height >= row.least)
+    }
+    function test_a_button_grows_with_its_text_data(): var {
+        return [{ tag: "100", scale: 1 }, { tag: "130", scale: 1.3 }, { tag: "200", scale: 2 }]
+    }
+    function test_a_button_grows_with_its_text(row: var): void {
+        Theme.textScale = row.scale
+        const item = createTemporaryObject(button, testCase, { width: 160, text: "Another size, smaller", detail: "then see again: brow, ears, nape" })
+        item.height = item.implicitHeight
+        waitForRendering(item)
+        verify(item.contentItem.implicitHeight + item.topPadding + item.bottomPadding <= item.height)
+    }
+    function test_answers_stand_side_by_side_and_stack_when_their_words_do_not_fit(): void {
+        const bar = createTemporaryObject(answers, testCase)
+        verify(!bar.stacked)
+        compare(bar.buttonAt(0).y, bar.buttonAt(2).y)
+        verify(bar.buttonAt(0).height >= 110)
+        bar.width = 340
+        verify(bar.stacked)
+        compare(bar.buttonAt(2).width, 340)
+        verify(bar.buttonAt(2).y + bar.buttonAt(2).height <= bar.implicitHeight)
+        bar.width = 780
+        Theme.textScale = 2
+        verify(bar.stacked)
+    }
+    function test_an_answer_carries_its_name_and_none_is_preselected(): void {
+        const bar = createTemporaryObject(answers, testCase)
+        const answered = createTemporaryObject(spy, testCase, { target: bar, signalName: "answered" })
+        for (let i = 0; i < 3; ++i) {
+            verify(!bar.buttonAt(i).activeFocus)
+            verify(!bar.buttonAt(i).isFilled)
+        }
+        const touch = touchEvent(bar.buttonAt(1))
+        touch.press(0, bar.buttonAt(1)).commit()
+        touch.release(0, bar.buttonAt(1)).commit()
+        compare(answered.count, 1)
+        compare(answered.signalArguments[0][0], "snug")
+        compare(answered.signalArguments[0][1], 1)
+    }
+    function test_a_choice_says_what_was_touched_and_leaves_the_state_to_its_owner(): void {
+        const row = createTemporaryObject(choices, testCase)
+        const chosen = createTemporaryObject(spy, testCase, { target: row, signalName: "chosen" })
+        verify(!row.buttonAt(0).Accessible.checked)
+        mouseClick(row.buttonAt(1))
+        compare(chosen.signalArguments[0][0], "in")
+        verify(!row.buttonAt(1).Accessible.checked)
+        row.current = "in"
+        verify(row.buttonAt(1).Accessible.checked)
+        compare(row.buttonAt(1).sign, "check")
+        compare(row.buttonAt(1).Accessible.role, Accessible.RadioButton)
+    }
+}
