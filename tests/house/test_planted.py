@@ -156,7 +156,7 @@ class Habits(Planted):
         self.assert_found("no test is turned off", "a.cpp:1", "a.cpp:2", "a.cpp:3", "tst_a.qml:2", "CMakeLists.txt:1", "b.py:1")
 
     def test_the_long_counts_may_be_hidden(self):
-        self.plant("tests/core/a.cpp", 'TEST_CASE("a b c", "[.long]") {}\n')
+        self.plant("tests/core/a.cpp", 'TEST_CASE("a b c", "[.full]") {}\n')
         self.assert_clean("no test is turned off")
 
     def test_a_sleeping_test_is_found(self):
@@ -178,6 +178,7 @@ class Habits(Planted):
     def test_a_default_is_found_unless_the_switch_says_why(self):
         self.plant("core/a.cpp", "switch (x) {\n  default: break;\n}\nA() = default;\n// default: a remark\n")
         self.plant("core/b.cpp", "switch (c) {\n  default: break;  // not an enum\n}\n")
+        self.plant("qml/models/c.cpp", "switch (role) {\n  default: break;\n}\n")
         self.assertEqual([f.split(": ")[0] for f in self.found("switches over enums name every case")], ["core/a.cpp:2"])
 
     def test_core_asking_the_machine_is_found(self):
