@@ -47,7 +47,7 @@ class AnswersReader {
     if (!root.isObject()) return root.error(ErrorCode::wrongType, "an object");
     allow(root, {"today", "season_end", "certified_until", "label_missing", "hair_wet", "fitted", "points", "kind", "steps", "questions",
                  "says", "unwell"});
-    if (!root.at("today").exists()) return root.error(ErrorCode::missingKey, "today");
+    require(root, "today");
     if (const auto day = date(root, "today")) m_out.setup.today = *day;
     m_out.setup.seasonEnd = date(root, "season_end");
     m_out.setup.certifiedUntil = date(root, "certified_until");
@@ -82,6 +82,9 @@ class AnswersReader {
     if (auto good = node.onlyKeys(keys); !good) keep(std::move(good.error()));
   }
 
+  void require(const Node& node, std::string_view key) {
+    if (!node.at(key).exists()) value(node.string(key));  // the reader's own words for a missing key
+  }
   std::optional<std::string> text(const Node& node, std::string_view key) {
     if (!node.at(key).exists()) return std::nullopt;
     return value(node.string(key));
@@ -111,6 +114,16 @@ class AnswersReader {
     auto found = fromCode(*read);
     if (!found) refuse(node.at(key), ErrorCode::unknownWord, expected(*read, allowed));
     return found;
+  }
+
+  // Air is gauge pressure throughout; an absolute unit would be read as far too much.
+  std::optional<Pressure> gauge(const std::string& read, const Node& node) {
+    const bool isAbsolute = read.size() >= 4 && (read.ends_with("psia") || read.ends_with("PSIA"));
+    if (isAbsolute) {
+      refuse(node, ErrorCode::notAQuantity, expected(read, "a gauge pressure such as 20kPa"));
+      return std::nullopt;
+    }
+    return value(parsePressure(read, node.path()));
   }
 
   // The guide's refusal, at the place in the file.
@@ -146,7 +159,7 @@ class AnswersReader {
       const auto amount = value(node.asString());
       if (!amount) return;
       if (port && m_sheet.hasPort(*port)) {
-        fitted.air[static_cast<std::size_t>(*port)] = value(parsePressure(*amount, node.path()));
+        fitted.air[static_cast<std::size_t>(*port)] = gauge(*amount, node);
       } else if (part && m_sheet.padsAt(*part) != nullptr) {
         fitted.pad[static_cast<std::size_t>(*part)] = value(parseLength(*amount, node.path()));
       } else if (port || part) {
@@ -209,8 +222,8 @@ class AnswersReader {
         },
         "snug, over, under, fault");
     if (const auto mm = number(step, "mm", 0, kMmHighest)) seen.gap = Length::millimetres(*mm);
+    if (!seen.gap) require(step, "found");
     if (m_error) return;
-    if (!found && !seen.gap) return refuse(step, ErrorCode::missingKey, "found");
     seen.mark = *mark;
     seen.finding = found.value_or(Finding::snug);
     seen.side = word(step, "side", sideFromCode, "left, right").value_or(Side::both);
@@ -230,7 +243,7 @@ class AnswersReader {
       // At a port it is the gauge's reading, at a part the pad's thickness.
       if (change.port && change.air) return refuse(step, ErrorCode::inconsistent, "one of kpa, to");
       if (change.port)
-        change.air = value(parsePressure(*to, step.at("to").path()));
+        change.air = gauge(*to, step.at("to"));
       else
         change.to = value(parseLength(*to, step.at("to").path()));
     }
@@ -273,7 +286,7 @@ class AnswersReader {
       said.side = where->side;
     }
     if (const auto side = word(node, "side", sideFromCode, "left, right")) said.side = *side;
-    if (!node.at("feels").exists()) return refuse(node, ErrorCode::missingKey, "feels");
+    require(node, "feels");
     const auto feels = word(node, "feels", feelsFromCode, "tight, loose, broke");
     if (m_error) return;
     said.feels = *feels;
