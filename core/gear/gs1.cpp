@@ -236,17 +236,16 @@ Result<Elements> readBracketed(std::string_view text) {
 Result<Elements> readLink(std::string_view afterScheme) {
   const Link link = partsOf(afterScheme);
   if (afterScheme.empty() || afterScheme.starts_with('/')) return refuse("the address names no host");
-  // A path of the host's own may happen to hold such a segment: the first from which all the rest reads well is it.
-  Result<Elements> answer = refuse("21 stands without 01");
-  bool isFirst = true;
-  for (std::size_t i = 0; i < link.path.size(); ++i) {
-    if (!isPrimaryKey(link.path[i])) continue;
-    Result<Elements> elements = readPairs(link.path, i);
-    if (!elements && !isFirst) continue;
-    isFirst = false;
-    answer = std::move(elements);
-    if (answer) break;
+  // A path of the host's own may happen to hold such a segment: the first whose value reads well is the key.
+  std::size_t key = link.path.size();
+  for (std::size_t i = link.path.size(); i-- > 0;) {
+    Elements alone;
+    if (isPrimaryKey(link.path[i]) &&
+        (key == link.path.size() || (i + 1 < link.path.size() && addDecoded(alone, link.path[i], link.path[i + 1]))))
+      key = i;
   }
+  if (key == link.path.size()) return refuse("21 stands without 01");
+  Result<Elements> answer = readPairs(link.path, key);
   if (!answer) return answer;
   if (const Result<void> read = readQuery(link.query, *answer); !read) return tl::unexpected<Error>(read.error());
   return answer;

@@ -27,14 +27,32 @@ constexpr std::size_t kFileSlice = 65536;
 
 std::string_view text(const Value& v) { return {v.GetString(), v.GetStringLength()}; }
 
-// Levels are counted before parsing, as the parser calls itself for each.
-bool isTooDeep(std::string_view json) {
-  std::size_t depth = 0;
+std::string position(std::string_view json, std::size_t offset) {
+  const std::string_view before = json.substr(0, std::min(offset, json.size()));
+  const auto line = 1 + std::count(before.begin(), before.end(), '\n');
+  const std::size_t start = before.rfind('\n');
+  const std::size_t column = before.size() - (start == std::string_view::npos ? 0 : start + 1) + 1;
+  return "byte " + std::to_string(before.size()) + ", line " + std::to_string(line) + ", column " + std::to_string(column);
+}
+
+// One half of an escaped surrogate pair: third digit c to f for the second half, 8 to b for the first.
+bool isSurrogate(std::string_view escape, std::string_view thirdDigits) {
+  return escape.size() >= 6 && escape[1] == 'u' && (escape[2] == 'd' || escape[2] == 'D') &&
+         thirdDigits.find(escape[3]) != std::string_view::npos;
+}
+
+// What the parser lets through or trips over: levels are counted here, as it calls itself for each, and a second half of a
+// surrogate pair without its first would come out as bytes that are no UTF-8. Empty when there is nothing.
+std::string foundBefore(std::string_view json) {
+  std::size_t depth = 0, pairAt = 0;
   bool isInString = false;
   for (std::size_t i = 0; i < json.size(); ++i) {
     const char c = json[i];
     if (isInString) {
       if (c == '\\') {
+        const std::string_view escape = json.substr(i, 6);
+        if (isSurrogate(escape, "cdefCDEF") && pairAt != i) return position(json, i) + ": half of a surrogate pair";
+        if (isSurrogate(escape, "89abAB")) pairAt = i + 6;
         ++i;
       } else if (c == '"') {
         isInString = false;
@@ -42,12 +60,12 @@ bool isTooDeep(std::string_view json) {
     } else if (c == '"') {
       isInString = true;
     } else if (c == '{' || c == '[') {
-      if (++depth > kDepthLimit) return true;
+      if (++depth > kDepthLimit) return position(json, i) + ": nested deeper than " + std::to_string(kDepthLimit) + " levels";
     } else if ((c == '}' || c == ']') && depth > 0) {
       --depth;
     }
   }
-  return false;
+  return {};
 }
 
 const Value* repeatedKey(const Value& object) {
@@ -122,14 +140,6 @@ bool findPath(const Value& value, const Value* target, std::string& path) {
   return false;
 }
 
-std::string position(std::string_view json, std::size_t offset) {
-  const std::string_view before = json.substr(0, std::min(offset, json.size()));
-  const auto line = 1 + std::count(before.begin(), before.end(), '\n');
-  const std::size_t start = before.rfind('\n');
-  const std::size_t column = before.size() - (start == std::string_view::npos ? 0 : start + 1) + 1;
-  return "byte " + std::to_string(before.size()) + ", line " + std::to_string(line) + ", column " + std::to_string(column);
-}
-
 std::string withoutStop(std::string cause) {
   if (!cause.empty() && cause.back() == '.') cause.pop_back();
   return cause;
@@ -186,7 +196,7 @@ Result<Document> Document::parse(std::string_view json, std::string name) try {
   // The parser takes a zero byte for the end, so that whatever follows would go unread.
   if (const std::size_t at = json.find('\0'); at != std::string_view::npos)
     return fail(ErrorCode::notJson, std::move(name), position(json, at) + ": a zero byte");
-  if (isTooDeep(json)) return fail(ErrorCode::notJson, std::move(name), "nested deeper than " + std::to_string(kDepthLimit) + " levels");
+  if (std::string cause = foundBefore(json); !cause.empty()) return fail(ErrorCode::notJson, std::move(name), std::move(cause));
   auto body = std::make_unique<Body>(std::move(name));
   rapidjson::Document& document = body->document;
   document.Parse<kFlags>(json.data(), json.size());
