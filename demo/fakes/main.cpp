@@ -51,7 +51,6 @@ int main(int argc, char** argv) {
   app::Places places;
   places.book = parser.isSet(book) ? parser.value(book) : folder.filePath(QStringLiteral("harrow-creek.snugbook"));
   places.choices = isGallery ? QString() : folder.filePath(QStringLiteral("choices.ini"));
-  places.dockDraft = isGallery ? QString() : folder.filePath(QStringLiteral("dock-draft.json"));
   places.ifMissing.name = "Demo";
   places.ifMissing.season = "2026";
   if (!QFile::exists(places.book)) {

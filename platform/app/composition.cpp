@@ -37,9 +37,7 @@ Composition::Composition(Edges edges, const Places& places)
       m_choices(std::make_unique<models::Choices>(places.choices)),
       m_desk(std::make_unique<models::Desk>(std::move(edges.makeClock), std::move(edges.makeKeys))),
       m_shell(std::make_unique<models::Shell>(m_desk.get(), m_choices.get())),
-      m_view(std::make_unique<QQuickView>()) {
-  if (!places.dockDraft.isEmpty()) m_shell->keepDockDraftIn(places.dockDraft);
-}
+      m_view(std::make_unique<QQuickView>()) {}
 
 // The window goes first: its bindings look at the models.
 Composition::~Composition() { m_view.reset(); }

@@ -26,7 +26,6 @@ struct Edges {
 struct Places {
   QString book;                   // made when missing
   QString choices;                // settings of this device; empty keeps them in memory
-  QString dockDraft;              // the unit on the Dock's table; empty keeps nothing
   book::TeamFounded ifMissing;
 };
 

@@ -93,7 +93,6 @@ struct GuideWords {
   static QString reasonCode(const std::string& code);                           // as recorded: "brow-over"
   static QString next(const season::EndedCheck& ended, const season::UnitRecord* unit, const Speech& speech);
   static QString caution(const gear::ModelSheet* sheet);
-  static QString noHelmetPrevents();
   static QString stop();                                                        // somebody feels unwell
 };
 

@@ -52,6 +52,7 @@ QString pumps(const Advice& advice) {
 }
 
 QString place(const Advice& advice) {
+  if (advice.point) return pointName(*advice.point).toLower();
   if (advice.port) return MarkWords::port(*advice.port);
   if (advice.part) return MarkWords::part(*advice.part);
   return MarkWords::brief(advice.mark);
@@ -86,7 +87,9 @@ QString GuideWords::advice(const Advice& advice, const Speech& speech) {
   switch (advice.kind) {
     case AdviceKind::reseat: return tr("Take the helmet off and seat it again, low and level.");
     case AdviceKind::change: return change(advice, speech);
-    case AdviceKind::check: return tr("See the %1 first: put right what is off there.").arg(place(advice));
+    case AdviceKind::check:
+      if (advice.part == Part::straps) return tr("See the straps first: every snap done up, even, routed.");
+      return tr("Try it again: grip the shell, athlete braces.");
     case AdviceKind::replacePart: return tr("Replace the %1. The helmet is not worn until that is done.").arg(place(advice));
     case AdviceKind::otherSize:
       return advice.direction > 0 ? tr("Everything here is used up: try the next size up.") : tr("Everything here is used up: try the next size down.");
@@ -148,6 +151,13 @@ QString pointFault(const Reason& reason) {
   return reason.text.empty() ? GuideWords::tr("%1: fault").arg(point) : GuideWords::tr("%1: %2").arg(point, PlainWords::text(reason.text));
 }
 
+QString notReached(const Reason& reason) {
+  const QString mark = reason.mark ? MarkWords::name(*reason.mark) : QString();
+  if (reason.direction > 0) return GuideWords::tr("%1: every way is used up, try the next size up").arg(mark);
+  if (reason.direction < 0) return GuideWords::tr("%1: every way is used up, try the next size down").arg(mark);
+  return GuideWords::tr("%1: every way is used up, try another model").arg(mark);
+}
+
 QString ofMark(const Reason& reason, fit::Finding finding) {
   if (!reason.mark) return {};
   return PlainWords::sentenceCase(MarkWords::found(*reason.mark, finding, reason.side, fit::HoldHow::unsaid));
@@ -164,7 +174,8 @@ QString GuideWords::reason(const Reason& reason, const fit::Setup& setup, const 
     case ReasonKind::labelUnknown: return tr("Certification label not read yet");
     case ReasonKind::markFault: return ofMark(reason, fit::Finding::fault);
     case ReasonKind::cannotTry: return tr("Hold cannot be tried");
-    case ReasonKind::notReached: return tr("%1: every way is used up").arg(reason.mark ? MarkWords::name(*reason.mark) : QString());
+    case ReasonKind::notReached: return notReached(reason);
+    case ReasonKind::hairOpen: return tr("Hair: not said whether it is wet");
     case ReasonKind::markOff: return ofMark(reason, reason.finding);
     case ReasonKind::dryHair: return tr("Fitted on dry hair: see again with hair wet");
     case ReasonKind::veto: return veto(reason, setup);
@@ -184,6 +195,9 @@ QString GuideWords::reasonCode(const std::string& code) {
   if (code == "label-missing") return tr("certification label missing");
   if (code == "dry-hair") return tr("dry hair");
   if (code == "broken") return tr("something broke");
+  if (code == "label-unknown") return tr("certification label not read");
+  if (code == "hair-open") return tr("hair not seen");
+  if (code == "unwell") return tr("see athlete now");
   const std::size_t dash = code.rfind('-');
   for (std::size_t at = code.find('-'); at != std::string::npos; at = code.find('-', at + 1)) {
     const std::string head = code.substr(0, at);
@@ -192,10 +206,13 @@ QString GuideWords::reasonCode(const std::string& code) {
       if (const auto finding = fit::findingFromCode(tail)) return MarkWords::found(*mark, *finding, fit::Side::both, fit::HoldHow::unsaid);
       if (tail == "not-reached") return tr("%1 could not be reached").arg(MarkWords::brief(*mark));
       if (tail == "open") return tr("%1 not seen").arg(MarkWords::brief(*mark));
+      if (tail == "said") return tr("athlete's word on the %1 not answered").arg(MarkWords::brief(*mark));
+      if (tail == "not-tried") return tr("%1 could not be tried").arg(MarkWords::brief(*mark));
     }
   }
   if (dash == std::string::npos) return {};
   if (const auto point = gear::pointFromCode(code.substr(0, dash))) {
+    if (code.ends_with("-open")) return tr("%1 not seen").arg(pointName(*point).toLower());
     return tr("%1 at fault", "a point of the helmet").arg(pointName(*point).toLower());
   }
   return {};
@@ -218,13 +235,11 @@ QString GuideWords::next(const season::EndedCheck& ended, const season::UnitReco
   return {};
 }
 
+// The sheet's own cautions say it in the maker's words; without them we say it in ours.
 QString GuideWords::caution(const gear::ModelSheet* sheet) {
-  QString words = tr("Follow the helmet maker's instructions and local rules; they come first.");
-  if (sheet != nullptr && !sheet->cautions.empty()) words += QLatin1Char(' ') + PlainWords::text(sheet->cautions);
-  return words;
+  if (sheet != nullptr && !sheet->cautions.empty()) return PlainWords::text(sheet->cautions);
+  return tr("Follow the helmet maker's instructions and local rules; they come first. No helmet prevents concussion.");
 }
-
-QString GuideWords::noHelmetPrevents() { return tr("No helmet prevents concussion."); }
 
 QString GuideWords::stop() {
   return tr("Stop. The trainer comes now. Out at once and out for the day; follow the local concussion protocol. "

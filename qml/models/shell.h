@@ -41,9 +41,6 @@ class Shell : public QObject {
  public:
   Shell(Desk* desk, Choices* choices, QObject* parent = nullptr);
 
-  // The file for the unit on the Dock's table, see DockModel.
-  void keepDockDraftIn(const QString& path) { m_dock->keepDraftIn(path); }
-
   [[nodiscard]] bool isOpen() const { return m_isOpen; }
   [[nodiscard]] LineModel* line() const { return m_line; }
   [[nodiscard]] AthleteModel* athlete() const { return m_athlete; }

@@ -67,7 +67,7 @@ QVariantMap verdictMap(const season::EndedCheck& ended, const season::UnitRecord
           {QStringLiteral("strip"), stripCodes(ended.strip, {}, {})},
           {QStringLiteral("kind"), GuideWords::kind(ended.kind)},
           {QStringLiteral("offersHelmet"), ended.verdict == fit::Verdict::doNotWear},
-          {QStringLiteral("caution"), QString(GuideWords::caution(sheet) + QLatin1Char(' ') + GuideWords::noHelmetPrevents())}};
+          {QStringLiteral("caution"), GuideWords::caution(sheet)}};
 }
 
 }  // namespace snugline::models

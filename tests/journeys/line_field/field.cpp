@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "field.h"
+
+#include <cstdlib>
+#include <exception>
+
+#include <QDeadlineTimer>
+#include <QGuiApplication>
+#include <QQuickItem>
+#include <QQuickView>
+#include <QTest>
+
+#include "platform/system/file_keys.h"
+#include "qml/models/choices.h"
+#include "qml/models/shell.h"
+
+namespace snugline::field {
+
+namespace {
+
+constexpr int kPatienceMs = 15'000;
+constexpr int kDragSteps = 8;
+
+class FieldClock final : public ports::Clock {
+ public:
+  [[nodiscard]] Instant now() override { return field::now(); }
+};
+
+QQuickItem* findIn(QQuickItem* item, const QString& name) {
+  if (!item->isVisible()) return nullptr;
+  if (item->objectName() == name) return item;
+  for (QQuickItem* child : item->childItems()) {
+    if (QQuickItem* found = findIn(child, name)) return found;
+  }
+  return nullptr;
+}
+
+bool readsIn(QQuickItem* item, const QString& text) {
+  if (!item->isVisible()) return false;
+  if (item->property("text").toString().contains(text)) return true;
+  for (QQuickItem* child : item->childItems()) {
+    if (readsIn(child, text)) return true;
+  }
+  return false;
+}
+
+int warnings = 0;
+
+// A warning of the screens is a fault of theirs: it is shown, and the field does not end well.
+void hear(QtMsgType type, const QMessageLogContext&, const QString& message) {
+  std::fprintf(stderr, "%s\n", qPrintable(message));
+  if (type != QtDebugMsg && type != QtInfoMsg) ++warnings;
+}
+
+QPointingDevice* finger() {
+  static QPointingDevice* device = QTest::createTouchDevice();
+  return device;
+}
+
+}  // namespace
+
+QGuiApplication& application() {
+  static QGuiApplication* app = [] {
+    app::prepare();
+    qInstallMessageHandler(hear);
+    static int argc = 1;
+    static char name[] = "field";
+    static char* argv[] = {name, nullptr};
+    auto* made = new QGuiApplication(argc, argv);
+    app::installWords();
+    return made;
+  }();
+  return *app;
+}
+
+Field::Field(const std::string& folder) {
+  application();
+  app::Edges edges{[] { return std::make_unique<FieldClock>(); }, [folder] { return std::make_unique<platform::FileKeys>(folder + "/keys"); }};
+  app::Places places;
+  places.book = QString::fromStdString(folder + "/team.snugbook");
+  places.ifMissing.name = "Nobody";
+  m_app = std::make_unique<app::Composition>(std::move(edges), places);
+  m_app->choices().setMotionReduced(true);
+}
+
+Field::~Field() {
+  m_app.reset();
+  if (warnings > 0 && std::uncaught_exceptions() == 0) std::abort();
+}
+
+bool Field::until(const std::function<bool()>& isSo) {
+  QDeadlineTimer patience(kPatienceMs);
+  while (!isSo()) {
+    if (patience.hasExpired()) return false;
+    QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 10);
+  }
+  return true;
+}
+
+bool Field::open() {
+  m_app->load();
+  m_app->view().resize(834, 1194);
+  m_app->view().show();
+  return until([this] { return !screen().isEmpty(); });
+}
+
+QQuickItem* Field::find(const QString& name) const {
+  QQuickItem* root = m_app->view().contentItem();
+  return root == nullptr ? nullptr : findIn(root, name);
+}
+
+bool Field::reads(const QString& text) const { return readsIn(m_app->view().contentItem(), text); }
+
+bool Field::touch(const QString& name) {
+  QPointF at;
+  const QRectF glass(QPointF(0, 0), QSizeF(m_app->view().size()));
+  const bool isThere = until([&] {
+    QQuickItem* item = find(name);
+    if (item == nullptr || !item->isEnabled() || m_app->shell().guide()->isBusy()) return false;
+    at = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
+    return item->width() > 0 && glass.contains(at);
+  });
+  if (!isThere) return false;
+  ++m_touches;
+  QTest::touchEvent(&m_app->view(), finger()).press(0, at.toPoint(), &m_app->view());
+  QTest::touchEvent(&m_app->view(), finger()).release(0, at.toPoint(), &m_app->view());
+  return until([this] { return !m_app->shell().guide()->isBusy(); });
+}
+
+bool Field::drag(const QString& name, double fromX, double fromY, double toX, double toY) {
+  if (!until([&] { return find(name) != nullptr; })) return false;
+  QQuickItem* item = find(name);
+  const auto place = [item](double x, double y) { return item->mapToScene(QPointF(item->width() * x, item->height() * y)).toPoint(); };
+  ++m_touches;
+  QTest::touchEvent(&m_app->view(), finger()).press(0, place(fromX, fromY), &m_app->view());
+  for (int i = 1; i <= kDragSteps; ++i) {
+    const double share = static_cast<double>(i) / kDragSteps;
+    QTest::touchEvent(&m_app->view(), finger()).move(0, place(fromX + (toX - fromX) * share, fromY + (toY - fromY) * share), &m_app->view());
+  }
+  QTest::touchEvent(&m_app->view(), finger()).release(0, place(toX, toY), &m_app->view());
+  return true;
+}
+
+QString Field::screen() const {
+  const QQuickItem* root = m_app->view().rootObject();
+  if (root == nullptr || root->property("screenItem").value<QObject*>() == nullptr) return {};
+  return root->property("top").value<QJSValue>().property(QStringLiteral("screen")).toString();
+}
+
+QString Field::stage() const { return m_app->shell().guide()->stage(); }
+QString Field::title() const { return m_app->shell().guide()->title(); }
+const season::Views& Field::views() const { return m_app->desk().views(); }
+const season::AthleteRecord* Field::athlete(const std::string& jersey) const { return views().athleteByJersey(jersey); }
+
+}  // namespace snugline::field

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: a cold field for journeys at the Line: a Book of three athletes in a folder of its own, the shipping app on it with a clock
+// that stands, and a finger. Touches are real touch events on what is drawn; nothing is called behind the screens' back.
+// Thread: GUI thread.
+#pragma once
+
+#include <functional>
+#include <memory>
+#include <string>
+
+#include <QString>
+
+#include "core/book/acts.h"
+#include "core/quantity/time.h"
+#include "platform/app/composition.h"
+
+class QGuiApplication;
+class QQuickItem;
+
+namespace snugline::field {
+
+inline constexpr Day kToday{20740};                  // 2026-10-14
+[[nodiscard]] Instant now();                         // 14:00 of that day
+
+// 57 Okafor: paired, never fitted. 88 Lindqvist: fitted and seen since, weekly look due today. 12 Marsh: fitted yesterday, break-in look due.
+void makeBook(const std::string& folder);
+
+[[nodiscard]] QGuiApplication& application();
+
+class Field {
+ public:
+  explicit Field(const std::string& folder);
+  ~Field();
+
+  [[nodiscard]] bool open();                         // waits for the first screen
+  // Touches the item of that name, once it is there, enabled and inside the window. False when it does not come.
+  bool touch(const QString& name);
+  // Drags a finger on the item from one place to another, in shares of its width and height.
+  bool drag(const QString& name, double fromX, double fromY, double toX, double toY);
+  bool until(const std::function<bool()>& isSo);
+  [[nodiscard]] QQuickItem* find(const QString& name) const;    // visible ones only
+  [[nodiscard]] bool reads(const QString& text) const;          // some visible text contains it
+  [[nodiscard]] QString stage() const;
+  [[nodiscard]] QString title() const;
+  [[nodiscard]] QString screen() const;
+  [[nodiscard]] int touches() const { return m_touches; }
+  void countAnew() { m_touches = 0; }
+  [[nodiscard]] const season::AthleteRecord* athlete(const std::string& jersey) const;
+  [[nodiscard]] const season::Views& views() const;
+  [[nodiscard]] app::Composition& app() { return *m_app; }
+
+ private:
+  std::unique_ptr<app::Composition> m_app;
+  int m_touches = 0;
+};
+
+}  // namespace snugline::field

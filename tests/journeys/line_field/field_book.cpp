@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <cstdlib>
+#include <iostream>
+
+#include "field.h"
+#include "platform/system/file_keys.h"
+
+namespace snugline::field {
+
+namespace {
+
+class StandingClock final : public ports::Clock {
+ public:
+  [[nodiscard]] Instant now() override { return at; }
+  Instant at = field::now();
+};
+
+// A field that cannot be made is no test: say so and end.
+template <typename T>
+T must(Result<T> result, const char* what) {
+  if (result) return std::move(*result);
+  std::cerr << "The field's Book: " << what << ": " << static_cast<int>(result.error().code) << " " << result.error().place << " " << result.error().detail << "\n";
+  std::abort();
+}
+
+struct Maker {
+  book::Book& book;
+  StandingClock& clock;
+  std::string sheet;
+
+  std::string put(book::Drafts drafts, const char* what) {
+    auto appended = must(book.append(std::move(drafts)), what);
+    return appended.ids.empty() ? std::string() : appended.ids.front();
+  }
+  std::string athlete(const char* jersey, const char* family, const char* given) {
+    const std::string id = put(must(book::addAthlete(book.views(), {jersey, family, given, 2009}), "athlete"), "athlete");
+    put(must(book::readTape(book.views(), id, {Length::millimetres(590), Length::millimetres(592)}), "tape"), "tape");
+    return id;
+  }
+  void helmet(const std::string& athlete, const char* serial) {
+    book::Arrival arrival;
+    arrival.tag = must(gear::parseTag(serial, kToday), "tag");
+    arrival.sheet = sheet;
+    arrival.size = "L";
+    arrival.label = gear::Label{gear::LabelKind::recertification, 2026, std::nullopt, {}};
+    for (auto& point : arrival.points) point.state = gear::PointState::sound;
+    arrival.isGroup = true;
+    const std::string unit = put(must(book::takeIn(book.views(), arrival, dayOf(clock.at)), "take in"), "take in");
+    put(must(book::pair(book.views(), athlete, unit, dayOf(clock.at)), "pair"), "pair");
+  }
+  void fit(const std::string& athlete, fit::CheckKind kind, Day day) {
+    clock.at = instantAt(day, 960, -300);
+    const std::string check = put(must(book::beginCheck(book.views(), athlete, kind, day), "begin"), "begin");
+    std::vector<fit::Answer> answers{fit::HairSeen{true}};
+    for (const fit::LookView view : fit::kLookViews) answers.emplace_back(fit::GroupSnug{view});
+    answers.emplace_back(fit::PointsSound{});
+    put(must(book::answer(book.views(), check, answers, day), "answer"), "answer");
+    put(must(book::endCheck(book.views(), check, clock.at), "end"), "end");
+  }
+};
+
+}  // namespace
+
+Instant now() { return instantAt(kToday, 840, -300); }
+
+void makeBook(const std::string& folder) {
+  StandingClock clock;
+  platform::FileKeys keys(folder + "/keys");
+  book::TeamFounded team;
+  team.name = "Field";
+  team.season = "2026";
+  clock.at = instantAt(kToday.plus(-10), 540, -300);
+  auto book = must(book::Book::create(folder + "/team.snugbook", team, keys, clock), "create");
+  Maker make{*book, clock, {}};
+  const auto sheet = must(gear::readSheetFile(SNUGLINE_SOURCE_DIR "/demo/data/sheets/alder-a1.json"), "sheet");
+  make.put(must(book::adoptSheet(book->views(), sheet), "sheet"), "sheet");
+  make.sheet = sheet.hash;
+  make.put({{"", book::PersonAdded{"Kim Parr", "KP", "trainer"}}}, "person");
+  book::PracticeSet practice;
+  practice.seasonStart = kToday.plus(-40);
+  practice.seasonEnd = kToday.plus(40);
+  make.put({{book->views().team->id, practice}}, "practice");
+
+  const std::string okafor = make.athlete("57", "Okafor", "Dele");
+  make.helmet(okafor, "H-0231");
+  const std::string lindqvist = make.athlete("88", "Lindqvist", "Bo");
+  make.helmet(lindqvist, "H-0207");
+  make.fit(lindqvist, fit::CheckKind::first, kToday.plus(-8));
+  make.fit(lindqvist, fit::CheckKind::look, kToday.plus(-6));
+  const std::string marsh = make.athlete("12", "Marsh", "Teo");
+  make.helmet(marsh, "H-0118");
+  make.fit(marsh, fit::CheckKind::first, kToday.plus(-1));
+}
+
+}  // namespace snugline::field
