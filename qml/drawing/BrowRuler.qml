@@ -64,9 +64,11 @@ Item {
     Column {
         id: words
         x: ruler.edgeX - 18 / ruler.view.drawScale - width
-        y: ruler.edgeY - 34 / ruler.view.drawScale - height
+        // above the edge; below the brow where there is no room above
+        readonly property bool above: (ruler.edgeY - ruler.view.crop.y) * ruler.view.drawScale >= height + 30
+        y: above ? ruler.edgeY - 34 / ruler.view.drawScale - height : ruler.browY + 10 / ruler.view.drawScale
         scale: 1 / ruler.view.drawScale
-        transformOrigin: Item.BottomRight
+        transformOrigin: above ? Item.BottomRight : Item.TopRight
         visible: ruler.known
         Words { anchors.right: parent.right; text: ruler.first; size: "head"; color: ruler.tint; wrapMode: Text.NoWrap }
         Words { anchors.right: parent.right; text: ruler.second; bold: true; color: ruler.tint; wrapMode: Text.NoWrap; visible: text.length > 0 }

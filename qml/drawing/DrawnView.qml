@@ -33,6 +33,7 @@ Item {
     property rect crop: Qt.rect(0, 0, field.width, field.height)   // the part of the field that is shown
     property real leftRoom: 0             // px kept free at the left for words
     property var places: ({})             // name -> [x, y] in field units
+    property var hiddenSigns: []          // places whose sign another control stands for
     default property alias strokes: stage.data
     readonly property real drawScale: Math.max(0.01, Math.min((width - leftRoom) / crop.width, height / crop.height))
     readonly property real pen: Math.max(Theme.drawStroke, 2.4 / drawScale)       // outlines: never thinner than 2.4 px
@@ -43,8 +44,9 @@ Item {
     // Names that have a place here and are touchable or found.
     readonly property var signNames: {
         let names = touchParts.filter(name => places[name] !== undefined)
+        names = names.filter(name => hiddenSigns.indexOf(name) < 0)
         for (const name in findings)
-            if (places[name] !== undefined && names.indexOf(name) < 0 && findings[name] !== "unseen")
+            if (places[name] !== undefined && names.indexOf(name) < 0 && hiddenSigns.indexOf(name) < 0 && findings[name] !== "unseen")
                 names.push(name)
         return names
     }

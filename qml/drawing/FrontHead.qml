@@ -38,7 +38,7 @@ Item {
         view: head.view
         names: ["hair"]
         fill: head.view.hair === "short" ? "transparent" : Theme.tints.hair
-        line: Theme.tints.hair
+        line: Theme.tints.hairLine
         weight: head.view.hair === "short" ? head.view.thin : head.view.pen
         d: head.view.hair === "short" ? "M 172 250 C 180 170 228 124 300 124 C 372 124 420 170 428 250"
           : head.view.hair === "wet" ? "M 168 270 C 160 168 220 106 300 106 C 380 106 440 168 432 270 C 424 232 404 206 372 192 C 330 178 270 178 228 192 C 196 206 176 232 168 270 Z"
@@ -48,7 +48,7 @@ Item {
         view: head.view
         names: ["brow", "brows"]
         weight: head.view.pen * 2
-        line: Theme.tints.hair
+        line: Theme.tints.hairLine
         d: "M 218 290 C 232 278 252 276 272 284 M 382 290 C 368 278 348 276 328 284"
     }
     PartShape {                           // eyes, nose, mouth

@@ -41,6 +41,7 @@ DrawnView {
     crop: browShown ? Qt.rect(edge.x, 44, 430, 590) : Qt.rect(66, motion.length > 0 ? 0 : 44, 522, motion.length > 0 ? 634 : 590)
     leftRoom: browShown ? ruler.room : 0
 
+    hiddenSigns: browDraggable ? ["brow"] : []
     places: ({
         "brow": [152, edgeY], "ears": [360, 358], "ears-left": [360, 358], "nape": [520, 446], "chin": [196, 520],
         "straps": [262, 420], "straps-left": [262, 420], "jaw": [326, 436], "jaw-left": [326, 436], "crown": [326, 96],

@@ -27,7 +27,7 @@ Item {
         view: head.view
         names: ["hair"]
         fill: head.isShort ? "transparent" : Theme.tints.hair
-        line: Theme.tints.hair
+        line: Theme.tints.hairLine
         weight: head.isShort ? head.view.thin : head.view.pen
         opacity: 0.9
         d: head.isShort ? "M 222 166 C 276 122 360 110 420 130 C 488 154 526 222 518 298 C 514 330 504 354 495 378 M 250 176 L 258 184 M 300 150 L 306 160 M 356 140 L 360 151 M 412 148 L 410 160 M 456 182 L 450 192 M 486 232 L 477 238 M 497 286 L 487 288 M 330 190 L 335 200 M 396 196 L 396 207 M 440 244 L 433 251"
@@ -38,7 +38,7 @@ Item {
         view: head.view
         names: ["hair"]
         visible: head.isWet
-        line: Theme.card
+        line: Theme.mode === "sun" ? Theme.ink : Theme.card
         weight: head.view.thin * 0.8
         d: "M 248 178 C 300 136 380 124 430 142 C 490 168 512 230 508 296 M 276 196 C 326 158 390 150 430 172 C 470 198 488 246 484 306 M 308 214 C 350 186 396 188 424 214 C 446 238 456 276 456 322"
     }
@@ -59,7 +59,7 @@ Item {
         view: head.view
         names: ["brow", "brows"]
         weight: head.view.pen * 2
-        line: Theme.tints.hair
+        line: Theme.tints.hairLine
         d: "M 183 287 C 200 274 222 272 244 280"
     }
     PartShape {                           // eye

@@ -25,7 +25,9 @@ FocusScope {
     readonly property int columns: 3
     readonly property real keyHeight: Math.max(Theme.touch, Math.round(Theme.headSize * 2.2))
     implicitWidth: 3 * keyHeight * 1.35 + 2 * Theme.grid
-    implicitHeight: column.implicitHeight
+    implicitHeight: wide ? Math.max(column.implicitHeight + (enterKey.visible ? Theme.grid + enterKey.implicitHeight : 0), keys.implicitHeight) : column.implicitHeight + Theme.grid + keys.implicitHeight + (enterKey.visible ? Theme.grid + enterKey.implicitHeight : 0)
+    readonly property bool wide: width >= 640       // read-out left, keys right
+    readonly property real keyRoom: wide ? (width - Theme.margin) / 2 : width
 
     function press(key: string): void {
         if (key === "erase")
@@ -61,7 +63,7 @@ FocusScope {
 
     Column {
         id: column
-        width: pad.width
+        width: pad.wide ? pad.keyRoom : pad.width
         spacing: Theme.grid
 
         Words { width: parent.width; visible: text.length > 0; text: pad.label; size: "small"; tone: "quiet" }
@@ -103,45 +105,49 @@ FocusScope {
                 BigButton {
                     required property string modelData
                     text: modelData
-                    width: Math.max(implicitWidth, (pad.width - 3 * Theme.grid) / 4)
+                    width: Math.max(implicitWidth, Math.floor((column.width - 3 * Theme.grid) / 4))
                     onClicked: pad.press(modelData)
                 }
             }
         }
-        Grid {
-            id: keys
-            width: parent.width
-            columns: pad.columns
-            spacing: Theme.grid
-            Repeater {
-                model: ["1", "2", "3", "4", "5", "6", "7", "8", "9", pad.allowDecimal ? "." : "clear", "0", "erase"]
-                BigButton {
-                    required property string modelData
-                    objectName: "key-" + modelData
-                    width: (keys.width - 2 * keys.spacing) / 3
-                    height: pad.keyHeight
-                    large: true
-                    text: modelData === "erase" ? "" : modelData === "clear" ? qsTr("Clear") : modelData
-                    font.pixelSize: modelData === "clear" ? Theme.bodySize : Theme.headSize
-                    leftPadding: Theme.grid / 2
-                    rightPadding: Theme.grid / 2
-                    sign: modelData === "erase" ? "erase" : ""
-                    spokenName: modelData === "erase" ? qsTr("Erase last") : modelData === "." ? qsTr("Decimal point") : text
-                    enabled: modelData !== "erase" && modelData !== "clear" || pad.text.length > 0
-                    onClicked: modelData === "clear" ? pad.clear() : pad.press(modelData)
-                }
+    }
+    Grid {
+        id: keys
+        x: pad.wide ? pad.width - width : 0
+        y: pad.wide ? 0 : column.implicitHeight + Theme.grid
+        width: pad.keyRoom
+        columns: pad.columns
+        spacing: Theme.grid
+        Repeater {
+            model: ["1", "2", "3", "4", "5", "6", "7", "8", "9", pad.allowDecimal ? "." : "clear", "0", "erase"]
+            BigButton {
+                required property string modelData
+                objectName: "key-" + modelData
+                width: (keys.width - 2 * keys.spacing) / 3
+                height: pad.keyHeight
+                large: true
+                text: modelData === "erase" ? "" : modelData === "clear" ? qsTr("Clear") : modelData
+                font.pixelSize: modelData === "clear" ? Theme.bodySize : Theme.headSize
+                leftPadding: Theme.grid / 2
+                rightPadding: Theme.grid / 2
+                sign: modelData === "erase" ? "erase" : ""
+                spokenName: modelData === "erase" ? qsTr("Erase last") : modelData === "." ? qsTr("Decimal point") : text
+                enabled: modelData !== "erase" && modelData !== "clear" || pad.text.length > 0
+                onClicked: modelData === "clear" ? pad.clear() : pad.press(modelData)
             }
         }
-        BigButton {
-            objectName: "key-enter"
-            width: parent.width
-            height: implicitHeight
-            visible: pad.showsEnter
-            kind: "primary"
-            large: true
-            text: pad.enterText
-            enabled: pad.text.length > 0
-            onClicked: pad.enter()
-        }
+    }
+    BigButton {
+        id: enterKey
+        objectName: "key-enter"
+        y: pad.wide ? Math.max(column.implicitHeight + Theme.grid, keys.implicitHeight - height) : keys.y + keys.implicitHeight + Theme.grid
+        width: pad.keyRoom
+        height: implicitHeight
+        visible: pad.showsEnter
+        kind: "primary"
+        large: true
+        text: pad.enterText
+        enabled: pad.text.length > 0
+        onClicked: pad.enter()
     }
 }

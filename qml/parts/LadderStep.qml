@@ -15,6 +15,7 @@ ItemDelegate {
     objectName: "step-" + modelData.name
     implicitHeight: Math.max(Theme.phone ? 56 : 60, contentItem.implicitHeight + Theme.grid)
     padding: Theme.grid / 2
+    leftPadding: 10
     hoverEnabled: false
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button

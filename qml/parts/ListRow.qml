@@ -49,7 +49,12 @@ ItemDelegate {
             width: row.stacked ? parent.width - x : side.x - x - Theme.gap
             anchors.verticalCenter: row.stacked ? undefined : parent.verticalCenter
             spacing: 4
-            Words { width: parent.width; visible: text.length > 0; text: row.title; bold: true; size: "body"; Accessible.ignored: true }
+            Words {
+                width: parent.width
+                height: row.stacked && row.number.length > 0 ? Math.max(implicitHeight, figure.implicitHeight) : implicitHeight
+                verticalAlignment: Text.AlignVCenter
+                visible: text.length > 0; text: row.title; bold: true; size: "body"; Accessible.ignored: true
+            }
             Words {
                 width: row.stacked ? row.availableWidth : parent.width
                 x: row.stacked ? -words.x : 0

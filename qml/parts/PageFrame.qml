@@ -37,7 +37,7 @@ FocusScope {
     readonly property real bodyTop: header.y + header.height + Theme.gap + (edgeTopHeight > 0 ? edgeTopHeight + Theme.grid : 0)
     readonly property real bodyLeft: Theme.margin + edgeWidth
     readonly property real bodyWidth: width - bodyLeft - Theme.margin
-    readonly property real leastContent: Math.min(area.contentHeight, hasDrawing && !split ? 64 : 160)
+    readonly property real leastContent: Math.min(area.contentHeight, hasDrawing && !split ? 64 : 160 * Theme.textScale)
     readonly property real leastDrawing: hasDrawing && !split ? (Theme.stacks ? 220 : 140) + Theme.gap : 0
     readonly property real pageHeight: Math.max(height, bodyTop + leastDrawing + leastContent + footHeight + Theme.margin)
     readonly property real bodyHeight: Math.max(0, pageHeight - bodyTop - Theme.margin)
@@ -113,16 +113,17 @@ FocusScope {
         }
         ScrollArea {
             id: area
-            x: page.split ? page.bodyLeft + page.drawingWidth + page.columnGap : page.bodyLeft
+            inset: Theme.grid
+            x: (page.split ? page.bodyLeft + page.drawingWidth + page.columnGap : page.bodyLeft) - inset
             y: page.hasDrawing && !page.split ? page.bodyTop + drawingSlot.height + Theme.gap : page.bodyTop
-            width: page.width - x - Theme.margin
+            width: page.width - x - Theme.margin + inset
             height: Math.max(0, page.pageHeight - Theme.margin - page.footHeight - y)
         }
         ColumnLayout {
             id: footColumn
-            x: area.x
+            x: area.x + area.inset
             y: page.pageHeight - Theme.margin - implicitHeight
-            width: area.width
+            width: area.width - 2 * area.inset
             spacing: Theme.grid
         }
     }

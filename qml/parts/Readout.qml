@@ -12,26 +12,32 @@ Item {
     property string trend: ""             // "up", "down" or none
     property string steadyText: ""        // said when still; empty while it moves
 
-    implicitWidth: Math.max(figures.implicitWidth, below.implicitWidth)
-    implicitHeight: figures.height + below.height
+    implicitWidth: Math.max(figures.implicitWidth, 120)
+    implicitHeight: figures.implicitHeight * figures.scale + below.implicitHeight
     Accessible.role: Accessible.StaticText
     Accessible.name: [caption, value, unit, steadyText].filter(s => s.length > 0).join(" ")
 
     Row {
         id: figures
-        anchors.horizontalCenter: parent.horizontalCenter
+        x: (readout.width - width * scale) / 2
         spacing: Theme.grid
+        scale: readout.width > 0 ? Math.min(1, readout.width / implicitWidth) : 1
+        transformOrigin: Item.TopLeft
         Words { id: number; text: readout.value.length > 0 ? readout.value : "\u2013"; size: "title"; font.pixelSize: Theme.titleSize * 1.6; wrapMode: Text.NoWrap; Accessible.ignored: true }
         Words { text: readout.unit; size: "head"; tone: "quiet"; wrapMode: Text.NoWrap; anchors.baseline: number.baseline; Accessible.ignored: true }
         IconStroke { visible: name.length > 0; name: readout.trend; anchors.verticalCenter: number.verticalCenter }
     }
-    Row {
+    Column {
         id: below
-        anchors.horizontalCenter: parent.horizontalCenter
-        y: figures.height
-        spacing: Theme.grid
-        IconStroke { visible: readout.steadyText.length > 0; name: "check"; side: 20; color: Theme.turf; anchors.verticalCenter: parent.verticalCenter }
-        Words { text: readout.steadyText; visible: text.length > 0; size: "small"; tone: "snug"; bold: true; wrapMode: Text.NoWrap; Accessible.ignored: true }
-        Words { text: readout.caption; visible: text.length > 0; size: "small"; tone: "quiet"; wrapMode: Text.NoWrap; Accessible.ignored: true }
+        width: readout.width
+        y: figures.implicitHeight * figures.scale
+        Row {
+            anchors.horizontalCenter: parent.horizontalCenter
+            visible: readout.steadyText.length > 0
+            spacing: Theme.grid
+            IconStroke { name: "check"; side: 20; color: Theme.turf; anchors.verticalCenter: parent.verticalCenter }
+            Words { text: readout.steadyText; size: "small"; tone: "snug"; bold: true; wrapMode: Text.NoWrap; Accessible.ignored: true }
+        }
+        Words { width: parent.width; horizontalAlignment: Text.AlignHCenter; text: readout.caption; visible: text.length > 0; size: "small"; tone: "quiet"; Accessible.ignored: true }
     }
 }

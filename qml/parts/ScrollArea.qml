@@ -2,6 +2,7 @@
 // Scrolls up and down only; children go into a column as wide as the area (use Layout.fillWidth). No hover, a thin place mark at the right.
 import QtQuick
 import QtQuick.Layouts
+import QtQuick.Window
 import Snugline.Tokens
 
 Flickable {
@@ -9,6 +10,8 @@ Flickable {
 
     default property alias content: column.data
     property real spacing: Theme.gap
+    property real inset: 0                // room at both sides for focus frames and the place mark
+    readonly property Item focused: Window.activeFocusItem
 
     contentWidth: width
     contentHeight: column.implicitHeight
@@ -18,9 +21,20 @@ Flickable {
     clip: true
     interactive: contentHeight > height
 
-    // Brings an item into view: called when the keyboard moves on.
+    // The keyboard never goes where it cannot be seen.
+    onFocusedChanged: {
+        for (let item = focused; item; item = item.parent)
+            if (item === column) {
+                reveal(focused)
+                return
+            }
+    }
+
+    // Brings an item into view.
     function reveal(item: Item): void {
         const top = item.mapToItem(column, 0, 0).y
+        if (!interactive)
+            return
         if (top < contentY)
             contentY = Math.max(0, top - Theme.gap)
         else if (top + item.height > contentY + height)
@@ -29,7 +43,8 @@ Flickable {
 
     ColumnLayout {
         id: column
-        width: area.width
+        x: area.inset
+        width: area.width - 2 * area.inset
         spacing: area.spacing
     }
     Rectangle {

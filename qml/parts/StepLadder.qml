@@ -74,13 +74,13 @@ Item {
         objectName: "sheet"
         title: ladder.title
         Repeater {
-            model: sheet.opened || sheet.visible ? ladder.steps : []
+            model: ladder.layout !== "list" ? ladder.steps : []
             delegate: LadderStep {
                 Layout.fillWidth: true
                 now: index === ladder.current
                 enabled: ladder.touchable
                 onClicked: {
-                    ladder.stepTouched(modelData.name, index)    // first: closing takes the list away
+                    ladder.stepTouched(modelData.name, index)
                     sheet.close()
                 }
             }

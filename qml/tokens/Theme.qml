@@ -28,15 +28,15 @@ QtObject {
 
     // Never under or behind text: hairlines, washes and the tints of the drawing.
     readonly property var dayTints: ({
-        hairline: "#CFCBBA", wash: "#E9E5D8", lakeWash: "#E3ECF2", skin: "#E9DCCD", skinDeep: "#D8C6B2", hair: "#6A5F56",
+        hairline: "#CFCBBA", wash: "#E9E5D8", lakeWash: "#E3ECF2", skin: "#E9DCCD", skinDeep: "#D8C6B2", hair: "#6A5F56", hairLine: "#5B5048",
         shell: "#C9D2D3", shellDeep: "#A9B6B9", pad: "#F0E4BF", air: "#CFE1EC", glass: "#FFFFFF"
     })
     readonly property var sunTints: ({
-        hairline: "#000000", wash: "#FFFFFF", lakeWash: "#FFFFFF", skin: "#FFFFFF", skinDeep: "#FFFFFF", hair: "#000000",
+        hairline: "#000000", wash: "#FFFFFF", lakeWash: "#FFFFFF", skin: "#FFFFFF", skinDeep: "#FFFFFF", hair: "#FFFFFF", hairLine: "#000000",
         shell: "#FFFFFF", shellDeep: "#FFFFFF", pad: "#FFFFFF", air: "#FFFFFF", glass: "#FFFFFF"
     })
     readonly property var nightTints: ({
-        hairline: "#3A474E", wash: "#1E2A31", lakeWash: "#17303F", skin: "#453E37", skinDeep: "#57493D", hair: "#8C8178",
+        hairline: "#3A474E", wash: "#1E2A31", lakeWash: "#17303F", skin: "#453E37", skinDeep: "#57493D", hair: "#8C8178", hairLine: "#B0A59B",
         shell: "#2F3D44", shellDeep: "#43545C", pad: "#5A5132", air: "#27475A", glass: "#162026"
     })
 

@@ -29,8 +29,8 @@ PageFrame {
     TextEntry { Layout.fillWidth: true; label: "Serial tag"; hint: "Scan or type"; scanner: true; message: "This tag holds a control character." }
     Card { Layout.fillWidth: true; tone: "see"; Words { width: parent.width; text: "Crown air out, one to three pumps. Then see again: brow, ears, nape." } }
     ProgressStrip { Layout.fillWidth: true; text: "Reading the roster"; progress: 0.4 }
-    Readout { Layout.alignment: Qt.AlignHCenter; value: "12.4"; unit: "kPa"; caption: "crown"; steadyText: "steady"; trend: "down" }
-    RowLayout { Tag { text: "In service"; tone: "snug"; shape: "dot" } BigButton { text: "Hold"; kind: "danger" } BigButton { text: "Skip"; kind: "quiet" } }
+    Readout { Layout.fillWidth: true; value: "12.4"; unit: "kPa"; caption: "crown"; steadyText: "steady"; trend: "down" }
+    Flow { Layout.fillWidth: true; spacing: 16; Tag { text: "In service"; tone: "snug"; shape: "dot" } BigButton { text: "Hold"; kind: "danger" } BigButton { text: "Skip"; kind: "quiet" } }
     LargeStrip { Layout.fillWidth: true; current: "ears"; places: PartWords.marks.map((m, i) => ({ name: m, text: PartWords.of(m), state: i === 2 ? "over" : i === 7 ? "unseen" : "snug", detail: "Seen 14 Oct 08:12 by KP" })) }
     foot: [
         UndoBar { Layout.fillWidth: true; text: "Ears: snug" },
