@@ -84,7 +84,7 @@ TestCase {
     function test_a_row_stacks_on_a_phone_and_with_large_text(at: var): void {
         Theme.textScale = at.scale
         const row = createTemporaryObject(listRow, testCase, { width: at.width })
-        row.height = row.implicitHeight
+        row.height = Qt.binding(() => row.implicitHeight)
         waitForRendering(row)
         compare(row.stacked, at.stacked)
         compare(everythingFits(row), "")
