@@ -29,7 +29,9 @@ struct Finding {
 };
 
 // A helmet with fitted foam only, ours; small enough to be read here.
-constexpr const char* kSheet = R"({"format":"snugline-model-sheet-1"})";
+constexpr const char* kSheet = R"({"format":1,"id":"check","name":"Check","sizes":[{"name":"M","low_um":550000,"high_um":590000}],
+"jaw_pads":{"steps_um":[22000,25000],"fitted_um":25000},"brow_low_um":19000,"brow_high_um":32000,"strap_points":4,
+"certification_months":24,"age_limit_months":120,"questions":[],"cautions":""})";
 
 std::string temporaryFolder() {
   const char* const named = std::getenv("TMPDIR");
