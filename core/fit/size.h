@@ -17,7 +17,7 @@ namespace snugline::fit {
 
 inline constexpr Length kDefaultTem{3000};    // memory
 inline constexpr Length kTemLowest{289};      // a tape read to 1 mm is no surer than 1/sqrt(12) mm, whatever the pairs say
-inline constexpr Length kTemHighest{20000};   // ours: beyond this it is not a tape reading
+inline constexpr Length kTemHighest{30000};   // ours: beyond this it is not a tape reading
 inline constexpr Length kRetakeSpread{5000};  // ours
 inline constexpr double kBetweenBelow = 0.8;  // ours
 inline constexpr int kPairsForOwnTem = 20;    // ours

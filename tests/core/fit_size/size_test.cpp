@@ -87,7 +87,7 @@ TEST_CASE("A head in a gap is mostly off the chart, between the sizes on both si
   CHECK(answer.size.empty());
   CHECK(answer.isBetween);
   CHECK(answer.startWith == "M");
-  CHECK(answer.none == Catch::Approx(0.449).margin(0.002));
+  CHECK(std::abs(answer.none - 0.449) < 0.002);
   const SizeAnswer sure = sized({573}, 0.5);
   CHECK(sure.none > 0.999);
   CHECK(sure.size.empty());
@@ -101,7 +101,7 @@ TEST_CASE("A head off either end of the chart has no size and is not between two
     CHECK(answer.size.empty());
     CHECK(answer.startWith.empty());
     CHECK_FALSE(answer.isBetween);
-    CHECK(answer.none == Catch::Approx(1.0));
+    CHECK(std::abs(answer.none - 1.0) < 1e-9);
   }
 }
 
@@ -109,7 +109,7 @@ TEST_CASE("The odds of every head on every chart sum to one") {
   CHECK(rc::check("sum", [] {
     const double head = *rc::gen::inRange(400000, 700001) / 1000.0;
     const int count = *rc::gen::inRange(1, 6);
-    const double tem = *rc::gen::inRange(289, 20001) / 1000.0;
+    const double tem = *rc::gen::inRange(289, 30001) / 1000.0;
     const Result<SizeAnswer> answer = sizeOf(chart(), std::vector<Length>(static_cast<std::size_t>(count), mm(head)), mm(tem));
     RC_ASSERT(answer.has_value());
     double sum = answer->none;
@@ -154,7 +154,7 @@ TEST_CASE("The technical error is known from twenty pairs on") {
 
 TEST_CASE("Pairs that agree to the millimetre still leave the error of a tape read to one") {
   CHECK(technicalError(std::vector<TapePair>(30, {mm(560), mm(560)})).value() == kTemLowest);
-  CHECK(technicalError(std::vector<TapePair>(30, {mm(460), mm(660)})).value() == kTemHighest);
+  CHECK(technicalError(std::vector<TapePair>(30, {mm(400), mm(700)})).value() == kTemHighest);
 }
 
 TEST_CASE("A head of 650 mm at fourteen is questioned, and so are others that hardly anybody has") {
