@@ -12,7 +12,7 @@ from terminal import AT, SNUG, Terminal, as_nobody
 
 PNG = (b"\x89PNG\r\n\x1a\n\x00\x00\x00\rIHDR\x00\x00\x00\x01\x00\x00\x00\x01\x08\x06\x00\x00\x00\x1f\x15\xc4\x89"
        b"\x00\x00\x00\rIDATx\x9cc\xfa\xcf\x00\x00\x02\x07\x01\x02\x9a\x1c1q\x00\x00\x00\x00IEND\xaeB`\x82")
-ROSTER = "Jersey,Last,First\n" + "".join(f"{n},Family{n},{'Given' * 12}\n" for n in range(1, 900))
+ROSTER = "Jersey,Last,First\n" + "".join(f"{n},Kin{n},{'Given' * 12}\n" for n in range(1, 900))
 
 
 class NotABook(Terminal):

@@ -90,13 +90,13 @@ def alter_one_fact(path):
         for (table,) in db.execute("select name from sqlite_master where type='table'").fetchall():
             columns = [row[1] for row in db.execute(f"pragma table_info({table})")]
             for column in columns:
-                row = db.execute(f"select rowid, cast({column} as blob), typeof({column}) from {table} "
-                                 f"where cast({column} as blob) like '%athlete-added%' limit 1").fetchone() if "rowid" not in columns else None
-                if row and b"Family" in row[1]:
-                    changed = row[1].replace(b"Family", b"Fabily", 1)
-                    db.execute(f"update {table} set {column} = ? where rowid = ?", (changed if row[2] == "blob" else changed.decode(), row[0]))
-                    db.commit()
-                    return True
+                rows = db.execute(f"select {column} from {table} where cast({column} as blob) like '%athlete-added%'").fetchall()
+                for (line,) in rows:
+                    word, other = ("Family", "Fabily") if isinstance(line, str) else (b"Family", b"Fabily")
+                    if word in line:
+                        db.execute(f"update {table} set {column} = ? where {column} = ?", (line.replace(word, other, 1), line))
+                        db.commit()
+                        return True
         return False
     finally:
         db.close()
