@@ -93,7 +93,8 @@ void Story::found(const Season& first) {
     auto sheet = gear::parseSheet(built.bytes, std::string(built.name));
     if (!sheet) return m_scribe.write(tl::unexpected(sheet.error()), when, m_trainer);
     m_scribe.write(book::adoptSheet(m_scribe.views(), *sheet), when, m_trainer);
-    m_sheets.emplace_back(sheet->hash, std::make_shared<gear::ModelSheet>(std::move(*sheet)));
+    std::string hash = sheet->hash;  // read before the sheet is moved away
+    m_sheets.emplace_back(std::move(hash), std::make_shared<gear::ModelSheet>(std::move(*sheet)));
   }
   flush();
 }
