@@ -20,35 +20,111 @@ namespace snugline::book {
 
 inline constexpr std::size_t kFactLimitBytes = 64 * 1024;
 
-struct TeamFounded { std::string name, mascot, season, publicKey; };                 // publicKey: 64 hex digits, of the founding device
-struct DeviceAdmitted { std::string device, publicKey, because; };                   // because: "joined", "restored", "copied"
-struct PersonAdded { std::string name, initials, role; };
-struct AthleteAdded { std::string jersey, family, given; std::optional<int> birthYear; };
-struct AthleteChanged { std::optional<std::string> jersey, family, given; std::optional<int> birthYear; std::optional<bool> isOnRoster; };
-struct TapeRead { std::vector<Length> readings; };
-struct SheetAdopted { std::string sheet; };                                          // the sheet's bytes, exactly
-struct UnitReceived { std::string serial, tagKey, sheet, size, made; };              // sheet: hash
-struct LabelRead { std::optional<gear::Label> label; };                              // nothing: looked for and missing
-struct PointsSeen { std::vector<std::pair<gear::Point, gear::PointFinding>> points; bool isGroup = false; std::string check; };   // about the unit; also an answer of the check named
-struct UnitHeld { std::string reason, what; bool isWithAthlete = false; };
-struct HoldReleased { std::string hold, reason; };
-struct UnitMoved { std::string to, where; };                                         // "in-service", "repair", "sent-out", "back", "retired", "lost"
-struct PartChanged { std::string part, what, athlete; };                             // athlete: who wears it; may be empty
-struct UnitPaired { std::string athlete; };
-struct UnitUnpaired { std::string athlete, reason; };
+struct TeamFounded {
+  std::string name, mascot, season, publicKey;
+};  // publicKey: 64 hex digits, of the founding device
+struct DeviceAdmitted {
+  std::string device, publicKey, because;
+};  // because: "joined", "restored", "copied"
+struct PersonAdded {
+  std::string name, initials, role;
+};
+struct AthleteAdded {
+  std::string jersey, family, given;
+  std::optional<int> birthYear;
+};
+struct AthleteChanged {
+  std::optional<std::string> jersey, family, given;
+  std::optional<int> birthYear;
+  std::optional<bool> isOnRoster;
+};
+struct TapeRead {
+  std::vector<Length> readings;
+};
+struct SheetAdopted {
+  std::string sheet;
+};  // the sheet's bytes, exactly
+struct UnitReceived {
+  std::string serial, tagKey, sheet, size, made;
+};  // sheet: hash
+struct LabelRead {
+  std::optional<gear::Label> label;
+};  // nothing: looked for and missing
+struct PointsSeen {
+  std::vector<std::pair<gear::Point, gear::PointFinding>> points;
+  bool isGroup = false;
+  std::string check;
+};  // about the unit; also an answer of the check named
+struct UnitHeld {
+  std::string reason, what;
+  bool isWithAthlete = false;
+};
+struct HoldReleased {
+  std::string hold, reason;
+};
+struct UnitMoved {
+  std::string to, where;
+};  // "in-service", "repair", "sent-out", "back", "retired", "lost"
+struct PartChanged {
+  std::string part, what, athlete;
+};  // athlete: who wears it; may be empty
+struct UnitPaired {
+  std::string athlete;
+};
+struct UnitUnpaired {
+  std::string athlete, reason;
+};
 // A word of the athlete that stood unanswered when the check began.
-struct WordRef { std::string said; std::optional<fit::Mark> where; fit::Side side = fit::Side::both; fit::Feels feels = fit::Feels::tight; };
-struct CheckBegun { std::string athlete, unit, sheet, before; fit::CheckKind kind = fit::CheckKind::first; int rules = fit::kRulesVersion;
-                    std::optional<Day> certifiedUntil; bool isLabelMissing = false; std::vector<WordRef> words; };
-struct CheckAnswered { std::vector<fit::Answer> answers; };    // one touch: kinds hair-seen, fitted-set, mark-seen, adjusted, air-read, question-answered by its content
-struct CheckEnded { std::string athlete, unit; season::EndedCheck outcome; };        // about the check; outcome.stamp is filled by the fold
-struct Said { season::SaidRecord said; std::string check; };                         // about the athlete; fact and at are filled by the fold; check: the open one, if any
-struct SaidAcknowledged { std::string said; bool isClosed = false; std::string outcome; };
-struct HairChanged { std::string words; };
-struct PracticeSet { std::optional<Day> seasonStart, seasonEnd; std::optional<int> minute; std::optional<std::array<bool, 7>> days; std::string season; };
-struct Corrected { std::string fact; std::vector<std::string> touches; };            // takes the named fact out of the fold
-struct NoteAdded { std::string text; };
-struct Unknown { std::string kind; std::int64_t version = 0; };
+struct WordRef {
+  std::string said;
+  std::optional<fit::Mark> where;
+  fit::Side side = fit::Side::both;
+  fit::Feels feels = fit::Feels::tight;
+};
+struct CheckBegun {
+  std::string athlete, unit, sheet, before;
+  fit::CheckKind kind = fit::CheckKind::first;
+  int rules = fit::kRulesVersion;
+  std::optional<Day> certifiedUntil;
+  bool isLabelMissing = false;
+  std::vector<WordRef> words;
+};
+struct CheckAnswered {
+  std::vector<fit::Answer> answers;
+};  // one touch: kinds hair-seen, fitted-set, mark-seen, adjusted, air-read, question-answered by its content
+struct CheckEnded {
+  std::string athlete, unit;
+  season::EndedCheck outcome;
+};  // about the check; outcome.stamp is filled by the fold
+struct Said {
+  season::SaidRecord said;
+  std::string check;
+};  // about the athlete; fact and at are filled by the fold; check: the open one, if any
+struct SaidAcknowledged {
+  std::string said;
+  bool isClosed = false;
+  std::string outcome;
+};
+struct HairChanged {
+  std::string words;
+};
+struct PracticeSet {
+  std::optional<Day> seasonStart, seasonEnd;
+  std::optional<int> minute;
+  std::optional<std::array<bool, 7>> days;
+  std::string season;
+};
+struct Corrected {
+  std::string fact;
+  std::vector<std::string> touches;
+};  // takes the named fact out of the fold
+struct NoteAdded {
+  std::string text;
+};
+struct Unknown {
+  std::string kind;
+  std::int64_t version = 0;
+};
 
 using Body = std::variant<TeamFounded, DeviceAdmitted, PersonAdded, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted, UnitReceived,
                           LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired, CheckBegun,
@@ -56,22 +132,22 @@ using Body = std::variant<TeamFounded, DeviceAdmitted, PersonAdded, AthleteAdded
 
 // What somebody wants to write down; device, n, order and time are given by the Book.
 struct Draft {
-  std::string about;       // id of the entity; empty for a fact that creates its entity (its own id stands for it)
+  std::string about;  // id of the entity; empty for a fact that creates its entity (its own id stands for it)
   Body body;
 };
 
 struct Fact {
   std::string device;
   std::uint64_t n = 0;
-  std::int64_t order = 0;                 // Lamport
+  std::int64_t order = 0;  // Lamport
   Instant at;
-  std::string who;                        // person id, may be empty
-  std::string about;                      // never empty once decoded: own id for creating facts
+  std::string who;    // person id, may be empty
+  std::string about;  // never empty once decoded: own id for creating facts
   Body body;
   [[nodiscard]] std::string id() const { return device + ':' + std::to_string(n); }
 };
 
-[[nodiscard]] std::string_view kindOf(const Body& body);               // "mark-seen"
+[[nodiscard]] std::string_view kindOf(const Body& body);  // "mark-seen"
 // One line without the newline.
 [[nodiscard]] Result<std::string> encode(const Fact& fact);
 [[nodiscard]] Result<Fact> decode(std::string_view line, const std::string& name = "fact");

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: what a Book holds between calls; the sources book_*.cpp share it, nobody else includes it. Thread: the Book's.
+#pragma once
+
+#include <exception>
+#include <new>
+#include <optional>
+#include <string>
+#include <unordered_map>
+#include <utility>
+#include <vector>
+
+#include "core/book/book.h"
+#include "core/book/chain.h"
+#include "core/book/fact_decode.h"
+#include "core/book/fold.h"
+#include "core/book/store.h"
+
+namespace snugline::book {
+
+inline constexpr int kBookFormat = 1;
+inline constexpr std::uint32_t kApplicationId = 0x536E7567;  // "Snug"
+inline constexpr unsigned kSeatBits = 40;
+[[nodiscard]] constexpr std::int64_t seatOf(std::int64_t slot, std::uint64_t n) {
+  return (slot << kSeatBits) + static_cast<std::int64_t>(n);
+}
+
+// Runs work and turns what a library throws into a Result.
+template <typename Work>
+auto guarded(const std::string& place, Work&& work) -> decltype(work()) {
+  try {
+    return work();
+  } catch (const std::bad_alloc&) {
+    return fail(ErrorCode::outOfMemory, place);
+  } catch (const std::exception& problem) {
+    return fail(ErrorCode::internal, place, problem.what());
+  }
+}
+
+struct DeviceEntry {
+  std::int64_t slot = 0;
+  std::string device;
+  std::optional<PublicKey> key;
+  std::uint64_t last = 0;  // highest n held
+  std::int64_t lastOrder = 0;
+  Chain chain{};               // at last
+  std::uint64_t sealedTo = 0;  // highest n signed
+  std::uint64_t foldedTo = 0;  // highest n in the stored views
+  bool isForked = false;
+};
+
+// Where one fact stands in the order of all.
+struct Place {
+  std::int64_t order = 0;
+  std::size_t device = 0;  // index into devices
+  std::uint64_t n = 0;
+};
+
+struct Book::Body {
+  Body(ports::Keys& keysPort, ports::Clock& clockPort) : keys(keysPort), clock(clockPort) {}
+
+  ports::Keys& keys;
+  ports::Clock& clock;
+  std::string path, who, incarnation;
+  Access access = Access::readWrite;
+  StoreOptions options;
+  Database database;
+  Statement insertFact, readLine, readTouches;
+  FactDecoder decoder;
+
+  std::vector<DeviceEntry> devices;
+  std::unordered_map<std::string, std::size_t> byDevice;
+  struct Own {
+    std::size_t index = 0;
+    SigningKey key;
+    ports::Identity identity;
+  };
+  std::optional<Own> own;  // known after the first write
+  bool mustMint = false;   // facts of our own came in from elsewhere
+  std::int64_t highestOrder = 0;
+
+  Folded folded;
+  std::int64_t highestFolded = 0;
+  std::unordered_map<std::string, std::vector<Place>> tail;  // touches not yet stored
+  std::size_t tailFacts = 0;
+  std::unordered_map<std::string, std::vector<std::string>> corrections;  // fact -> those that correct it
+  std::vector<std::pair<std::string, std::string>> tailCorrections;
+  bool areViewsWhole = true;  // false: the stored ones could not be used, all rows are written at the next checkpoint
+  bool isClosing = false;
+
+  // book_store.cpp
+  [[nodiscard]] Result<void> prepareStatements();
+  [[nodiscard]] Result<void> loadDevices();
+  [[nodiscard]] Result<DeviceEntry*> deviceFor(const std::string& device);  // adds it inside the caller's transaction
+  [[nodiscard]] Result<void> storeLine(const DeviceEntry& device, std::uint64_t n, std::int64_t order, std::string_view line,
+                                       const Chain& chain);
+  // Every fact from n = from[device] + 1, in (order, device, n) order. Stops at the first error.
+  [[nodiscard]] Result<void> walk(const std::vector<std::uint64_t>& from,
+                                  const std::function<Result<void>(const Place&, std::string_view line, std::string_view chain)>& visit);
+  [[nodiscard]] bool isBefore(const Place& a, const Place& b) const;
+
+  // book_fold.cpp
+  [[nodiscard]] Result<void> loadViews();
+  [[nodiscard]] Result<void> foldIn(const Fact& fact, const Place& place);
+  [[nodiscard]] Result<void> refold(const std::string& subject);
+  [[nodiscard]] Result<std::vector<Place>> placesOf(const std::string& subject);
+  [[nodiscard]] Result<Fact> factAt(const Place& place);
+  [[nodiscard]] Result<std::optional<Fact>> factNamed(const std::string& id);
+  [[nodiscard]] bool isCorrected(const std::string& factId) const;
+  void noteDevice(const Fact& fact);                        // public keys that facts tell
+  [[nodiscard]] Result<void> foldAll(std::int64_t* facts);  // everything anew, into empty views
+
+  // book_append.cpp
+  [[nodiscard]] Result<void> prepareWriting();
+  [[nodiscard]] Result<std::optional<Own>> knownIdentity(std::string* because);
+  [[nodiscard]] Result<void> mint(const std::string& because);
+  [[nodiscard]] Result<void> openWal();
+  struct Timed {
+    Draft draft;
+    Instant at;
+    const std::string* who;
+  };
+  [[nodiscard]] Result<std::vector<Fact>> write(std::vector<Timed> drafts);
+  [[nodiscard]] Appended appendedOf(const std::vector<Fact>& facts) const;
+
+  // book_checkpoint.cpp
+  [[nodiscard]] Result<void> checkpoint();
+  [[nodiscard]] Result<void> seal();
+  [[nodiscard]] Result<void> storeViews();
+  [[nodiscard]] Result<void> storeTail();
+  [[nodiscard]] bool isAnythingWaiting() const;
+};
+
+// book_store.cpp
+[[nodiscard]] Result<void> examineFile(const std::string& path);
+[[nodiscard]] Result<Database> openStore(const std::string& path, Access access, const StoreOptions& options);
+[[nodiscard]] Result<void> migrate(Database& database, int from);
+[[nodiscard]] Result<Database> createStore(const std::string& path, const StoreOptions& options);
+[[nodiscard]] std::string placeMark(const std::string& path);  // "device:inode", empty when there is no file
+// Gives a finished file its name without ever replacing another.
+[[nodiscard]] Result<void> nameFile(const std::string& from, const std::string& to);
+[[nodiscard]] std::string temporaryName(const std::string& path);
+void removeStore(const std::string& path);
+inline constexpr std::array<std::pair<Entity, const char*>, 6> kViewTables{{{Entity::team, "view_team"},
+                                                                            {Entity::person, "view_people"},
+                                                                            {Entity::sheet, "view_sheets"},
+                                                                            {Entity::athlete, "view_athletes"},
+                                                                            {Entity::unit, "view_units"},
+                                                                            {Entity::check, "view_checks"}}};
+// Calls visit(key, row) for every row of one kind, keys ascending.
+void eachRow(const Folded& folded, Entity entity, const std::function<void(const std::string& key, std::string&& row)>& visit);
+// One row, nothing when the entity is not there.
+[[nodiscard]] std::optional<std::string> rowAt(const Folded& folded, Entity entity, const std::string& key);
+
+}  // namespace snugline::book

@@ -1,0 +1,283 @@
+// SPDX-License-Identifier: Apache-2.0
+// Views kept from the log: loading them, folding what is new, folding an entity anew when a fact comes late or is corrected.
+#include <algorithm>
+#include <charconv>
+
+#include "core/book/book_body.h"
+#include "core/book/view_rows.h"
+
+namespace snugline::book {
+
+namespace {
+
+template <typename Map, typename Visit>
+void eachKey(const Map& map, const Visit& visit) {
+  std::vector<const std::string*> keys;
+  keys.reserve(map.size());
+  for (const auto& entry : map) keys.push_back(&entry.first);
+  std::sort(keys.begin(), keys.end(), [](const auto* a, const auto* b) { return *a < *b; });
+  for (const std::string* key : keys) visit(*key);
+}
+
+template <typename Map>
+const typename Map::mapped_type& notesAt(const Map& map, const std::string& key) {
+  static const typename Map::mapped_type kNone{};
+  const auto it = map.find(key);
+  return it == map.end() ? kNone : it->second;
+}
+
+}  // namespace
+
+std::optional<std::string> rowAt(const Folded& folded, Entity entity, const std::string& key) {
+  const season::Views& views = folded.views;
+  const auto row = [&](const auto& map, const auto& make) -> std::optional<std::string> {
+    const auto it = map.find(key);
+    return it == map.end() ? std::nullopt : std::optional<std::string>(make(it->second));
+  };
+  switch (entity) {
+    case Entity::team:
+      return views.team && views.team->id == key ? std::optional<std::string>(rowOf(*views.team)) : std::nullopt;
+    case Entity::person:
+      return row(views.people, [](const auto& r) { return rowOf(r); });
+    case Entity::sheet:
+      return row(views.sheets, [](const auto& r) { return rowOf(r); });
+    case Entity::athlete:
+      return row(views.athletes, [&](const auto& r) { return rowOf(r, notesAt(folded.athleteNotes, key)); });
+    case Entity::unit:
+      return row(views.units, [&](const auto& r) { return rowOf(r, notesAt(folded.unitNotes, key)); });
+    case Entity::check:
+      return row(views.openChecks, [&](const auto& r) { return rowOf(r, notesAt(folded.checkNotes, key)); });
+    case Entity::other:
+      return std::nullopt;
+  }
+  return std::nullopt;
+}
+
+void eachRow(const Folded& folded, Entity entity, const std::function<void(const std::string&, std::string&&)>& visit) {
+  const season::Views& views = folded.views;
+  const auto give = [&](const std::string& key) {
+    if (auto row = rowAt(folded, entity, key)) visit(key, std::move(*row));
+  };
+  switch (entity) {
+    case Entity::team:
+      if (views.team) give(views.team->id);
+      return;
+    case Entity::person:
+      return eachKey(views.people, give);
+    case Entity::sheet:
+      return eachKey(views.sheets, give);
+    case Entity::athlete:
+      return eachKey(views.athletes, give);
+    case Entity::unit:
+      return eachKey(views.units, give);
+    case Entity::check:
+      return eachKey(views.openChecks, give);
+    case Entity::other:
+      return;
+  }
+}
+
+Result<void> Book::Body::loadViews() {
+  auto list = database.prepare("SELECT fact, by FROM corrections");
+  if (!list) return tl::unexpected<Error>(list.error());
+  while (true) {
+    const auto row = list->step();
+    if (!row) return tl::unexpected<Error>(row.error());
+    if (!*row) break;
+    corrections[std::string(list->bytes(0))].emplace_back(list->bytes(1));
+  }
+  RowReader reader;
+  bool isReadable = true;
+  for (const auto& [entity, table] : kViewTables) {
+    auto rows = database.prepare(std::string("SELECT key, value FROM ") + table);
+    if (!rows) return tl::unexpected<Error>(rows.error());
+    while (isReadable) {
+      const auto row = rows->step();
+      if (!row) return tl::unexpected<Error>(row.error());
+      if (!*row) break;
+      isReadable = reader.read(entity, rows->bytes(0), rows->bytes(1), folded);
+    }
+  }
+  for (const DeviceEntry& device : devices) {
+    if (device.foldedTo > device.last) isReadable = false;  // views of facts that are no longer there
+  }
+  if (!isReadable) return foldAll(nullptr);
+
+  // What was folded before the last stop is in the rows; the rest is folded now, and some of it may come late.
+  std::vector<std::uint64_t> from;
+  for (const DeviceEntry& device : devices) from.push_back(device.foldedTo);
+  auto newest = database.prepare("SELECT max(ord) FROM facts WHERE seat > ?1 AND seat <= ?2");
+  if (!newest) return tl::unexpected<Error>(newest.error());
+  for (const DeviceEntry& device : devices) {
+    // Order grows with n, so the last folded fact of a device is its highest.
+    newest->bind(1, seatOf(device.slot, device.foldedTo) - 1).bind(2, seatOf(device.slot, device.foldedTo));
+    const auto row = newest->step();
+    if (!row) return tl::unexpected<Error>(row.error());
+    if (*row) highestFolded = std::max(highestFolded, newest->integer(0));
+    newest->reset();
+  }
+  return walk(from, [&](const Place& place, std::string_view line, std::string_view) -> Result<void> {
+    auto fact = decoder.decode(line, devices[place.device].device + ':' + std::to_string(place.n));
+    if (!fact) return {};  // verify names it; the rest of the Book stays readable
+    return foldIn(*fact, place);
+  });
+}
+
+Result<void> Book::Body::foldAll(std::int64_t* facts) {
+  folded = {};
+  tail.clear();
+  corrections.clear();
+  tailCorrections.clear();
+  highestFolded = 0;
+  tailFacts = 0;
+  areViewsWhole = false;
+  for (DeviceEntry& device : devices) device.foldedTo = 0;
+  std::int64_t count = 0;
+  const auto done = walk({}, [&](const Place& place, std::string_view line, std::string_view) -> Result<void> {
+    ++count;
+    auto fact = decoder.decode(line, devices[place.device].device + ':' + std::to_string(place.n));
+    if (!fact) return {};
+    return foldIn(*fact, place);
+  });
+  if (facts != nullptr) *facts = count;
+  return done;
+}
+
+void Book::Body::noteDevice(const Fact& fact) {
+  const auto note = [&](const std::string& device, const std::string& hex) {
+    PublicKey key{};
+    const auto known = byDevice.find(device);
+    if (known != byDevice.end() && fromHex(hex, key) && deviceOf(key) == device) devices[known->second].key = key;
+  };
+  if (const auto* founded = std::get_if<TeamFounded>(&fact.body)) note(fact.device, founded->publicKey);
+  if (const auto* admitted = std::get_if<DeviceAdmitted>(&fact.body)) note(admitted->device, admitted->publicKey);
+}
+
+bool Book::Body::isCorrected(const std::string& factId) const {
+  const auto it = corrections.find(factId);
+  if (it == corrections.end()) return false;
+  // A correction that was itself corrected counts no more. Each names an earlier fact, so this ends.
+  return std::any_of(it->second.begin(), it->second.end(), [&](const std::string& by) { return by != factId && !isCorrected(by); });
+}
+
+Result<Fact> Book::Body::factAt(const Place& place) {
+  const DeviceEntry& device = devices[place.device];
+  const std::string name = device.device + ':' + std::to_string(place.n);
+  readLine.bind(1, seatOf(device.slot, place.n));
+  const auto row = readLine.step();
+  if (!row) return tl::unexpected<Error>(row.error());
+  if (!*row) {
+    readLine.reset();
+    return fail(ErrorCode::notFound, name);
+  }
+  auto fact = decoder.decode(readLine.bytes(0), name);
+  readLine.reset();
+  return fact;
+}
+
+Result<std::optional<Fact>> Book::Body::factNamed(const std::string& id) {
+  const auto colon = id.rfind(':');
+  if (colon == std::string::npos) return std::optional<Fact>();
+  const auto known = byDevice.find(id.substr(0, colon));
+  std::uint64_t n = 0;
+  const auto [end, error] = std::from_chars(id.data() + colon + 1, id.data() + id.size(), n);
+  if (known == byDevice.end() || error != std::errc() || end != id.data() + id.size()) return std::optional<Fact>();
+  if (n == 0 || n > devices[known->second].last) return std::optional<Fact>();
+  auto fact = factAt({0, known->second, n});
+  if (!fact) return tl::unexpected<Error>(fact.error());
+  return std::optional<Fact>(std::move(*fact));
+}
+
+Result<std::vector<Place>> Book::Body::placesOf(const std::string& subject) {
+  std::vector<Place> places;
+  std::unordered_map<std::int64_t, std::size_t> bySlot;
+  for (std::size_t i = 0; i < devices.size(); ++i) bySlot.emplace(devices[i].slot, i);
+  // Rows that cannot be used do not count when everything is folded anew.
+  if (areViewsWhole) {
+    readTouches.bind(1, std::string_view(subject));
+    while (true) {
+      const auto row = readTouches.step();
+      if (!row) return tl::unexpected<Error>(row.error());
+      if (!*row) break;
+      const auto device = bySlot.find(readTouches.integer(1));
+      if (device != bySlot.end())
+        places.push_back({readTouches.integer(0), device->second, static_cast<std::uint64_t>(readTouches.integer(2))});
+    }
+    readTouches.reset();
+  }
+  if (const auto it = tail.find(subject); it != tail.end()) places.insert(places.end(), it->second.begin(), it->second.end());
+  std::sort(places.begin(), places.end(), [&](const Place& a, const Place& b) { return isBefore(a, b); });
+  return places;
+}
+
+Result<void> Book::Body::refold(const std::string& subject) {
+  const auto places = placesOf(subject);
+  if (!places) return tl::unexpected<Error>(places.error());
+  std::vector<Fact> facts;
+  for (const Place& place : *places) {
+    auto fact = factAt(place);
+    if (!fact) continue;  // unreadable: verify names it
+    facts.push_back(std::move(*fact));
+  }
+  const auto touchOf = [&](const Fact& fact) -> std::optional<Touch> {
+    for (Touch& touch : touchesOf(fact)) {
+      if (touch.id == subject) return std::move(touch);
+    }
+    return std::nullopt;
+  };
+  for (const Fact& fact : facts) {
+    if (const auto touch = touchOf(fact)) folded.forget(*touch);
+  }
+  bool isSheet = false;
+  for (const Fact& fact : facts) {
+    const auto touch = touchOf(fact);
+    if (!touch || isCorrected(fact.id())) continue;
+    isSheet = isSheet || touch->entity == Entity::sheet;
+    folded.take(fact, *touch);
+  }
+  if (isSheet || folded.changed[static_cast<std::size_t>(Entity::sheet)].contains(subject)) folded.restate(subject);
+  return {};
+}
+
+Result<void> Book::Body::foldIn(const Fact& fact, const Place& place) {
+  noteDevice(fact);
+  const auto touched = touchesOf(fact);
+  const bool mayBeLate = fact.order <= highestFolded;
+  highestFolded = std::max(highestFolded, fact.order);
+  ++tailFacts;
+  if (const auto* corrected = std::get_if<Corrected>(&fact.body)) {
+    for (const Touch& touch : touched) tail[touch.id].push_back(place);
+    corrections[corrected->fact].push_back(fact.id());
+    tailCorrections.emplace_back(corrected->fact, fact.id());
+    std::vector<std::string> subjects = corrected->touches;
+    auto named = factNamed(corrected->fact);
+    if (named && *named) {
+      for (std::string& subject : touches(**named)) {
+        if (std::find(subjects.begin(), subjects.end(), subject) == subjects.end()) subjects.push_back(std::move(subject));
+      }
+    }
+    for (const std::string& subject : subjects) {
+      if (auto ok = refold(subject); !ok) return ok;
+    }
+    return {};
+  }
+  const bool isOut = !corrections.empty() && isCorrected(fact.id());
+  for (const Touch& touch : touched) {
+    bool isLate = false;
+    if (mayBeLate && !isOut) {
+      const auto places = placesOf(touch.id);
+      if (!places) return tl::unexpected<Error>(places.error());
+      isLate = !places->empty() && isBefore(place, places->back());
+    }
+    tail[touch.id].push_back(place);
+    if (isOut) continue;
+    if (isLate) {
+      if (auto ok = refold(touch.id); !ok) return ok;
+    } else {
+      folded.take(fact, touch);
+    }
+  }
+  return {};
+}
+
+}  // namespace snugline::book

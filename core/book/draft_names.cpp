@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "core/book/draft_names.h"
+
+#include <charconv>
+
+namespace snugline::book {
+
+namespace {
+
+struct Resolver {
+  const std::vector<std::string>& ids;
+  std::string missing;
+
+  void at(std::string& name) {
+    if (name.size() < 2 || name.front() != '#') return;
+    std::size_t k = 0;
+    const auto [end, error] = std::from_chars(name.data() + 1, name.data() + name.size(), k);
+    if (error != std::errc() || end != name.data() + name.size()) return;
+    if (k < ids.size()) {
+      name = ids[k];
+    } else {
+      missing = name;
+    }
+  }
+  void operator()(PointsSeen& b) { at(b.check); }
+  void operator()(HoldReleased& b) { at(b.hold); }
+  void operator()(PartChanged& b) { at(b.athlete); }
+  void operator()(UnitPaired& b) { at(b.athlete); }
+  void operator()(UnitUnpaired& b) { at(b.athlete); }
+  void operator()(CheckBegun& b) {
+    at(b.athlete);
+    at(b.unit);
+    at(b.before);
+    for (WordRef& word : b.words) at(word.said);
+  }
+  void operator()(CheckEnded& b) {
+    at(b.athlete);
+    at(b.unit);
+    at(b.outcome.unit);
+  }
+  void operator()(Said& b) {
+    at(b.said.unit);
+    at(b.check);
+  }
+  void operator()(SaidAcknowledged& b) { at(b.said); }
+  void operator()(Corrected& b) {
+    at(b.fact);
+    for (std::string& subject : b.touches) at(subject);
+  }
+
+  // Kinds that name nothing but what they are about.
+  void operator()(TeamFounded&) {}
+  void operator()(DeviceAdmitted&) {}
+  void operator()(PersonAdded&) {}
+  void operator()(AthleteAdded&) {}
+  void operator()(AthleteChanged&) {}
+  void operator()(TapeRead&) {}
+  void operator()(SheetAdopted&) {}
+  void operator()(UnitReceived&) {}
+  void operator()(LabelRead&) {}
+  void operator()(UnitHeld&) {}
+  void operator()(UnitMoved&) {}
+  void operator()(CheckAnswered&) {}
+  void operator()(HairChanged&) {}
+  void operator()(PracticeSet&) {}
+  void operator()(NoteAdded&) {}
+  void operator()(Unknown&) {}
+};
+
+}  // namespace
+
+Result<void> resolveNames(std::string& about, Body& body, const std::vector<std::string>& ids) {
+  Resolver resolver{ids, {}};
+  resolver.at(about);
+  std::visit(resolver, body);
+  if (!resolver.missing.empty()) return fail(ErrorCode::notFound, resolver.missing);
+  return {};
+}
+
+}  // namespace snugline::book

@@ -1,0 +1,379 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "core/book/fact_decode.h"
+
+#include "core/book/fact_json.h"
+
+#include <unordered_map>
+
+namespace snugline::book {
+
+namespace {
+
+constexpr std::int64_t kMostFacts = (std::int64_t{1} << 40) - 1;
+constexpr std::int64_t kMostOffset = 840;
+constexpr std::size_t kNameBytesMost = 64;
+using Reader = ObjectReader;
+
+std::optional<gear::PointState> pointStateFromCode(std::string_view word) {
+  if (word == "unseen") return gear::PointState::unseen;
+  if (word == "sound") return gear::PointState::sound;
+  if (word == "fault") return gear::PointState::fault;
+  return std::nullopt;
+}
+
+// Only the words that are written count here: a synonym would not come out again as it went in.
+std::optional<fit::Finding> findingWord(std::string_view word) {
+  const auto finding = fit::findingFromCode(word);
+  return finding && fit::code(*finding) == word ? finding : std::nullopt;
+}
+
+std::optional<int> intIf(Reader& in, std::string_view key, int low, int high) {
+  const auto number = in.integerIf(key, low, high);
+  return number ? std::optional<int>(static_cast<int>(*number)) : std::nullopt;
+}
+
+fit::Side side(Reader& in) { return in.wordIf("side", fit::sideFromCode).value_or(fit::Side::both); }
+
+fit::Fitted fitted(Reader& in) {
+  fit::Fitted all;
+  in.object("air_pa", [&](Reader& air) {
+    for (std::size_t i = 0; i < gear::kPortCount; ++i) {
+      if (const auto pa = air.integerIf(gear::code(static_cast<gear::Port>(i)))) all.air[i] = Pressure{*pa};
+    }
+  });
+  in.object("pad_um", [&](Reader& pad) {
+    for (std::size_t i = 0; i < gear::kPartCount; ++i) {
+      if (const auto um = pad.integerIf(gear::code(static_cast<gear::Part>(i)))) all.pad[i] = Length{*um};
+    }
+  });
+  return all;
+}
+
+}  // namespace
+
+std::optional<gear::LabelKind> labelKindFromCode(std::string_view word) {
+  if (word == "makers-mark") return gear::LabelKind::makersMark;
+  if (word == "recertification") return gear::LabelKind::recertification;
+  return std::nullopt;
+}
+std::optional<fit::Feels> feelsWord(std::string_view word) {
+  const auto feels = fit::feelsFromCode(word);
+  return feels && fit::code(*feels) == word ? feels : std::nullopt;
+}
+
+fit::Answer readAnswer(ObjectReader& in) {
+  if (in.has("mark")) {
+    fit::MarkSeen a;
+    a.mark = in.word("mark", fit::markFromCode);
+    a.finding = in.word("finding", findingWord);
+    a.side = side(in);
+    a.how = in.wordIf("how", fit::holdHowFromCode).value_or(fit::HoldHow::unsaid);
+    if (const auto um = in.integerIf("gap_um")) a.gap = Length{*um};
+    return a;
+  }
+  if (in.has("group")) return fit::GroupSnug{in.word("group", fit::lookViewFromCode)};
+  if (in.has("hair_wet")) return fit::HairSeen{in.boolean("hair_wet")};
+  if (in.has("fitted")) {
+    fit::Fitted a;
+    in.object("fitted", [&](Reader& inner) { a = fitted(inner); });
+    return a;
+  }
+  if (in.has("deed")) {
+    fit::Adjusted a;
+    a.deed = in.word("deed", fit::deedFromCode);
+    a.port = in.wordIf("port", gear::portFromCode);
+    a.part = in.wordIf("part", gear::partFromCode);
+    a.pumps = intIf(in, "pumps", -1000, 1000).value_or(0);
+    if (const auto pa = in.integerIf("gauge_pa")) a.air = Pressure{*pa};
+    if (const auto um = in.integerIf("to_um")) a.to = Length{*um};
+    return a;
+  }
+  if (in.has("air")) {
+    fit::AirRead a;
+    a.port = in.word("air", gear::portFromCode);
+    a.gauge = Pressure{in.integer("gauge_pa")};
+    a.isOnHead = in.boolean("on_head");
+    return a;
+  }
+  if (in.has("question")) {
+    fit::QuestionAnswered a;
+    a.id = in.text("question");
+    a.isYes = in.boolean("yes");
+    return a;
+  }
+  if (in.has("point")) {
+    fit::PointSeen a;
+    a.point = in.word("point", gear::pointFromCode);
+    a.state = in.word("state", pointStateFromCode);
+    a.what = in.textOr("what");
+    return a;
+  }
+  if (in.has("points")) {
+    if (in.text("points") != "sound") in.fail(ErrorCode::unknownWord, "points");
+    return fit::PointsSound{};
+  }
+  if (in.has("unwell")) {
+    if (!in.boolean("unwell")) in.fail(ErrorCode::outOfRange, "unwell");
+    return fit::Unwell{};
+  }
+  fit::AthleteSaid a;
+  a.where = in.wordIf("where", fit::markFromCode);
+  a.side = side(in);
+  a.feels = in.word("feels", feelsWord);
+  return a;
+}
+
+namespace {
+
+PointsSeen pointsSeen(Reader& in) {
+  PointsSeen b;
+  in.objects("points", [&](Reader& each) {
+    gear::PointFinding finding;
+    const auto point = each.word("point", gear::pointFromCode);
+    finding.state = each.word("state", pointStateFromCode);
+    finding.what = each.textOr("what");
+    b.points.emplace_back(point, std::move(finding));
+  });
+  b.isGroup = in.flag("group");
+  b.check = in.textOr("check");
+  return b;
+}
+
+CheckBegun checkBegun(Reader& in) {
+  CheckBegun b;
+  b.athlete = in.text("athlete");
+  b.unit = in.text("unit");
+  b.sheet = in.text("sheet");
+  b.before = in.textOr("before");
+  b.kind = in.word("check_kind", fit::checkKindFromCode);
+  b.rules = static_cast<int>(in.integer("rules", 1, 1'000'000));
+  b.certifiedUntil = in.dayIf("certified_until");
+  b.isLabelMissing = in.flag("label_missing");
+  in.objects("words", [&](Reader& each) {
+    WordRef word;
+    word.said = each.text("said");
+    word.where = each.wordIf("where", fit::markFromCode);
+    word.side = side(each);
+    word.feels = each.word("feels", feelsWord);
+    b.words.push_back(std::move(word));
+  });
+  return b;
+}
+
+CheckEnded checkEnded(Reader& in) {
+  CheckEnded b;
+  b.athlete = in.text("athlete");
+  b.unit = in.text("unit");
+  b.outcome.unit = b.unit;
+  b.outcome.kind = in.word("check_kind", fit::checkKindFromCode);
+  b.outcome.verdict = in.word("verdict", fit::verdictFromCode);
+  b.outcome.reasons = in.texts("reasons");
+  const auto strip = in.texts("strip");
+  if (strip.size() != fit::kMarkCount) in.fail(ErrorCode::outOfRange, "strip", "nine findings");
+  for (std::size_t i = 0; i < strip.size() && i < fit::kMarkCount; ++i) {
+    const auto finding = findingWord(strip[i]);
+    if (!finding) in.fail(ErrorCode::unknownWord, "strip", strip[i]);
+    b.outcome.strip[i] = finding.value_or(fit::Finding::unseen);
+  }
+  b.outcome.isHairDry = in.flag("hair_dry");
+  b.outcome.dueFrom = in.day("due_from");
+  b.outcome.dueBy = in.day("due_by");
+  return b;
+}
+
+Said said(Reader& in) {
+  Said b;
+  b.said.unit = in.textOr("unit");
+  b.said.where = in.wordIf("where", fit::markFromCode);
+  b.said.side = side(in);
+  b.said.feels = in.word("feels", feelsWord);
+  b.said.isHairChanged = in.flag("hair_changed");
+  b.said.isBroken = in.flag("broken");
+  b.said.isUnwell = in.flag("unwell");
+  b.said.words = in.textOr("words");
+  b.check = in.textOr("check");
+  return b;
+}
+
+LabelRead labelRead(Reader& in) {
+  LabelRead b;
+  const auto kind = in.wordIf("label", labelKindFromCode);
+  if (!kind) return b;
+  gear::Label label;
+  label.kind = *kind;
+  label.year = static_cast<int>(in.integer("year", 0, 9999));
+  label.fullDate = in.dayIf("full_date");
+  label.source = in.textOr("source");
+  b.label = std::move(label);
+  return b;
+}
+
+PracticeSet practiceSet(Reader& in) {
+  PracticeSet b;
+  b.seasonStart = in.dayIf("season_start");
+  b.seasonEnd = in.dayIf("season_end");
+  b.minute = intIf(in, "minute", 0, 1439);
+  if (in.has("days")) {
+    std::array<bool, 7> days{};
+    if (!in.booleans("days", days)) in.fail(ErrorCode::wrongType, "days", "seven of true or false");
+    b.days = days;
+  }
+  b.season = in.textOr("season");
+  return b;
+}
+
+AthleteChanged athleteChanged(Reader& in) {
+  AthleteChanged b;
+  b.jersey = in.textIf("jersey");
+  b.family = in.textIf("family");
+  b.given = in.textIf("given");
+  b.birthYear = intIf(in, "birth_year", 0, 9999);
+  b.isOnRoster = in.booleanIf("on_roster");
+  return b;
+}
+
+CheckAnswered checkAnswered(Reader& in) {
+  CheckAnswered b;
+  in.objects("answers", [&](Reader& each) { b.answers.push_back(readAnswer(each)); });
+  return b;
+}
+
+TapeRead tapeRead(Reader& in) {
+  TapeRead b;
+  for (std::int64_t um : in.integers("readings_um", -kLargestInteger, kLargestInteger)) b.readings.push_back(Length{um});
+  return b;
+}
+
+using Read = Body (*)(Reader&);
+const std::unordered_map<std::string_view, Read>& readers() {
+  // Braces keep the order of reading the order of writing.
+  static const std::unordered_map<std::string_view, Read> kReaders{
+      {"team-founded",
+       [](Reader& in) -> Body {
+         return TeamFounded{in.text("name"), in.text("mascot"), in.text("season"), in.text("public_key")};
+       }},
+      {"device-admitted",
+       [](Reader& in) -> Body {
+         return DeviceAdmitted{in.text("device"), in.text("public_key"), in.text("because")};
+       }},
+      {"person-added",
+       [](Reader& in) -> Body {
+         return PersonAdded{in.text("name"), in.text("initials"), in.text("role")};
+       }},
+      {"athlete-added",
+       [](Reader& in) -> Body {
+         return AthleteAdded{in.text("jersey"), in.text("family"), in.text("given"), intIf(in, "birth_year", 0, 9999)};
+       }},
+      {"athlete-changed", [](Reader& in) -> Body { return athleteChanged(in); }},
+      {"tape-read", [](Reader& in) -> Body { return tapeRead(in); }},
+      {"sheet-adopted", [](Reader& in) -> Body { return SheetAdopted{in.text("sheet")}; }},
+      {"unit-received",
+       [](Reader& in) -> Body {
+         return UnitReceived{in.text("serial"), in.text("tag_key"), in.text("sheet"), in.text("size"), in.textOr("made")};
+       }},
+      {"label-read", [](Reader& in) -> Body { return labelRead(in); }},
+      {"point-seen", [](Reader& in) -> Body { return pointsSeen(in); }},
+      {"unit-held",
+       [](Reader& in) -> Body {
+         return UnitHeld{in.text("reason"), in.textOr("what"), in.flag("with_athlete")};
+       }},
+      {"hold-released",
+       [](Reader& in) -> Body {
+         return HoldReleased{in.text("hold"), in.text("reason")};
+       }},
+      {"unit-moved",
+       [](Reader& in) -> Body {
+         return UnitMoved{in.text("to"), in.textOr("where")};
+       }},
+      {"part-changed",
+       [](Reader& in) -> Body {
+         return PartChanged{in.text("part"), in.textOr("what"), in.textOr("athlete")};
+       }},
+      {"unit-paired", [](Reader& in) -> Body { return UnitPaired{in.text("athlete")}; }},
+      {"unit-unpaired",
+       [](Reader& in) -> Body {
+         return UnitUnpaired{in.text("athlete"), in.text("reason")};
+       }},
+      {"check-begun", [](Reader& in) -> Body { return checkBegun(in); }},
+      {"mark-seen", [](Reader& in) -> Body { return checkAnswered(in); }},
+      {"adjusted", [](Reader& in) -> Body { return checkAnswered(in); }},
+      {"air-read", [](Reader& in) -> Body { return checkAnswered(in); }},
+      {"hair-seen", [](Reader& in) -> Body { return checkAnswered(in); }},
+      {"fitting-set", [](Reader& in) -> Body { return checkAnswered(in); }},
+      {"question-answered", [](Reader& in) -> Body { return checkAnswered(in); }},
+      {"check-answered", [](Reader& in) -> Body { return checkAnswered(in); }},
+      {"check-ended", [](Reader& in) -> Body { return checkEnded(in); }},
+      {"said", [](Reader& in) -> Body { return said(in); }},
+      {"said-acknowledged",
+       [](Reader& in) -> Body {
+         return SaidAcknowledged{in.text("said"), in.flag("closed"), in.textOr("outcome")};
+       }},
+      {"hair-changed", [](Reader& in) -> Body { return HairChanged{in.textOr("words")}; }},
+      {"practice-set", [](Reader& in) -> Body { return practiceSet(in); }},
+      {"corrected",
+       [](Reader& in) -> Body {
+         return Corrected{in.text("fact"), in.texts("touches")};
+       }},
+      {"note-added", [](Reader& in) -> Body { return NoteAdded{in.text("text")}; }},
+  };
+  return kReaders;
+}
+
+bool isName(std::string_view text) {
+  if (text.empty() || text.size() > kNameBytesMost) return false;
+  for (char c : text) {
+    if ((c < 'a' || c > 'z') && (c < '0' || c > '9') && c != '-') return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+Result<Fact> FactDecoder::decode(std::string_view line, const std::string& name) {
+  if (line.size() > kFactLimitBytes) {
+    return fail(ErrorCode::tooLong, name, std::to_string(line.size()) + ", " + std::to_string(kFactLimitBytes));
+  }
+  if (line.find('\n') != std::string_view::npos) return fail(ErrorCode::notJson, name, "a line feed");
+  const auto root = m_parser.parse(line, name);
+  if (!root) return tl::unexpected<Error>(root.error());
+
+  FirstFault fault{name, std::nullopt};
+  Reader in(fault, **root);
+  Fact fact;
+  fact.device = in.text("device");
+  fact.n = static_cast<std::uint64_t>(in.integer("n", 1, kMostFacts));
+  fact.order = in.integer("order", 1);
+  fact.at.ms = in.integer("at_ms");
+  fact.at.offsetMinutes = static_cast<std::int32_t>(in.integer("offset_min", -kMostOffset, kMostOffset));
+  fact.who = in.text("who");
+  const std::string kind = in.text("kind");
+  const std::int64_t version = in.integer("v", 1);
+  fact.about = in.text("about");
+  if (!isName(fact.device)) in.fail(ErrorCode::outOfRange, "device", fact.device);
+  if (!isName(kind)) in.fail(ErrorCode::outOfRange, "kind", kind);
+  if (fact.about.empty()) in.fail(ErrorCode::outOfRange, "about", "empty");
+
+  const auto known = readers().find(kind);
+  if (known == readers().end() || version > 1) {
+    // Not looked into: whoever knows the kind reads the bytes as they came.
+    if (!in.has("body")) in.fail(ErrorCode::missingKey, "body");
+    fact.body = Unknown{kind, version};
+  } else {
+    in.object("body", [&](Reader& body) { fact.body = known->second(body); });
+    in.finish();
+    if (in.isSound() && kindOf(fact.body) != kind) in.fail(ErrorCode::inconsistent, "kind", kind);
+  }
+  if (fault.error) return tl::unexpected<Error>(std::move(*fault.error));
+  return fact;
+}
+
+Result<Fact> decode(std::string_view line, const std::string& name) {
+  try {
+    FactDecoder decoder;
+    return decoder.decode(line, name);
+  } catch (const std::exception& problem) {
+    return fail(ErrorCode::internal, name, problem.what());
+  }
+}
+
+}  // namespace snugline::book

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "core/book/fold.h"
+
+#include <sodium.h>
+
+namespace snugline::book {
+
+season::Stamp stampOf(const Fact& fact) { return {fact.at, fact.who, fact.id(), fact.order}; }
+
+std::string hashOf(std::string_view bytes) {
+  constexpr std::size_t kHashBytes = 32;
+  unsigned char hash[kHashBytes];
+  crypto_generichash(hash, kHashBytes, reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size(), nullptr, 0);
+  std::string hex(2 * kHashBytes + 1, '\0');
+  sodium_bin2hex(hex.data(), hex.size(), hash, kHashBytes);
+  hex.pop_back();
+  return hex;
+}
+
+void Folded::take(const Fact& fact, const Touch& touch) {
+  switch (touch.entity) {
+    case Entity::team:
+      return takeTeam(fact);
+    case Entity::person:
+      return takePerson(fact);
+    case Entity::sheet:
+      return takeSheet(fact, touch.id);
+    case Entity::athlete:
+      return takeAthlete(fact, touch.id);
+    case Entity::unit:
+      return takeUnit(fact, touch.id);
+    case Entity::check:
+      return takeCheck(fact, touch.id);
+    case Entity::other:
+      return;
+  }
+}
+
+void Folded::take(const Fact& fact) {
+  for (const Touch& touch : touchesOf(fact)) take(fact, touch);
+}
+
+void Folded::takeTeam(const Fact& fact) {
+  if (const auto* founded = std::get_if<TeamFounded>(&fact.body)) {
+    if (views.team) return;  // the first in order stands
+    season::TeamRecord team;
+    team.id = fact.id();
+    team.name = founded->name;
+    team.mascot = founded->mascot;
+    team.season = founded->season;
+    views.team = std::move(team);
+  } else if (const auto* set = std::get_if<PracticeSet>(&fact.body)) {
+    if (!views.team || views.team->id != fact.about) return;
+    if (set->seasonStart) views.team->seasonStart = set->seasonStart;
+    if (set->seasonEnd) views.team->seasonEnd = set->seasonEnd;
+    if (set->minute) views.team->practiceMinute = *set->minute;
+    if (set->days) views.team->practiceDays = *set->days;
+    if (!set->season.empty()) views.team->season = set->season;
+  }
+  changed[static_cast<std::size_t>(Entity::team)].insert(std::string(kTeamSubject));
+}
+
+void Folded::takePerson(const Fact& fact) {
+  const auto* added = std::get_if<PersonAdded>(&fact.body);
+  if (added == nullptr || fact.about != fact.id()) return;
+  views.people[fact.about] = {fact.about, added->name, added->initials, added->role};
+  changed[static_cast<std::size_t>(Entity::person)].insert(fact.about);
+}
+
+void Folded::takeSheet(const Fact& fact, const std::string& hash) {
+  const auto* adopted = std::get_if<SheetAdopted>(&fact.body);
+  if (adopted == nullptr || views.sheets.contains(hash)) return;
+  auto sheet = gear::parseSheet(adopted->sheet, fact.id());
+  if (!sheet) return;  // a sheet of a later format: kept in the log, not used here
+  views.sheets[hash] = {hash, std::make_shared<const gear::ModelSheet>(std::move(*sheet)), stampOf(fact)};
+  changed[static_cast<std::size_t>(Entity::sheet)].insert(hash);
+  restate(hash);
+}
+
+void Folded::takeAthlete(const Fact& fact, const std::string& id) {
+  auto it = views.athletes.find(id);
+  if (it == views.athletes.end()) {
+    if (!std::holds_alternative<AthleteAdded>(fact.body) || fact.id() != id) return;
+    it = views.athletes.try_emplace(id).first;
+    it->second.id = id;
+  }
+  foldAthlete(it->second, athleteNotes[id], fact);
+  changed[static_cast<std::size_t>(Entity::athlete)].insert(id);
+}
+
+void Folded::takeUnit(const Fact& fact, const std::string& id) {
+  auto it = views.units.find(id);
+  if (it == views.units.end()) {
+    const auto* received = std::get_if<UnitReceived>(&fact.body);
+    if (received == nullptr || fact.id() != id) return;
+    it = views.units.try_emplace(id).first;
+    it->second.id = id;
+    unitsByTag[received->tagKey].insert(id);
+  }
+  foldUnit(it->second, unitNotes[id], fact);
+  changed[static_cast<std::size_t>(Entity::unit)].insert(id);
+}
+
+void Folded::forget(const Touch& touch) {
+  switch (touch.entity) {
+    case Entity::team:
+      views.team.reset();
+      break;
+    case Entity::person:
+      views.people.erase(touch.id);
+      break;
+    case Entity::sheet:
+      views.sheets.erase(touch.id);
+      break;
+    case Entity::athlete:
+      views.athletes.erase(touch.id);
+      athleteNotes.erase(touch.id);
+      break;
+    case Entity::unit: {
+      const auto it = views.units.find(touch.id);
+      if (it != views.units.end()) {
+        const auto tag = unitsByTag.find(it->second.tagKey);
+        if (tag != unitsByTag.end() && tag->second.erase(touch.id) > 0 && tag->second.empty()) unitsByTag.erase(tag);
+        views.units.erase(it);
+      }
+      unitNotes.erase(touch.id);
+      break;
+    }
+    case Entity::check:
+      views.openChecks.erase(touch.id);
+      checkNotes.erase(touch.id);
+      break;
+    case Entity::other:
+      return;
+  }
+  changed[static_cast<std::size_t>(touch.entity)].insert(touch.id);
+}
+
+}  // namespace snugline::book

@@ -1,0 +1,277 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "core/book/fact_json.h"
+#include "core/book/view_rows.h"
+
+namespace snugline::book {
+
+namespace {
+
+using Reader = ObjectReader;
+constexpr std::int64_t kDayMost = 200'000;  // far beyond every day that is parsed
+
+season::Stamp stamp(Reader& in, std::string_view key) {
+  season::Stamp s;
+  in.object(key, [&](Reader& inner) {
+    s.fact = inner.text("fact");
+    s.order = inner.integer("order");
+    s.at.ms = inner.integer("at_ms");
+    s.at.offsetMinutes = static_cast<std::int32_t>(inner.integer("offset_min", -840, 840));
+    s.who = inner.textOr("who");
+  });
+  return s;
+}
+std::optional<season::Stamp> stampIf(Reader& in, std::string_view key) {
+  if (!in.has(key)) return std::nullopt;
+  return stamp(in, key);
+}
+std::vector<std::string> textsIf(Reader& in, std::string_view key) { return in.has(key) ? in.texts(key) : std::vector<std::string>(); }
+std::optional<Day> dayIf(Reader& in, std::string_view key) {
+  const auto number = in.integerIf(key, -kDayMost, kDayMost);
+  return number ? std::optional<Day>(Day{static_cast<std::int32_t>(*number)}) : std::nullopt;
+}
+Day day(Reader& in, std::string_view key) { return Day{static_cast<std::int32_t>(in.integer(key, -kDayMost, kDayMost))}; }
+fit::Side side(Reader& in) { return in.wordIf("side", fit::sideFromCode).value_or(fit::Side::both); }
+
+std::optional<gear::Label> labelIf(Reader& in) {
+  const auto kind = in.wordIf("label", labelKindFromCode);
+  if (!kind) return std::nullopt;
+  gear::Label label;
+  label.kind = *kind;
+  label.year = static_cast<int>(in.integer("year", 0, 9999));
+  label.fullDate = dayIf(in, "full_day");
+  label.source = in.textOr("source");
+  return label;
+}
+
+season::EndedCheck ended(Reader& in) {
+  season::EndedCheck e;
+  e.check = in.text("check");
+  e.unit = in.text("unit");
+  e.kind = in.word("kind", fit::checkKindFromCode);
+  e.verdict = in.word("verdict", fit::verdictFromCode);
+  e.reasons = textsIf(in, "reasons");
+  const std::string strip = in.text("strip");
+  for (std::size_t i = 0; i < fit::kMarkCount; ++i) {
+    const char c = i < strip.size() ? strip[i] : '?';
+    if (c < '0' || c > '4') return in.fail(ErrorCode::outOfRange, "strip"), e;
+    e.strip[i] = static_cast<fit::Finding>(c - '0');
+  }
+  e.isHairDry = in.flag("hair_dry");
+  e.dueFrom = day(in, "due_from");
+  e.dueBy = day(in, "due_by");
+  e.stamp = stamp(in, "stamp");
+  return e;
+}
+
+season::SaidRecord said(Reader& in) {
+  season::SaidRecord s;
+  s.fact = in.text("fact");
+  s.at.ms = in.integer("at_ms");
+  s.at.offsetMinutes = static_cast<std::int32_t>(in.integer("offset_min", -840, 840));
+  s.unit = in.textOr("unit");
+  s.where = in.wordIf("where", fit::markFromCode);
+  s.side = side(in);
+  s.feels = in.word("feels", feelsWord);
+  s.isHairChanged = in.flag("hair_changed");
+  s.isBroken = in.flag("broken");
+  s.isUnwell = in.flag("unwell");
+  s.words = in.textOr("words");
+  s.isAcknowledged = in.flag("acknowledged");
+  s.isAnswered = in.flag("answered");
+  return s;
+}
+
+AthleteNotes athleteNotes(Reader& in) {
+  AthleteNotes n;
+  in.objects("pairings", [&](Reader& each) {
+    AthleteNotes::Pairing pairing;
+    pairing.unit = each.text("unit");
+    pairing.stamp = stamp(each, "stamp");
+    n.pairings.push_back(std::move(pairing));
+  });
+  in.objects("open", [&](Reader& each) {
+    AthleteNotes::OpenCheck open;
+    open.check = each.text("check");
+    open.unit = each.text("unit");
+    open.hairFact = each.textOr("hair_fact");
+    open.partFact = each.textOr("part_fact");
+    open.saidBefore = static_cast<std::uint64_t>(each.integer("said_before", 0));
+    open.words = textsIf(each, "words");
+    n.open.push_back(std::move(open));
+  });
+  in.objects("said_in", [&](Reader& each) {
+    std::string word = each.text("said");
+    n.saidIn[std::move(word)] = each.text("check");
+  });
+  n.partUnit = in.textOr("part_unit");
+  return n;
+}
+
+void athlete(Reader& in, season::AthleteRecord& r, AthleteNotes& notes) {
+  r.jersey = in.text("jersey");
+  r.family = in.text("family");
+  r.given = in.text("given");
+  if (const auto year = in.integerIf("birth_year", 0, 9999)) r.birthYear = static_cast<int>(*year);
+  r.isOnRoster = in.boolean("on_roster");
+  r.added = stamp(in, "added");
+  in.objects("tapes", [&](Reader& each) {
+    season::TapeRecord tape;
+    for (std::int64_t um : each.integers("readings_um", -kLargestInteger, kLargestInteger)) tape.readings.push_back(Length{um});
+    tape.stamp = stamp(each, "stamp");
+    r.tapes.push_back(std::move(tape));
+  });
+  in.objects("said", [&](Reader& each) { r.said.push_back(said(each)); });
+  r.hairChanged = stampIf(in, "hair_changed");
+  r.partChanged = stampIf(in, "part_changed");
+  in.objects("checks", [&](Reader& each) { r.checks.push_back(ended(each)); });
+  in.object("notes", [&](Reader& inner) { notes = athleteNotes(inner); });
+  // The rest of the record says the same as the notes and is not stored twice.
+  for (const auto& pairing : notes.pairings) r.units.push_back(pairing.unit);
+  if (!notes.pairings.empty()) {
+    r.pairedAs = notes.pairings.back().stamp.fact;
+    r.paired = notes.pairings.back().stamp;
+  }
+  if (!notes.open.empty()) r.openCheck = notes.open.back().check;
+}
+
+void unit(Reader& in, season::UnitRecord& r, UnitNotes& notes) {
+  r.serial = in.text("serial");
+  r.tagKey = in.text("tag_key");
+  r.sheet = in.text("sheet");
+  r.size = in.text("size");
+  r.made = in.textOr("made");
+  r.received = stamp(in, "received");
+  r.isInService = in.boolean("in_service");
+  r.place = static_cast<season::UnitPlace>(in.integer("place", 0, static_cast<int>(season::UnitPlace::lost)));
+  r.placeWords = in.textOr("place_words");
+  in.objects("labels", [&](Reader& each) {
+    const auto label = labelIf(each);
+    if (label) r.labels.push_back({*label, stamp(each, "stamp")});
+  });
+  r.isLabelMissing = in.flag("label_missing");
+  r.isLabelDisputed = in.flag("label_disputed");
+  in.objects("points", [&](Reader& each) {
+    season::PointSeenRecord seen;
+    const auto point = each.word("point", gear::pointFromCode);
+    seen.finding.state = static_cast<gear::PointState>(each.integer("state", 0, 2));
+    seen.finding.what = each.textOr("what");
+    seen.isInGroup = each.flag("group");
+    seen.stamp = stamp(each, "stamp");
+    r.points[static_cast<std::size_t>(point)] = std::move(seen);
+  });
+  in.objects("holds", [&](Reader& each) {
+    season::HoldRecord hold;
+    hold.reason = each.text("reason");
+    hold.what = each.textOr("what");
+    hold.isWithAthlete = each.flag("with_athlete");
+    hold.stamp = stamp(each, "stamp");
+    hold.fact = hold.stamp.fact;
+    r.holds.push_back(std::move(hold));
+  });
+  r.athletes = textsIf(in, "athletes");
+  in.object("notes", [&](Reader& inner) {
+    inner.objects("readings", [&](Reader& each) {
+      UnitNotes::Reading reading;
+      reading.fact = each.text("fact");
+      reading.label = labelIf(each);
+      notes.readings.push_back(std::move(reading));
+    });
+  });
+}
+
+void check(Reader& in, season::CheckRecord& r, CheckNotes& notes) {
+  r.athlete = in.text("athlete");
+  r.unit = in.text("unit");
+  r.sheet = in.text("sheet");
+  r.kind = in.word("kind", fit::checkKindFromCode);
+  r.rules = static_cast<int>(in.integer("rules"));
+  r.begun = stamp(in, "begun");
+  r.certifiedUntil = dayIf(in, "certified_until");
+  r.isLabelMissing = in.flag("label_missing");
+  r.before = in.textOr("before");
+  in.objects("answers", [&](Reader& each) {
+    season::AnswerRecord answer;
+    answer.fact = each.text("fact");
+    answer.group = each.textOr("group");
+    each.object("answer", [&](Reader& inner) { answer.answer = readAnswer(inner); });
+    r.answers.push_back(std::move(answer));
+  });
+  in.object("notes", [&](Reader& inner) {
+    inner.objects("words", [&](Reader& each) {
+      WordRef word;
+      word.said = each.text("said");
+      word.where = each.wordIf("where", fit::markFromCode);
+      word.side = side(each);
+      word.feels = each.word("feels", feelsWord);
+      notes.words.push_back(std::move(word));
+    });
+  });
+}
+
+void team(Reader& in, season::TeamRecord& r) {
+  r.name = in.text("name");
+  r.mascot = in.text("mascot");
+  r.season = in.text("season");
+  r.seasonStart = dayIf(in, "season_start");
+  r.seasonEnd = dayIf(in, "season_end");
+  r.practiceMinute = static_cast<int>(in.integer("minute", 0, 1439));
+  if (!in.booleans("days", r.practiceDays)) in.fail(ErrorCode::wrongType, "days");
+}
+
+}  // namespace
+
+bool RowReader::read(Entity entity, std::string_view keyView, std::string_view value, Folded& into) {
+  const std::string key(keyView);
+  const auto root = m_parser.parse(value, key);
+  if (!root) return false;
+  FirstFault fault{key, std::nullopt};
+  Reader in(fault, **root);
+  season::Views& views = into.views;
+  switch (entity) {
+    case Entity::team:
+      views.team.emplace();
+      views.team->id = key;
+      team(in, *views.team);
+      break;
+    case Entity::person: {
+      season::PersonRecord& person = views.people[key];
+      person = {key, in.text("name"), in.text("initials"), in.text("role")};
+      break;
+    }
+    case Entity::sheet: {
+      auto sheet = gear::parseSheet(in.text("sheet"), key);
+      if (!sheet) return false;
+      season::SheetRecord& record = views.sheets[key];
+      record.hash = key;
+      record.sheet = std::make_shared<const gear::ModelSheet>(std::move(*sheet));
+      record.adopted = stamp(in, "adopted");
+      break;
+    }
+    case Entity::athlete: {
+      season::AthleteRecord& record = views.athletes[key];
+      record.id = key;
+      athlete(in, record, into.athleteNotes[key]);
+      break;
+    }
+    case Entity::unit: {
+      season::UnitRecord& record = views.units[key];
+      record.id = key;
+      unit(in, record, into.unitNotes[key]);
+      into.unitsByTag[record.tagKey].insert(key);
+      break;
+    }
+    case Entity::check: {
+      season::CheckRecord& record = views.openChecks[key];
+      record.id = key;
+      check(in, record, into.checkNotes[key]);
+      into.restate(record);
+      break;
+    }
+    case Entity::other:
+      return false;
+  }
+  in.finish();
+  return !fault.error;
+}
+
+}  // namespace snugline::book
