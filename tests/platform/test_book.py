@@ -90,7 +90,7 @@ def alter_one_fact(path):
         for (table,) in db.execute("select name from sqlite_master where type='table'").fetchall():
             columns = [row[1] for row in db.execute(f"pragma table_info({table})")]
             for column in columns:
-                rows = db.execute(f"select {column} from {table} where cast({column} as blob) like '%athlete-added%'").fetchall()
+                rows = db.execute(f"select {column} from {table} where instr({column}, cast('athlete-added' as blob)) > 0 or instr({column}, 'athlete-added') > 0").fetchall()
                 for (line,) in rows:
                     word, other = ("Family", "Fabily") if isinstance(line, str) else (b"Family", b"Fabily")
                     if word in line:
@@ -165,7 +165,7 @@ class TakeIn(Terminal):
     def test_a_scan_that_says_too_little_or_nothing_is_refused_with_its_line(self):
         self.adopt()
         facts = self.facts()
-        answer = self.take_in("T-2001\nbell\a\nT-2003,elm-e9,M,2026,ok\n")
+        answer = self.take_in("T-2001\n" + "x" * 65 + "\nT-2003,elm-e9,M,2026,ok\n")
         self.assertEqual([r["line"] for r in answer["refused"]], [1, 2, 3])
         self.assertEqual(self.facts(), facts)
 
