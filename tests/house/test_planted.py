@@ -217,6 +217,7 @@ class Linted(Planted):
         shutil.copy(ROOT / ".qmllint.ini", self.root)
         self.plant("qml/A.qml", LICENCE + "import QtQuick\nItem {\n    id: root\n    property int a: nowhere\n}\n")
         self.plant("qml/B.qml", LICENCE + "import QtQuick\nItem {\n    id: root\n    property int a: root.width\n}\n")
+        self.plant("qml/C.qml", LICENCE + "import QtQuick\nItem {\n    id: root\n    Repeater {\n        model: 2\n        Item { width: root.width }\n    }\n}\n")
         found = self.found("qmllint finds nothing")
         self.assertTrue(found)
         self.assertTrue(all("A.qml" in f for f in found), found)
