@@ -3,6 +3,7 @@
 // The drawing is made in its own units (field) and scaled to fit; a subclass gives the places as name -> [x, y].
 // One touch area serves all places: the nearest touchable one within reach is meant, so that no target is smaller than it looks.
 import QtQuick
+import Snugline.Drawing
 import Snugline.Tokens
 
 Item {
@@ -79,7 +80,9 @@ Item {
     Accessible.name: description
     onMotionChanged: phase = 0
 
-    NumberAnimation on phase {
+    NumberAnimation {
+        target: view
+        property: "phase"
         running: view.moves
         from: 0
         to: 1

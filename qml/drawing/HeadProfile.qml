@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // The head from its left side with the helmet over it. The front edge can be dragged: the brow gap is read off in mm.
 import QtQuick
-import Snugline.Tokens
 
 DrawnView {
     id: profile

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // The unit by itself with the seven points as places that can be touched, by their codes.
 import QtQuick
-import Snugline.Tokens
+import Snugline.Drawing
 
 DrawnView {
     id: unit

@@ -2,7 +2,6 @@
 // The drawing for one grouped view of a look: "front" (brow, chin, straps), "side" (ears, nape, jaw), "hold" (crown, sides, hold).
 // The marks of the view can be touched unless the caller names others.
 import QtQuick
-import Snugline.Tokens
 
 Item {
     id: look

@@ -18,7 +18,7 @@ Button {
     readonly property color wordColor: !enabled ? Theme.slate : isFilled ? Theme.onFill : Theme.tone(tone)
     readonly property color fillColor: !enabled && isFilled ? Theme.wash : kind === "danger" && isFilled ? Theme.brick : isFilled ? Theme.turf : kind === "quiet" ? "transparent" : Theme.card
     // Width at which nothing wraps; does not depend on the width given.
-    readonly property real naturalWidth: Math.max(line.advanceWidth, second.advanceWidth) + leftPadding + rightPadding + (icon.visible ? icon.width + (text.length > 0 ? Theme.grid : 0) : 0) + 2
+    readonly property real naturalWidth: ((contentItem as ButtonFace)?.naturalWidth ?? 0) + leftPadding + rightPadding
 
     font.family: Theme.family
     font.bold: true
@@ -36,48 +36,12 @@ Button {
     Keys.onReturnPressed: clicked()
     Keys.onEnterPressed: clicked()
 
-    TextMetrics { id: line; font: control.font; text: control.text }
-    TextMetrics { id: second; font.family: Theme.family; font.pixelSize: Theme.smallSize; text: control.detail }
-
-    contentItem: Item {
-        implicitHeight: Math.max(lines.implicitHeight, icon.visible ? icon.height : 0)
-        implicitWidth: control.naturalWidth - control.leftPadding - control.rightPadding
-        Row {
-            anchors.centerIn: parent
-            spacing: Theme.grid
-            IconStroke {
-                id: icon
-                name: control.sign.length > 0 ? control.sign : control.kind === "danger" ? "stop" : control.checked ? "check" : ""
-                visible: name.length > 0
-                color: control.wordColor
-                anchors.verticalCenter: parent.verticalCenter
-            }
-            Column {
-                id: lines
-                anchors.verticalCenter: parent.verticalCenter
-                visible: control.text.length > 0
-                width: Math.min(control.availableWidth - (icon.visible ? icon.width + Theme.grid : 0), Math.max(line.advanceWidth, second.advanceWidth) + 2)
-                Text {
-                    width: parent.width
-                    text: control.text
-                    font: control.font
-                    color: control.wordColor
-                    horizontalAlignment: icon.visible ? Text.AlignLeft : Text.AlignHCenter
-                    wrapMode: Text.Wrap
-                    textFormat: Text.PlainText
-                    Accessible.ignored: true
-                }
-                Words {
-                    width: parent.width
-                    visible: control.detail.length > 0
-                    text: control.detail
-                    size: "small"
-                    color: control.wordColor
-                    horizontalAlignment: icon.visible ? Text.AlignLeft : Text.AlignHCenter
-                    Accessible.ignored: true
-                }
-            }
-        }
+    contentItem: ButtonFace {
+        text: control.text
+        detail: control.detail
+        sign: control.sign.length > 0 ? control.sign : control.kind === "danger" ? "stop" : control.checked ? "check" : ""
+        font: control.font
+        color: control.wordColor
     }
 
     background: Rectangle {

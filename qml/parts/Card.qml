@@ -5,6 +5,7 @@ import QtQuick.Controls.Basic
 import Snugline.Tokens
 
 Pane {
+    id: card
     property string tone: ""              // "" or a tone: then a bar stands at the left edge, beside the word that says it
 
     padding: Theme.gap
@@ -14,12 +15,12 @@ Pane {
         border.width: Theme.hairlineWidth
         border.color: Theme.hairline
         Rectangle {
-            visible: parent.parent.tone.length > 0
+            visible: card.tone.length > 0
             x: 0
             y: Theme.radius
             width: 6
             height: parent.height - 2 * Theme.radius
-            color: visible ? Theme.tone(parent.parent.tone) : "transparent"
+            color: visible ? Theme.tone(card.tone) : "transparent"
         }
     }
 }

@@ -2,7 +2,6 @@
 // One choice out of a few. current "" means nothing chosen yet. choices: [{ name, text, detail, enabled }].
 // The caller sets current; a touch only says what was chosen.
 import QtQuick
-import Snugline.Tokens
 
 ButtonRow {
     id: row

@@ -13,7 +13,7 @@ ItemDelegate {
     readonly property string stateText: now ? qsTr("now") : modelData.state === "done" ? qsTr("done") : modelData.state === "again" ? qsTr("see again") : modelData.state === "fault" ? qsTr("fault") : qsTr("open")
 
     objectName: "step-" + modelData.name
-    implicitHeight: Math.max(Theme.phone ? 56 : 60, contentItem.implicitHeight + Theme.grid)
+    implicitHeight: Math.max(Theme.phone ? 56 : 60, words.implicitHeight + 2 * Theme.grid)
     padding: Theme.grid / 2
     leftPadding: 10
     hoverEnabled: false
@@ -22,15 +22,13 @@ ItemDelegate {
     Accessible.name: modelData.text + ", " + stateText
     Keys.onReturnPressed: clicked()
 
-    contentItem: Item {
-        implicitHeight: words.implicitHeight
-        StepSign { id: sign; anchors.verticalCenter: parent.verticalCenter; state: step.modelData.state; now: step.now }
-        Column {
-            id: words
-            anchors { left: sign.right; leftMargin: Theme.grid; right: parent.right; verticalCenter: parent.verticalCenter }
-            Words { width: parent.width; text: step.modelData.text; bold: step.now; size: "body"; Accessible.ignored: true }
-            Words { width: parent.width; visible: step.now || step.modelData.state === "again" || step.modelData.state === "fault"; text: step.stateText; size: "small"; tone: "quiet"; Accessible.ignored: true }
-        }
+    contentItem: Item { }
+    StepSign { id: sign; x: step.leftPadding; anchors.verticalCenter: parent.verticalCenter; state: step.modelData.state; now: step.now }
+    Column {
+        id: words
+        anchors { left: sign.right; leftMargin: Theme.grid; right: parent.right; rightMargin: Theme.grid; verticalCenter: parent.verticalCenter }
+        Words { width: parent.width; text: step.modelData.text; bold: step.now; size: "body"; Accessible.ignored: true }
+        Words { width: parent.width; visible: step.now || step.modelData.state === "again" || step.modelData.state === "fault"; text: step.stateText; size: "small"; tone: "quiet"; Accessible.ignored: true }
     }
     background: Rectangle {
         radius: Theme.radius

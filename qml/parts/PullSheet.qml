@@ -30,7 +30,8 @@ Popup {
         border.width: Theme.hairlineWidth
         border.color: Theme.hairline
     }
-    contentItem: ColumnLayout {
+    ColumnLayout {
+        anchors.fill: parent
         spacing: Theme.gap
         RowLayout {
             id: head

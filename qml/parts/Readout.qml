@@ -12,10 +12,12 @@ Item {
     property string trend: ""             // "up", "down" or none
     property string steadyText: ""        // said when still; empty while it moves
 
+    function joined(words: var): string { return words.filter(word => word.length > 0).join(" ") }
+
     implicitWidth: Math.max(figures.implicitWidth, 120)
     implicitHeight: figures.implicitHeight * figures.scale + below.implicitHeight
     Accessible.role: Accessible.StaticText
-    Accessible.name: [caption, value, unit, steadyText].filter(s => s.length > 0).join(" ")
+    Accessible.name: joined([caption, value, unit, steadyText])
 
     Row {
         id: figures

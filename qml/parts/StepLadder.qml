@@ -40,17 +40,20 @@ Item {
         implicitHeight: Math.max(Theme.touch, 36 * ladder.steps.length)
         spokenName: ladder.title + ", " + ladder.place + ", " + ladder.now
         onClicked: sheet.open()
-        contentItem: Column {
-            Repeater {
-                model: ladder.steps
-                Item {
-                    id: rung
-                    required property var modelData
-                    required property int index
-                    width: rail.availableWidth
-                    height: rail.availableHeight / Math.max(1, ladder.steps.length)
-                    StepSign { anchors.centerIn: parent; state: rung.modelData.state; now: rung.index === ladder.current }
-                }
+    }
+    Column {                              // the rungs over the rail; the rail takes the touch
+        id: rungs
+        visible: rail.visible
+        anchors { fill: rail; topMargin: Theme.grid; bottomMargin: Theme.grid }
+        Repeater {
+            model: rungs.visible ? ladder.steps : []
+            Item {
+                id: rung
+                required property var modelData
+                required property int index
+                width: rungs.width
+                height: rungs.height / Math.max(1, ladder.steps.length)
+                StepSign { anchors.centerIn: parent; state: rung.modelData.state; now: rung.index === ladder.current }
             }
         }
     }

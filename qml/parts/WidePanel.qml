@@ -13,32 +13,36 @@ ItemDelegate {
     property string detailTone: "quiet"
     default property alias picture: slot.data
 
+    function joined(words: var): string { return words.filter(word => word.length > 0).join(". ") }
+
     implicitHeight: Math.max(Theme.answerHeight * 1.4, words.implicitHeight + 2 * padding)
     implicitWidth: 320
     padding: Theme.margin
     hoverEnabled: false
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
-    Accessible.name: [title, detail, more].filter(s => s.length > 0).join(". ")
+    Accessible.name: joined([title, detail, more])
     Keys.onReturnPressed: clicked()
     Keys.onEnterPressed: clicked()
 
-    contentItem: Item {
-        Column {
-            id: words
-            anchors { left: parent.left; right: slot.visible ? slot.left : parent.right; rightMargin: slot.visible ? Theme.gap : 0; verticalCenter: parent.verticalCenter }
-            spacing: 4
-            Words { width: parent.width; text: panel.title; size: "title"; Accessible.ignored: true }
-            Words { width: parent.width; visible: text.length > 0; text: panel.detail; tone: panel.detailTone; bold: panel.detailTone !== "quiet"; Accessible.ignored: true }
-            Words { width: parent.width; visible: text.length > 0; text: panel.more; size: "small"; tone: "quiet"; Accessible.ignored: true }
-        }
-        Item {
-            id: slot
-            visible: children.length > 0 && panel.width >= 360
-            anchors.right: parent.right
-            width: Math.min(parent.height * 1.1, parent.width * 0.34)
-            height: parent.height
-        }
+    contentItem: Item { }                 // what is seen stands beside it, so that the slot has one place
+    Column {
+        id: words
+        x: panel.padding
+        y: (panel.height - height) / 2
+        width: panel.width - 2 * panel.padding - (slot.visible ? slot.width + Theme.gap : 0)
+        spacing: 4
+        Words { width: parent.width; text: panel.title; size: "title"; Accessible.ignored: true }
+        Words { width: parent.width; visible: text.length > 0; text: panel.detail; tone: panel.detailTone; bold: panel.detailTone !== "quiet"; Accessible.ignored: true }
+        Words { width: parent.width; visible: text.length > 0; text: panel.more; size: "small"; tone: "quiet"; Accessible.ignored: true }
+    }
+    Item {
+        id: slot
+        visible: children.length > 0 && panel.width >= 360
+        x: panel.width - panel.padding - width
+        y: panel.padding
+        height: panel.height - 2 * panel.padding
+        width: Math.min(height * 1.1, panel.width * 0.34)
     }
     background: Rectangle {
         radius: Theme.radius

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <QRegularExpression>
+
+#include SNUGLINE_CATCH_HEADER
+
+#include "qml/models/guide_page.h"
+
+using namespace snugline;
+using models::GuidePage;
+using models::Stage;
+
+namespace {
+
+constexpr Day kToday{20740};
+
+// A check as the Book would hold it, fed by answers.
+struct Check {
+  gear::ModelSheet sheet;
+  season::Views views;
+  season::CheckRecord record;
+  fit::Setup setup;
+  models::Touches touches;
+
+  explicit Check(const char* name, fit::CheckKind kind = fit::CheckKind::first) {
+    auto read = gear::readSheetFile(std::string(SNUGLINE_SOURCE_DIR "/demo/data/sheets/") + name + ".json");
+    REQUIRE(read);
+    sheet = std::move(*read);
+    setup.sheet = &sheet;
+    setup.kind = record.kind = kind;
+    setup.today = kToday;
+    setup.certifiedUntil = kToday.plus(200);
+    setup.asksFitted = kind != fit::CheckKind::look;
+    record.state = fit::begin(setup);
+  }
+  void take(const fit::Answer& answer) {
+    auto next = fit::take(setup, record.state, answer);
+    REQUIRE(next);
+    record.state = std::move(*next);
+    record.answers.push_back({"d:" + std::to_string(record.answers.size()), answer, {}});
+  }
+  void see(fit::Mark mark, fit::Finding finding) {
+    take(fit::MarkSeen{mark, finding, fit::Side::both, fit::HoldHow::unsaid, std::nullopt});
+  }
+  [[nodiscard]] GuidePage page() const { return models::pageOf(record, setup, touches, {views, UnitSystem::metric, kToday, false}); }
+};
+
+}  // namespace
+
+TEST_CASE("no page of the guide asks for more than three large answers, on any demo sheet") {
+  for (const char* sheet : {"alder-a1", "brant-b2", "cedar-c3"}) {
+    for (const fit::Mark mark : fit::kMarks) {
+      for (const fit::Finding finding : {fit::Finding::over, fit::Finding::under, fit::Finding::fault}) {
+        Check check(sheet);
+        check.take(fit::HairSeen{true});
+        check.see(mark, finding);
+        for (int way = 0; way < 4; ++way) {
+          check.touches.way = way;
+          const GuidePage page = check.page();
+          CAPTURE(sheet, std::string(fit::code(mark)), std::string(fit::code(finding)), way);
+          CHECK(page.answers.size() <= 3);
+          CHECK_FALSE(page.answers.isEmpty());
+          CHECK_FALSE(page.ask.isEmpty());
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("the words of the guide speak of equipment only") {
+  const QRegularExpression forbidden(QStringLiteral("\\b(safe|cleared|passed|approved|protected)\\b"),
+                                     QRegularExpression::CaseInsensitiveOption);
+  Check check("alder-a1");
+  for (const fit::Mark mark : fit::kMarks) {
+    for (const fit::Finding finding : {fit::Finding::under, fit::Finding::snug, fit::Finding::over}) {
+      CHECK_FALSE(models::MarkWords::answer(mark, finding).contains(forbidden));
+    }
+    CHECK_FALSE(models::MarkWords::how(mark).contains(forbidden));
+    CHECK_FALSE(models::MarkWords::ask(mark).contains(forbidden));
+  }
+  for (const fit::Verdict verdict : {fit::Verdict::unfinished, fit::Verdict::fits, fit::Verdict::adjust, fit::Verdict::doNotWear}) {
+    CHECK_FALSE(models::GuideWords::verdict(verdict).contains(forbidden));
+  }
+  CHECK_FALSE(models::GuideWords::stop().contains(forbidden));
+}
+
+TEST_CASE("seating anew is asked for once, then the next way is shown") {
+  Check check("alder-a1");
+  check.take(fit::HairSeen{true});
+  check.see(fit::Mark::brow, fit::Finding::over);
+  CHECK(check.page().stage == Stage::mark);
+  CHECK_FALSE(check.page().notice.isEmpty());
+  check.see(fit::Mark::brow, fit::Finding::over);
+  const GuidePage page = check.page();
+  CHECK(page.stage == Stage::advice);
+  REQUIRE(page.advice);
+  CHECK(page.advice->port == gear::Port::crown);
+  CHECK(page.reopens == "Then see again: brow, ears, nape, chin, straps, jaw, crown and hold.");
+}
+
+TEST_CASE("a look asks its three views and then the points; one mark that is off opens the rest of its view one by one") {
+  Check check("alder-a1", fit::CheckKind::look);
+  CHECK(check.page().stage == Stage::view);
+  check.take(fit::GroupSnug{fit::LookView::front});
+  CHECK(check.page().view == fit::LookView::side);
+  check.see(fit::Mark::ears, fit::Finding::snug);
+  CHECK(check.page().stage == Stage::mark);
+  CHECK(check.page().mark == fit::Mark::nape);
+  check.see(fit::Mark::nape, fit::Finding::snug);
+  check.see(fit::Mark::jaw, fit::Finding::snug);
+  CHECK(check.page().view == fit::LookView::hold);
+  check.take(fit::GroupSnug{fit::LookView::hold});
+  CHECK(check.page().stage == Stage::points);
+  check.take(fit::PointsSound{});
+  CHECK(check.page().stage == Stage::done);
+}
+
+TEST_CASE("a dragged gap is judged by the sheet and said in both unit systems") {
+  Check check("alder-a1");
+  check.take(fit::HairSeen{true});
+  check.take(fit::Fitted{});
+  check.touches.gap = Length::millimetres(40);
+  const GuidePage page = check.page();
+  CHECK(page.isGapKnown);
+  CHECK(page.gapText == "40 mm");
+  CHECK(page.gapText2.endsWith("in"));
+  REQUIRE(page.answers.size() == 1);
+  CHECK(page.answers.front().toMap().value("detail").toString() == models::MarkWords::answer(fit::Mark::brow, fit::Finding::over));
+}
+
+TEST_CASE("a sheet without air is asked for no starting air and advised no air") {
+  Check check("cedar-c3");
+  check.take(fit::HairSeen{true});
+  CHECK(check.page().mark == fit::Mark::brow);
+  for (const QVariant& step : check.page().ladder) CHECK(step.toMap().value("name").toString() != "fitted");
+  check.see(fit::Mark::brow, fit::Finding::over);
+  check.see(fit::Mark::brow, fit::Finding::over);
+  const GuidePage page = check.page();
+  REQUIRE(page.advice);
+  CHECK_FALSE(page.advice->port);
+}
+
+TEST_CASE("a fault of a point stops the look at once, and the rest can still be seen first") {
+  Check check("alder-a1", fit::CheckKind::look);
+  check.take(fit::PointSeen{gear::Point::faceguard, gear::PointState::fault, "bare metal"});
+  CHECK(check.page().stage == Stage::advice);
+  CHECK(check.page().ask.contains("bare metal"));
+  CHECK_FALSE(check.page().another.isEmpty());
+  check.touches.isRestWanted = true;
+  CHECK(check.page().stage == Stage::view);
+}
