@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <stdexcept>
 #include <string>
 #include <vector>
 
@@ -101,7 +102,11 @@ struct Walk {
     return *this;
   }
   [[nodiscard]] Assessment now() const { return assess(setup, state); }
-  [[nodiscard]] Verdict verdict() const { return now().verdict; }
+  [[nodiscard]] Verdict verdict() const {
+    const Verdict v = now().verdict;
+    if ((v == Verdict::fits) != isFits(setup, state)) throw std::runtime_error("the verdict and the predicate of fits disagree");
+    return v;
+  }
   [[nodiscard]] std::vector<std::string> reasons() const {
     std::vector<std::string> out;
     for (const Reason& r : now().reasons) out.push_back(r.codeText());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // Random walks: answers of every kind in any order against the ledger, and checks that follow the guide to their end.
 #include <rapidcheck.h>
+#include <algorithm>
 #include <cstdio>
 #include SNUGLINE_CATCH_HEADER
 
@@ -87,6 +88,7 @@ Setup drawnSetup(const Ground& ground, Draw& draw) {
   if (label == 0) setup.certifiedUntil.reset();
   if (label == 1) setup.certifiedUntil = setup.today.plus(-1);
   if (label == 2) setup.isLabelMissing = true;
+  if (label == 3) setup.certifiedUntil = setup.today;
   return setup;
 }
 
