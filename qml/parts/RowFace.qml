@@ -18,7 +18,7 @@ Item {
     property alias trailing: slot.data
     readonly property real numberWidth: number.length > 0 ? Math.max(figure.implicitWidth, stacked ? 0 : Theme.titleSize * 1.9) : 0
 
-    implicitHeight: stacked ? side.y + side.height : Math.max(words.height, side.height)
+    implicitHeight: stacked ? Math.max(figure.height, words.height) + (side.any ? Theme.grid + side.height : 0) : Math.max(words.height, side.height)
 
     Words {
         id: figure

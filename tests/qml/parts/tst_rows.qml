@@ -92,6 +92,16 @@ TestCase {
         const corner = strip.mapToItem(row, strip.width, strip.height)
         verify(corner.x <= row.width && corner.y <= row.height, corner.x + " " + corner.y)
     }
+    function test_a_row_may_turn_from_wide_to_narrow_and_back(): void {
+        const row = createTemporaryObject(listRow, testCase, { width: 0 })
+        row.height = Qt.binding(() => row.implicitHeight)
+        for (const width of [358, 780, 358]) {
+            row.width = width
+            waitForRendering(row)
+            compare(row.stacked, width < 480)
+            compare(everythingFits(row), "")
+        }
+    }
     function test_undo_says_what_was_done_and_takes_it_back(): void {
         const bar = createTemporaryObject(undoBar, testCase)
         verify(!bar.visible)
