@@ -2,7 +2,6 @@
 // One athlete's number, names and birth year: to add, or to change. Nothing is kept before Keep is on disk.
 import QtQuick
 import QtQuick.Layouts
-import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 

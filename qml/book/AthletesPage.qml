@@ -2,7 +2,6 @@
 // The roster: searched by jersey or name; a touch opens the athlete, and the pencil's place is a plain word.
 import QtQuick
 import QtQuick.Layouts
-import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 

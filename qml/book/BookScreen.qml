@@ -2,7 +2,6 @@
 // The Book: athletes, helmets, model sheets, settings. A stack of pages; the way back always leads to where one came from.
 import QtQuick
 import QtQuick.Controls.Basic
-import Snugline.Tokens
 import Snugline.Models
 
 FocusScope {
@@ -15,23 +14,44 @@ FocusScope {
     signal openAthlete(string athleteId)
     signal done()
 
-    // From elsewhere in the app: the page of one helmet, over the list of helmets.
+    readonly property var pages: ({ athletes: athletesPage, form: formPage, roster: rosterPage, helmets: helmetsPage, unit: unitPage,
+                                    pair: pairPage, sheets: sheetsPage, settings: settingsPage })
+
+    // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
         book.units.page.open(unitId)
-        if (!(stack.currentItem instanceof UnitScreen))
-            stack.push(unitPage)
+        book.direct = book.direct || book.settings.bookTrail.length === 0
+        if (book.settings.bookTrail[book.settings.bookTrail.length - 1] !== "unit")
+            book.push("unit", {})
     }
-    function showSettings(): void {
-        if (!(stack.currentItem instanceof SettingsPage))
-            stack.push(settingsPage)
+    function push(name: string, given: var): void {
+        stack.push(book.pages[name], given)
+        book.settings.bookTrail = book.settings.bookTrail.concat([name])
+        stack.currentItem.forceActiveFocus()
     }
     function goBack(): void {
-        if (stack.depth > 1)
+        book.settings.bookTrail = book.settings.bookTrail.slice(0, -1)
+        if (stack.depth > (book.direct ? 2 : 1))
             stack.pop()
         else
             book.done()
         if (stack.currentItem)
             stack.currentItem.forceActiveFocus()
+    }
+    // An athlete's page lies over the Book: coming back leads to the page that was left.
+    function leaveFor(athleteId: string): void {
+        book.leaving = true
+        book.openAthlete(athleteId)
+    }
+    property bool leaving: false
+    property bool direct: false           // came straight to a helmet's page: its way back leaves the Book
+    Component.onCompleted: {
+        for (const name of book.settings.bookTrail)
+            stack.push(book.pages[name])
+    }
+    Component.onDestruction: {
+        if (!book.leaving)
+            book.settings.bookTrail = []
     }
 
     StackView {
@@ -53,7 +73,7 @@ FocusScope {
             units: book.units
             settings: book.settings
             onBack: book.goBack()
-            onChosen: name => stack.push(name === "athletes" ? athletesPage : name === "helmets" ? helmetsPage : name === "sheets" ? sheetsPage : settingsPage)
+            onChosen: name => book.push(name, {})
         }
     }
     Component {
@@ -61,9 +81,9 @@ FocusScope {
         AthletesPage {
             roster: book.roster
             onBack: book.goBack()
-            onOpenAthlete: id => book.openAthlete(id)
-            onEditAthlete: id => stack.push(formPage, { athleteId: id })
-            onTakeRosterIn: stack.push(rosterPage)
+            onOpenAthlete: id => book.leaveFor(id)
+            onEditAthlete: id => book.push("form", { athleteId: id })
+            onTakeRosterIn: book.push("roster", {})
         }
     }
     Component {
@@ -87,8 +107,8 @@ FocusScope {
         UnitScreen {
             unit: book.units.page
             onBack: book.goBack()
-            onOpenAthlete: id => book.openAthlete(id)
-            onChooseAthlete: stack.push(pairPage)
+            onOpenAthlete: id => book.leaveFor(id)
+            onChooseAthlete: book.push("pair", {})
         }
     }
     Component {

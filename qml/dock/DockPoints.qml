@@ -10,7 +10,6 @@ ColumnLayout {
     id: page
 
     required property DockModel model
-    readonly property bool anySeen: page.model.points.some(p => p.state !== 0)
 
     spacing: Theme.phone ? Theme.grid : Theme.gap
 

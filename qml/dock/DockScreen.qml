@@ -15,7 +15,6 @@ PageFrame {
     readonly property bool atPoints: page.model.stage === DockModel.Points
 
     signal openUnit(string unitId)
-    signal done()
 
     function found(): var {
         const findings = {}
@@ -30,7 +29,6 @@ PageFrame {
     hasBack: true
     showsDrawing: page.landscape || !page.phone && page.height >= 900 && Theme.textScale < 1.4 && page.model.stage !== DockModel.What
     drawingShare: page.onTable ? 0.24 : 0.5
-    onBack: page.done()
     Keys.onPressed: event => { event.accepted = scan.takeKey(event) }
 
     drawing: [

@@ -2,7 +2,6 @@
 // Why a unit is held, and where it is: in our hands, or still with the athlete.
 import QtQuick
 import QtQuick.Layouts
-import Snugline.Tokens
 import Snugline.Parts
 
 PullSheet {

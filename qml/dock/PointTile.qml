@@ -19,8 +19,8 @@ Button {
     hoverEnabled: false
     Accessible.name: text + ". " + (point.words || "")
     Accessible.description: point.ask || ""
-    Keys.onReturnPressed: click()
-    Keys.onEnterPressed: click()
+    Keys.onReturnPressed: tile.clicked()
+    Keys.onEnterPressed: tile.clicked()
 
     contentItem: Item {
         implicitHeight: lines.implicitHeight

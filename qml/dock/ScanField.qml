@@ -2,7 +2,6 @@
 // Where a hand scanner types and people can too. Whatever is typed anywhere on the page lands here, and Enter hands it over. Control
 // characters, which a text field would drop without a word, are written as \x1d, so that the tag is judged by what was sent.
 import QtQuick
-import Snugline.Tokens
 import Snugline.Parts
 
 FocusScope {

@@ -5,6 +5,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 #include "core/quantity/quantity.h"
@@ -23,6 +24,7 @@ class SettingsModel : public QObject {
   Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed)  // 100..200
   Q_PROPERTY(bool namesAsInitials READ namesAsInitials WRITE setNamesAsInitials NOTIFY changed)
   Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY changed)
+  Q_PROPERTY(QStringList bookTrail MEMBER m_bookTrail NOTIFY trailChanged)         // pages of the Book left open, until the app ends
   Q_PROPERTY(QString teamWords READ teamWords NOTIFY teamChanged)                   // "Harrow Creek High Herons, season 2026"
   Q_PROPERTY(QString bookWords READ bookWords NOTIFY teamChanged)                   // "64 athletes, 78 helmets, 3 model sheets"
 
@@ -51,10 +53,12 @@ class SettingsModel : public QObject {
  signals:
   void changed();
   void teamChanged();
+  void trailChanged();
 
  private:
   Desk* m_desk;
   Choices* m_choices;
+  QStringList m_bookTrail;
 };
 
 }  // namespace snugline::models

@@ -217,8 +217,8 @@ void UnitPage::pairWith(const QString& athleteId) {
 }
 
 void UnitPage::unpair(const QString& athleteId) {
-  act([unit = m_unit, athlete = utf8(athleteId)](const season::Views& views, Instant) {
-    return book::unpair(views, athlete, unit, "given back");
+  act([unit = m_unit, athlete = utf8(athleteId), why = utf8(tr("given back"))](const season::Views& views, Instant) {
+    return book::unpair(views, athlete, unit, why);
   });
 }
 

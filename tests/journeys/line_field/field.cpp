@@ -75,7 +75,8 @@ QGuiApplication& application() {
 
 Field::Field(const std::string& folder) {
   application();
-  app::Edges edges{[] { return std::make_unique<FieldClock>(); }, [folder] { return std::make_unique<platform::FileKeys>(folder + "/keys"); }};
+  app::Edges edges{[] { return std::make_unique<FieldClock>(); },
+                   [folder] { return std::make_unique<platform::FileKeys>(folder + "/keys"); }};
   app::Places places;
   places.book = QString::fromStdString(folder + "/team.snugbook");
   places.ifMissing.name = "Nobody";
@@ -135,7 +136,8 @@ bool Field::drag(const QString& name, double fromX, double fromY, double toX, do
   QTest::touchEvent(&m_app->view(), finger()).press(0, place(fromX, fromY), &m_app->view());
   for (int i = 1; i <= kDragSteps; ++i) {
     const double share = static_cast<double>(i) / kDragSteps;
-    QTest::touchEvent(&m_app->view(), finger()).move(0, place(fromX + (toX - fromX) * share, fromY + (toY - fromY) * share), &m_app->view());
+    QTest::touchEvent(&m_app->view(), finger())
+        .move(0, place(fromX + (toX - fromX) * share, fromY + (toY - fromY) * share), &m_app->view());
   }
   QTest::touchEvent(&m_app->view(), finger()).release(0, place(toX, toY), &m_app->view());
   return true;

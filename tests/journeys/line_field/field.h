@@ -19,27 +19,28 @@ class QQuickItem;
 
 namespace snugline::field {
 
-inline constexpr Day kToday{20740};                  // 2026-10-14
-[[nodiscard]] Instant now();                         // 14:00 of that day
+inline constexpr Day kToday{20740};  // 2026-10-14
+[[nodiscard]] Instant now();         // 14:00 of that day
 
-// 57 Okafor: paired, never fitted. 88 Lindqvist: fitted and seen since, weekly look due today. 12 Marsh: fitted yesterday, break-in look due.
+// 57 Okafor: paired, never fitted. 88 Lindqvist: fitted and seen since, weekly look due today. 12 Marsh: fitted yesterday, break-in look
+// due.
 void makeBook(const std::string& folder);
 
-[[nodiscard]] QGuiApplication& application();
+QGuiApplication& application();   // made at the first call
 
 class Field {
  public:
   explicit Field(const std::string& folder);
   ~Field();
 
-  [[nodiscard]] bool open();                         // waits for the first screen
+  [[nodiscard]] bool open();  // waits for the first screen
   // Touches the item of that name, once it is there, enabled and inside the window. False when it does not come.
   bool touch(const QString& name);
   // Drags a finger on the item from one place to another, in shares of its width and height.
   bool drag(const QString& name, double fromX, double fromY, double toX, double toY);
   bool until(const std::function<bool()>& isSo);
-  [[nodiscard]] QQuickItem* find(const QString& name) const;    // visible ones only
-  [[nodiscard]] bool reads(const QString& text) const;          // some visible text contains it
+  [[nodiscard]] QQuickItem* find(const QString& name) const;  // visible ones only
+  [[nodiscard]] bool reads(const QString& text) const;        // some visible text contains it
   [[nodiscard]] QString stage() const;
   [[nodiscard]] QString title() const;
   [[nodiscard]] QString screen() const;

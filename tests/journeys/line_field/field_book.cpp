@@ -19,7 +19,8 @@ class StandingClock final : public ports::Clock {
 template <typename T>
 T must(Result<T> result, const char* what) {
   if (result) return std::move(*result);
-  std::cerr << "The field's Book: " << what << ": " << static_cast<int>(result.error().code) << " " << result.error().place << " " << result.error().detail << "\n";
+  std::cerr << "The field's Book: " << what << ": " << static_cast<int>(result.error().code) << " " << result.error().place << " "
+            << result.error().detail << "\n";
   std::abort();
 }
 

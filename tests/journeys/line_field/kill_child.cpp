@@ -11,7 +11,8 @@
 namespace {
 
 // A first fit with a brow that sits high once, from the doors to the seven points.
-constexpr const char* kPlan[] = {"door-line", "act-57", "wet", "set", "over", "over", "pumps-1", "snug", "snug", "snug", "snug", "snug", "snug", "snug", "snug", "snug"};
+constexpr const char* kPlan[] = {"door-line", "act-57", "wet",  "set",  "over", "over", "pumps-1", "snug",
+                                 "snug",      "snug",   "snug", "snug", "snug", "snug", "snug",    "snug"};
 
 void say(snugline::field::Field& field) {
   std::size_t answers = 0;

@@ -14,8 +14,8 @@
 
 namespace {
 
-constexpr int kFirstQuestion = 2;            // touches of the plan until the first question shows
-constexpr int kLastQuestion = 16;            // until the seven points
+constexpr int kFirstQuestion = 2;  // touches of the plan until the first question shows
+constexpr int kLastQuestion = 16;  // until the seven points
 
 // What one life of the app said, and how it ended.
 std::string live(const std::string& folder, int touches, const char* end, int& status) {

@@ -79,7 +79,7 @@ TEST_CASE("a brow that sits high is advised, reopens its marks, is seen again an
   REQUIRE(field.touch("set"));
   REQUIRE(field.touch("over"));
   CHECK(field.reads("seat it again"));
-  REQUIRE(field.touch("over"));                       // seated again, still high
+  REQUIRE(field.touch("over"));  // seated again, still high
   CHECK(field.stage() == "advice");
   CHECK(field.reads("pumps out of the crown"));
   CHECK(field.reads("Then see again: brow, ears, nape, chin, straps, jaw, crown and hold."));
