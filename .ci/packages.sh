@@ -14,7 +14,7 @@ packages_build=(
 packages_tests=(
   catch2 librapidcheck-dev libbenchmark-dev qml6-module-qttest
   clang-14 clang-format-14 clang-tidy-14
-  python3 python3-scipy r-base-core r-cran-mice units sqlite3 xvfb util-linux
+  python3 python3-scipy r-base-core r-cran-mice units zint python3-zxing-cpp python3-pil sqlite3 xvfb util-linux
 )
 
 # install_missing PACKAGE...

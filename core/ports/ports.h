@@ -19,14 +19,14 @@ namespace snugline::ports {
 class Clock {
  public:
   virtual ~Clock() = default;
-  [[nodiscard]] virtual Instant now() = 0;     // UTC milliseconds and the offset that the device shows
+  [[nodiscard]] virtual Instant now() = 0;  // UTC milliseconds and the offset that the device shows
 };
 
-using Seed = std::array<std::uint8_t, 32>;     // of an Ed25519 key
+using Seed = std::array<std::uint8_t, 32>;  // of an Ed25519 key
 struct Identity {
   Seed seed{};
-  std::uint64_t notedN = 0;                    // the highest own n known when the Book was last closed
-  std::string place;                           // mark of the file it belongs to (device and inode), to notice copies
+  std::uint64_t notedN = 0;  // the highest own n known when the Book was last closed
+  std::string place;         // mark of the file it belongs to (device and inode), to notice copies
 };
 // Device identities, kept outside the Book and found by the Book's incarnation mark (hex). Errors: noKey, cannotWrite.
 class Keys {
@@ -35,12 +35,12 @@ class Keys {
   [[nodiscard]] virtual Result<std::optional<Identity>> find(const std::string& incarnation) = 0;
   [[nodiscard]] virtual Result<void> keep(const std::string& incarnation, const Identity& identity) = 0;
   [[nodiscard]] virtual Result<Seed> freshSeed() = 0;
-  [[nodiscard]] virtual Result<std::string> freshMark() = 0;   // 32 hex digits
+  [[nodiscard]] virtual Result<std::string> freshMark() = 0;  // 32 hex digits
 };
 
 // Raw bytes of one characteristic as they came; decoding is core's.
 struct GaugePacket {
-  std::string gauge;                           // which gauge, for the record
+  std::string gauge;  // which gauge, for the record
   std::uint16_t characteristic = 0;
   std::vector<std::uint8_t> bytes;
   Instant at;

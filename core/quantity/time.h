@@ -25,12 +25,12 @@ struct CivilDate {
   friend bool operator==(const CivilDate&, const CivilDate&) = default;
 };
 [[nodiscard]] CivilDate civil(Day d);
-[[nodiscard]] Day dayOf(int year, int month, int day);       // asserts a valid date
+[[nodiscard]] Day dayOf(int year, int month, int day);  // asserts a valid date
 [[nodiscard]] bool isValidDate(int year, int month, int day);
-[[nodiscard]] Day addMonths(Day d, int months);              // clamps to the month's last day
-[[nodiscard]] int weekday(Day d);                            // 0 Monday .. 6 Sunday
+[[nodiscard]] Day addMonths(Day d, int months);                                         // clamps to the month's last day
+[[nodiscard]] int weekday(Day d);                                                       // 0 Monday .. 6 Sunday
 [[nodiscard]] Result<Day> parseDay(std::string_view iso, std::string_view place = {});  // "2026-10-14"
-[[nodiscard]] std::string print(Day d);                      // "2026-10-14"
+[[nodiscard]] std::string print(Day d);                                                 // "2026-10-14"
 
 // Milliseconds since the epoch, UTC, with the offset that the device showed (minutes east of UTC, -840 to 840).
 struct Instant {
@@ -38,10 +38,11 @@ struct Instant {
   std::int32_t offsetMinutes = 0;
   friend bool operator==(const Instant&, const Instant&) = default;
 };
-[[nodiscard]] Day dayOf(Instant t);                          // civil day as seen
-[[nodiscard]] int minuteOfDay(Instant t);                    // 0..1439 as seen
+[[nodiscard]] Day dayOf(Instant t);        // civil day as seen
+[[nodiscard]] int minuteOfDay(Instant t);  // 0..1439 as seen
 [[nodiscard]] Instant instantAt(Day d, int minuteOfDay, int offsetMinutes);
-[[nodiscard]] Result<Instant> parseInstant(std::string_view iso, std::string_view place = {});  // "2026-10-14T15:30:00-05:00", offset or Z required
-[[nodiscard]] std::string print(Instant t);                  // ISO 8601 with the offset, seconds
+[[nodiscard]] Result<Instant> parseInstant(std::string_view iso,
+                                           std::string_view place = {});  // "2026-10-14T15:30:00-05:00", offset or Z required
+[[nodiscard]] std::string print(Instant t);                               // ISO 8601 with the offset, seconds
 
 }  // namespace snugline

@@ -83,8 +83,8 @@ TEST_CASE("A key that stands twice is refused wherever it stands") {
 
 TEST_CASE("What is not JSON is refused with its line and column") {
   for (const char* text :
-       {"",     " ",    "{",     "{}x",        "{} {}",    "{'a':1}",  "{a:1}",   "[1,]",      "{\"a\":1,}", "[01]",          "[+1]",
-        "[.5]", "[1.]", "[NaN]", "[Infinity]", "// c\n{}", "\"a\nb\"", "\"\\x\"", "\"\\u12\"", "tru",        "\xEF\xBB\xBF{}"}) {
+       {"",      " ",     "{",     "{}x",        "{} {}",    "{'a':1}",  "{a:1}",   "[1,]",      "{\"a\":1,}", "[01]",          "[+1]",
+        "[ .5]", "[1. ]", "[NaN]", "[Infinity]", "// c\n{}", "\"a\nb\"", "\"\\x\"", "\"\\u12\"", "tru",        "\xEF\xBB\xBF{}"}) {
     INFO(text);
     CHECK(refused(text) == ErrorCode::notJson);
   }
