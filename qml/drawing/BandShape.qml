@@ -11,6 +11,7 @@ Shape {
     property var names: []
     property string d: ""
     property color fill: Theme.tints.glass
+    property color ring: Theme.ink        // the outline
     property real thickness: 12
     readonly property bool lit: view.isLit(names)
 
@@ -18,7 +19,7 @@ Shape {
     height: view.field.height
 
     ShapePath {
-        strokeColor: band.lit ? Theme.lake : Theme.ink
+        strokeColor: band.lit ? Theme.lake : band.ring
         strokeWidth: band.thickness + 2 * (band.lit ? band.view.thin * 1.7 : band.view.thin)
         fillColor: "transparent"
         capStyle: ShapePath.RoundCap

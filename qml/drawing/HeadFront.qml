@@ -21,7 +21,8 @@ DrawnView {
     readonly property real twist: motion === "twist" && phase > 0 ? 12 * Math.sin(phase * 4 * Math.PI) : 0
     readonly property real rock: motion === "rock" && phase > 0 ? 8 * Math.sin(phase * 4 * Math.PI) : 0
 
-    crop: Qt.rect(76, motion.length > 0 ? 0 : 44, 448, motion.length > 0 ? 634 : 590)
+    readonly property real cropTop: motion.length > 0 ? 0 : Math.min(44, 44 + lift)
+    crop: Qt.rect(76, cropTop, 448, 634 - cropTop)
 
     places: ({
         "brow": [300, 238 + lift], "chin": [300, 520], "straps": [398, 470], "straps-left": [398, 470], "straps-right": [202, 470],
@@ -37,7 +38,7 @@ DrawnView {
         x: front.twist
         y: front.rock
         FrontHead { view: front }
-        FrontHelmet { view: front; visible: front.helmetOn; y: Math.max(-30, Math.min(30, front.lift)) }
+        FrontHelmet { view: front; visible: front.helmetOn; y: front.lift }
     }
     ProfileMotion { view: front; visible: front.motion === "twist" }
     PartShape {
@@ -59,15 +60,25 @@ DrawnView {
             wrapMode: Text.NoWrap
         }
     }
-    Words {
-        visible: front.browShown && text.length > 0
-        x: 372
-        y: 260 + front.lift / 2 - height / 2
-        text: front.browText + (front.browText2.length > 0 ? "  " + front.browText2 : "")
-        bold: true
-        tone: "info"
-        wrapMode: Text.NoWrap
+    Rectangle {                           // the figures, on their own ground so that they can be read on the shell
+        visible: front.browShown && figures.text.length > 0
+        x: 300 - width / 2
+        y: 228 + front.lift - height
+        width: figures.implicitWidth + 2 * Theme.grid
+        height: figures.implicitHeight + Theme.grid
+        radius: height / 2
+        color: Theme.card
+        border.width: Theme.stroke
+        border.color: Theme.lake
         scale: 1 / front.drawScale
-        transformOrigin: Item.Left
+        transformOrigin: Item.Bottom
+        Words {
+            id: figures
+            anchors.centerIn: parent
+            text: front.browText + (front.browText2.length > 0 ? "  " + front.browText2 : "")
+            bold: true
+            tone: "info"
+            wrapMode: Text.NoWrap
+        }
     }
 }

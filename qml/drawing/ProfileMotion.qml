@@ -44,13 +44,24 @@ Item {
         line: Theme.lake
         d: "M 92 118 C 60 170 50 230 58 290 M 74 130 L 94 116 L 98 142 M 42 270 L 58 292 L 74 268"
     }
-    PartShape {                           // pump: arrow into the port
-        readonly property var at: motion.view.places[motion.view.focusPart] ?? motion.view.places["port-crown"] ?? [378, 118]
-        view: motion.view
+    Item {                                // pump: an arrow into the port, from outside the shell
+        id: pump
+        readonly property string port: motion.view.focusPart.startsWith("port-") ? motion.view.focusPart : "port-crown"
+        readonly property var at: motion.view.places[port] ?? [378, 118]
+        readonly property real push: 10 * Math.abs(Math.sin(motion.view.phase * 3 * Math.PI))
         visible: motion.view.motion === "pump"
-        line: Theme.lake
         x: at[0]
-        y: at[1] - 26 - 10 * Math.abs(Math.sin(motion.view.phase * 3 * Math.PI))
-        d: "M 0 -60 L 0 6 M -14 -10 L 0 8 L 14 -10 M -16 -60 L 16 -60"
+        y: at[1]
+        rotation: port === "port-crown" ? 0 : port === "port-sides" ? 90 : 180
+        transformOrigin: Item.TopLeft
+        BandShape {
+            view: motion.view
+            names: ["pump"]
+            fill: Theme.lake
+            thickness: motion.view.pen
+            ring: Theme.card
+            y: -14 - pump.push
+            d: "M 0 -42 L 0 0 M -13 -15 L 0 0 L 13 -15 M -14 -42 L 14 -42"
+        }
     }
 }
