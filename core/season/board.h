@@ -19,38 +19,38 @@
 namespace snugline::season {
 
 enum class Lane : std::uint8_t { doNotWear, beforePractice, weekly, nothingDue };
-[[nodiscard]] std::string_view code(Lane l);   // "do-not-wear", "before-practice", "weekly", "nothing-due"
+[[nodiscard]] std::string_view code(Lane l);  // "do-not-wear", "before-practice", "weekly", "nothing-due"
 
 enum class DueKind : std::uint8_t {
-  seeAthleteNow,        // unwell or hit said
-  noUnit,               // nobody has paired a helmet yet
-  held,                 // text: reason in words
-  unitFault,            // point, text
-  labelLapsed,          // day: last good day
+  seeAthleteNow,  // unwell or hit said
+  noUnit,         // nobody has paired a helmet yet
+  held,           // text: reason in words
+  unitFault,      // point, text
+  labelLapsed,    // day: last good day
   labelMissing,
-  labelUnknown,         // no label read yet
-  verdictDoNotWear,     // text: first reason code
+  labelUnknown,      // no label read yet
+  verdictDoNotWear,  // text: first reason code
   brokeSaid,
-  twoAthletes,          // text: the other's jersey
+  twoAthletes,  // text: the other's jersey
   twoUnits,
   labelDisputed,
-  unitAway,             // in repair, sent out, retired, lost; text: place
+  unitAway,  // in repair, sent out, retired, lost; text: place
   neverFitted,
-  checkOpen,            // mark: next question
-  adjustOpen,           // mark, finding of the first that is off
-  wordOpen,             // mark, side, feels
+  checkOpen,   // mark: next question
+  adjustOpen,  // mark, finding of the first that is off
+  wordOpen,    // mark, side, feels
   hairChanged,
   partChanged,
-  airChanged,           // weather; change (seam: filled once core/air exists)
+  airChanged,  // weather; change (seam: filled once core/air exists)
   dryHair,
-  breakIn,              // count: day n of 3; late after 3
-  weeklyLook,           // count: days since the last look
-  pointUnseen,          // point
-  labelLapsing,         // day: last good day
-  tapeStale,            // count: months
+  breakIn,       // count: day n of 3; late after 3
+  weeklyLook,    // count: days since the last look
+  pointUnseen,   // point
+  labelLapsing,  // day: last good day
+  tapeStale,     // count: months
   neverTaped
 };
-[[nodiscard]] std::string_view code(DueKind k);   // "see-athlete-now", "never-fitted", "break-in-look", "weekly-look", …
+[[nodiscard]] std::string_view code(DueKind k);  // "see-athlete-now", "never-fitted", "break-in-look", "weekly-look", …
 
 struct DueReason {
   DueKind kind = DueKind::neverFitted;
@@ -66,7 +66,7 @@ struct DueReason {
   std::optional<Pressure> change;
   int count = 0;
   std::string text;
-  std::string who;              // person id of who recorded it, where it matters
+  std::string who;  // person id of who recorded it, where it matters
   std::optional<Instant> at;
   friend bool operator==(const DueReason&, const DueReason&) = default;
 };
@@ -75,16 +75,16 @@ struct DueReason {
 enum class RowAction : std::uint8_t { none, firstFit, refit, look, resume, chooseHelmet, athlete };
 
 struct DueRow {
-  std::string athlete, unit, check;       // check: the open one
+  std::string athlete, unit, check;  // check: the open one
   std::string jersey, family, given, serial;
   Lane lane = Lane::nothingDue;
-  std::vector<DueReason> reasons;         // worst first
+  std::vector<DueReason> reasons;  // worst first
   Day dueFrom, dueBy;
-  bool isWithAthlete = false;             // a held helmet that the athlete still has: first in its lane
-  bool isOnTop = false;                   // unwell or hit said and not yet acknowledged: before everything else
+  bool isWithAthlete = false;  // a held helmet that the athlete still has: first in its lane
+  bool isOnTop = false;        // unwell or hit said and not yet acknowledged: before everything else
   RowAction action = RowAction::none;
   std::array<fit::Finding, fit::kMarkCount> strip{};
-  fit::MarkSet words;                     // hollow bars: the athlete's word, not yet seen by staff
+  fit::MarkSet words;  // hollow bars: the athlete's word, not yet seen by staff
   std::array<fit::Feels, fit::kMarkCount> wordFeels{};
   std::array<gear::PointState, gear::kPointCount> points{};
   friend bool operator==(const DueRow&, const DueRow&) = default;
@@ -97,7 +97,7 @@ struct Conditions {
 };
 
 struct BoardTime {
-  Instant now;                            // today is dayOf(now)
+  Instant now;  // today is dayOf(now)
 };
 
 // Next practice at or after now by the team's schedule (its day); today when none is set.
@@ -108,11 +108,12 @@ struct BoardTime {
 // By number, then by text ("07" before "7"); no number comes last.
 [[nodiscard]] bool jerseyBefore(const std::string& a, const std::string& b);
 
-// What a row is ranked by, small enough to sort many.
+// What a row is ranked by, small enough to sort many. Last comes the athlete's id, its number first, so that the order is total.
 struct RankKey {
-  std::uint64_t major = 0;                // lane, on top, with athlete, due-by
-  std::int32_t number = 0;                // jersey as a number; none is last
-  std::string jersey, athlete;
+  std::uint64_t major = 0;   // lane, on top, with athlete, due-by
+  std::uint64_t jersey = 0;  // number, then text
+  std::uint64_t n = 0;       // of the id
+  std::string athlete;
   friend auto operator<=>(const RankKey&, const RankKey&) = default;
 };
 [[nodiscard]] RankKey rankKeyOf(const DueRow& row);
@@ -131,8 +132,8 @@ class Board {
  private:
   void indexKeys();
 
-  std::vector<DueRow> m_rows;             // ranked
-  std::unordered_map<std::string, RankKey> m_keys;   // by athlete, as ranked; filled at the first update
+  std::vector<DueRow> m_rows;                       // ranked
+  std::unordered_map<std::string, RankKey> m_keys;  // by athlete, as ranked; filled at the first update
   BoardTime m_time;
   Conditions m_conditions;
 };

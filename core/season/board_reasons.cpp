@@ -299,7 +299,8 @@ void Collector::points() {
     if (seen && seen->finding.state == gear::PointState::fault) continue;
     if (seen && seen->finding.state == gear::PointState::sound && isSeen(m_context, seen->stamp.at)) {
       const EndedCheck* look = m_standing.look;
-      if (look == nullptr) continue;
+      // A check left open calls for all of it again and says so itself.
+      if (look == nullptr || look->verdict != fit::Verdict::fits) continue;
       const Day lookDay = dayOf(look->stamp.at);
       if (dayOf(seen->stamp.at) >= lookDay || isAfter(seen->stamp, Stamp{{}, {}, look->check})) continue;
       since = lookDay;

@@ -69,11 +69,22 @@ std::vector<std::string> jerseysFor(Dice& dice, std::size_t count) {
   return jerseys;
 }
 
-Player newPlayer(Dice& dice, const std::string& jersey, int seasonYear, bool isNewcomer) {
+NameDeck::NameDeck(Dice& dice) : m_given(kGivenNames.begin(), kGivenNames.end()), m_family(kFamilyNames.begin(), kFamilyNames.end()) {
+  dice.shuffle(m_given);
+  dice.shuffle(m_family);
+}
+
+void NameDeck::deal(Player& player) {
+  player.given = m_given[m_dealt % m_given.size()];
+  // One step further on each round of the deck, so that pairs do not come round again for long.
+  player.family = m_family[(m_dealt + m_dealt / m_family.size()) % m_family.size()];
+  ++m_dealt;
+}
+
+Player newPlayer(Dice& dice, NameDeck& names, const std::string& jersey, int seasonYear, bool isNewcomer) {
   Player player;
   player.jersey = jersey;
-  player.given = dice.oneOf(kGivenNames);
-  player.family = dice.oneOf(kFamilyNames);
+  names.deal(player);
   const int age = isNewcomer ? dice.between(14, 15) : dice.between(14, 18);
   player.birthYear = seasonYear - age;
   player.headMm = kHeadMeanAt14 + (age - 14) * kHeadMeanStep + dice.nearNormal(kHeadSpread);

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/gear/model_sheet.h"
@@ -50,7 +51,17 @@ struct Player {
 
 // Scenes for this many athletes; about as many of each as a real week has.
 [[nodiscard]] std::vector<Scene> castScenes(std::size_t athletes);
-[[nodiscard]] Player newPlayer(Dice& dice, const std::string& jersey, int seasonYear, bool isNewcomer);
+// Names are dealt from a shuffled deck, so that a squad of up to 96 has no name twice, given or family.
+class NameDeck {
+ public:
+  explicit NameDeck(Dice& dice);
+  void deal(Player& player);
+
+ private:
+  std::vector<std::string_view> m_given, m_family;
+  std::size_t m_dealt = 0;
+};
+[[nodiscard]] Player newPlayer(Dice& dice, NameDeck& names, const std::string& jersey, int seasonYear, bool isNewcomer);
 // "00", "01" to "09", then two and three digits.
 [[nodiscard]] std::vector<std::string> jerseysFor(Dice& dice, std::size_t count);
 // Readings as a fitter would write them: whole millimetres, off by about 3 mm (technical error of measurement), a third when two disagree.

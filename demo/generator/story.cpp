@@ -20,7 +20,7 @@ constexpr int kSentOutDays = 150;
 
 }  // namespace
 
-Story::Story(Scribe& scribe, const Options& options) : m_scribe(scribe), m_options(options), m_dice(options.seed) {}
+Story::Story(Scribe& scribe, const Options& options) : m_scribe(scribe), m_options(options), m_dice(options.seed), m_names(m_dice) {}
 
 Story::Season Story::seasonAt(int index) const {
   const int back = m_options.seasons - 1 - index;
@@ -115,7 +115,7 @@ void Story::signUp(const Season& season) {
   const auto count = static_cast<std::size_t>(m_options.athletes);
   std::vector<Player*> entering;
   if (m_players.empty()) {
-    for (const std::string& jersey : jerseysFor(m_dice, count)) m_players.push_back(newPlayer(m_dice, jersey, season.year, false));
+    for (const std::string& jersey : jerseysFor(m_dice, count)) m_players.push_back(newPlayer(m_dice, m_names, jersey, season.year, false));
     for (Player& player : m_players) entering.push_back(&player);
   } else {
     for (Player& player : m_players) {
@@ -124,7 +124,7 @@ void Story::signUp(const Season& season) {
       player.headMm += m_dice.between(0, 3);  // still growing
       if (season.year - player.birthYear <= 18 && !m_dice.isPercent(20)) continue;
       m_scribe.write(book::changeAthlete(m_scribe.views(), player.id, {{}, {}, {}, {}, false}), at(day, 600), m_trainer);
-      player = newPlayer(m_dice, player.jersey, season.year, true);
+      player = newPlayer(m_dice, m_names, player.jersey, season.year, true);
       entering.push_back(&player);
     }
   }
@@ -182,7 +182,8 @@ void Story::takeInNew(std::size_t sheet, const std::string& size, const Season& 
   std::string serial = model.name.substr(model.name.size() - 2) + '-' + size + '-' + number;
   if (sheet == 1) {
     const std::string item = "0200000000" + std::to_string(100 + static_cast<int>(sheet));
-    serial = "]d201" + item + std::to_string(gear::gs1CheckDigit(item)) + "11" + std::to_string(season.year % 100) + "0115" + "21B2" + number;
+    serial =
+        "]d201" + item + std::to_string(gear::gs1CheckDigit(item)) + "11" + std::to_string(season.year % 100) + "0115" + "21B2" + number;
   }
   book::Arrival arriving = arrival(serial, sheet, size, season);
   // One in twenty has something: it is held and dealt with.
@@ -268,8 +269,7 @@ void Story::runDay(const Season& season, Day day) {
   if (!flush() || day < season.start || day > season.end.plus(3)) return;
   if (day == season.end.plus(3)) return handBack(day);
   if (day > season.end) return;
-  if (season.isLast && day >= m_options.today.plus(-2)) scenesOn(season, day);
-  if (season.isLast && day == m_options.today) return;
+  if (season.isLast && day == m_options.today) return scenesOn(season, day);
   // First fits go over the first three days.
   if (const int fitDay = daysBetween(season.start, day); fitDay < 3) {
     std::vector<Player*> fitted;
@@ -282,6 +282,7 @@ void Story::runDay(const Season& season, Day day) {
   if (!flush()) return;
   replaceHelmets(season, day, 960);
   wordsAfterPractice(day);
+  if (season.isLast && day >= m_options.today.plus(-2) && flush()) scenesOn(season, day);
 }
 
 }  // namespace snugline::demo

@@ -75,6 +75,7 @@ class Story {
   Scribe& m_scribe;
   const Options& m_options;
   Dice m_dice;
+  NameDeck m_names;
   std::string m_team, m_trainer, m_aide;
   std::vector<std::pair<std::string, std::shared_ptr<const gear::ModelSheet>>> m_sheets;  // hash, sheet
   std::vector<Player> m_players;
