@@ -95,8 +95,7 @@ const season::UnitRecord* DockTable::before(const season::Views& views) const {
   const season::UnitRecord* latest = nullptr;
   for (const auto& [id, record] : views.units) {
     if (record.tagKey == m_draft.arrival.tag.key || (record.labels.empty() && !record.isLabelMissing)) continue;
-    const bool isLater = latest == nullptr || record.received.at.ms > latest->received.at.ms ||
-                         (record.received.at.ms == latest->received.at.ms && record.received.fact > latest->received.fact);
+    const bool isLater = latest == nullptr || season::isAfter(record.received, latest->received);
     if (isLater) latest = &record;
   }
   return latest;
