@@ -54,7 +54,8 @@ void StripGlyph::paint(QPainter* painter) {
     if (index == m_current) {
       painter->setPen(QPen(m_unseen, m_weight));
       painter->setBrush(Qt::NoBrush);
-      painter->drawRoundedRect(QRectF(middle - cell / 2 + m_weight, base - tall / 2 + m_weight, cell - 2 * m_weight, tall - 2 * m_weight), 4, 4);
+      painter->drawRoundedRect(QRectF(middle - cell / 2 + m_weight, base - tall / 2 + m_weight, cell - 2 * m_weight, tall - 2 * m_weight),
+                               4, 4);
     }
     if (over || under) {
       const qreal barWidth = tall * kBarWidth;

@@ -5,17 +5,18 @@
 
 #include <atomic>
 
+#include <QtQml/qqmlregistration.h>
 #include <QColor>
 #include <QQuickPaintedItem>
 #include <QStringList>
-#include <QtQml/qqmlregistration.h>
 
 namespace snugline::drawing {
 
 class StripGlyph : public QQuickPaintedItem {
   Q_OBJECT
   QML_ELEMENT
-  // One word a place: "snug", "over", "under", "fault", "unseen"; "said-over", "said-under", "said-fault" are the athlete's own word; "sound" is "snug".
+  // One word a place: "snug", "over", "under", "fault", "unseen"; "said-over", "said-under", "said-fault" are the athlete's own word;
+  // "sound" is "snug".
   Q_PROPERTY(QStringList places READ places WRITE setPlaces NOTIFY changed FINAL)
   Q_PROPERTY(int current READ current WRITE setCurrent NOTIFY changed FINAL)  // place with a frame round it, -1 none
   Q_PROPERTY(QColor snugColor MEMBER m_snug NOTIFY changed FINAL)

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: the one main of the Qt Quick tests. Tests fail on any QML warning: each test case calls failOnWarning in init().
-#include <QQmlEngine>
 #include <QtQuickTest/quicktest.h>
+#include <QQmlEngine>
 
 class Setup : public QObject {
   Q_OBJECT

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: draws one QML file at one size into a PNG, so that a change to a part can be looked at.
-// Usage: qml_grab file.qml out.png width height [property=value ...]; QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software. Exit 1 on any QML warning.
+// Usage: qml_grab file.qml out.png width height [property=value ...]; SNUGLINE_GRAB_AFTER_MS (400); QT_QPA_PLATFORM=offscreen
+// QT_QUICK_BACKEND=software. Exit 1 on any QML warning.
 #include <cstdio>
 
 #include <QGuiApplication>
@@ -42,10 +43,12 @@ int main(int argc, char** argv) {
   if (view.status() != QQuickView::Ready) return 1;
   view.show();
   bool saved = false;
-  QTimer::singleShot(400, &view, [&] {
-    saved = view.grabWindow().save(arguments.at(2));
-    QCoreApplication::quit();
-  });
+  QTimer::singleShot(
+      qEnvironmentVariableIntValue("SNUGLINE_GRAB_AFTER_MS") > 0 ? qEnvironmentVariableIntValue("SNUGLINE_GRAB_AFTER_MS") : 400, &view,
+      [&] {
+        saved = view.grabWindow().save(arguments.at(2));
+        QCoreApplication::quit();
+      });
   const int code = QCoreApplication::exec();
   return code != 0 || !saved || g_warnings > 0 ? 1 : 0;
 }
