@@ -100,7 +100,7 @@ Item {
         transformOrigin: Item.TopLeft
     }
     TapHandler {
-        enabled: view.touchParts.length > 0
+        enabled: view.touchParts.some(name => view.places[name] !== undefined)
         gesturePolicy: TapHandler.ReleaseWithinBounds
         onTapped: point => {
             const name = view.nameAt(point.position.x, point.position.y)

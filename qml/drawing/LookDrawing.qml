@@ -1,52 +1,39 @@
 // SPDX-License-Identifier: Apache-2.0
 // The drawing for one grouped view of a look: "front" (brow, chin, straps), "side" (ears, nape, jaw), "hold" (crown, sides, hold).
-// The marks of the view can be touched unless the caller names others.
+// The marks of the view can be touched unless the caller names others. The picture is a HeadFront or a HeadProfile inside.
 import QtQuick
 
-Item {
+DrawnView {
     id: look
 
     property string view: "front"
-    property var findings: ({})
-    property var partTexts: ({})
-    property string focusPart: ""
-    property string hair: "dry"
-    property string description: ""
-    property bool hasCrownAir: true
-    property bool hasSideAir: true
-    property bool hasJawAir: true
-    property bool hasFaceguard: true
-    property int strapPoints: 4
     readonly property var groups: ({ "front": ["brow", "chin", "straps"], "side": ["ears", "nape", "jaw"], "hold": ["crown", "sides", "hold"] })
-    property var touchParts: groups[view] ?? []
+    readonly property DrawnView shown: front.visible ? front : side
 
-    signal partTouched(string name)
+    touchParts: groups[view] ?? []
 
-    implicitWidth: 300
-    implicitHeight: 320
-
-    Loader {
-        id: shown
-        anchors.fill: parent
-        sourceComponent: look.view === "front" ? frontView : sideView
-    }
-    Component {
-        id: frontView
+    data: [
         HeadFront {
-            findings: look.findings; partTexts: look.partTexts; touchParts: look.touchParts; hair: look.hair; description: look.description
-            focusPart: look.focusPart; hasCrownAir: look.hasCrownAir; hasSideAir: look.hasSideAir; hasJawAir: look.hasJawAir
-            hasFaceguard: look.hasFaceguard; strapPoints: look.strapPoints
+            id: front
+            anchors.fill: parent
+            visible: look.view === "front"
+            hasCrownAir: look.hasCrownAir; hasSideAir: look.hasSideAir; hasJawAir: look.hasJawAir; hasFaceguard: look.hasFaceguard
+            hasWarningLabel: look.hasWarningLabel; hasRecertLabel: look.hasRecertLabel; strapPoints: look.strapPoints
+            hair: look.hair; helmetOn: look.helmetOn; showsLiner: look.showsLiner
+            focusPart: look.focusPart; findings: visible ? look.findings : ({}); touchParts: visible ? look.touchParts : []
+            partTexts: look.partTexts; motion: look.motion
             onPartTouched: name => look.partTouched(name)
-        }
-    }
-    Component {
-        id: sideView
+        },
         HeadProfile {
-            findings: look.findings; partTexts: look.partTexts; touchParts: look.touchParts; hair: look.hair; description: look.description
-            focusPart: look.focusPart; hasCrownAir: look.hasCrownAir; hasSideAir: look.hasSideAir; hasJawAir: look.hasJawAir
-            hasFaceguard: look.hasFaceguard; strapPoints: look.strapPoints
-            motion: look.view === "hold" ? "twist" : ""
+            id: side
+            anchors.fill: parent
+            visible: look.view !== "front"
+            hasCrownAir: look.hasCrownAir; hasSideAir: look.hasSideAir; hasJawAir: look.hasJawAir; hasFaceguard: look.hasFaceguard
+            hasWarningLabel: look.hasWarningLabel; hasRecertLabel: look.hasRecertLabel; strapPoints: look.strapPoints
+            hair: look.hair; helmetOn: look.helmetOn; showsLiner: look.showsLiner
+            focusPart: look.focusPart; findings: visible ? look.findings : ({}); touchParts: visible ? look.touchParts : []
+            partTexts: look.partTexts; motion: look.motion.length > 0 || look.view !== "hold" ? look.motion : "twist"
             onPartTouched: name => look.partTouched(name)
         }
-    }
+    ]
 }

@@ -148,6 +148,21 @@ TestCase {
         compare(all.slice().sort(), PartWords.marks.slice().sort())
         compare(touched.count, 0)
     }
+    function test_each_view_of_a_look_takes_its_three_marks_by_touch_once_data(): var {
+        return [{ tag: "front" }, { tag: "side" }, { tag: "hold" }]
+    }
+    function test_each_view_of_a_look_takes_its_three_marks_by_touch_once(row: var): void {
+        const item = createTemporaryObject(looking, testCase, { view: row.tag, findings: { "crown": "over" }, description: "Look" })
+        verify(item as DrawnView)
+        const touched = createTemporaryObject(spy, testCase, { target: item, signalName: "partTouched" })
+        waitForRendering(item)
+        for (let i = 0; i < 3; ++i) {
+            touchAt(item, item.shown.placeAt(item.touchParts[i]))
+            compare(touched.count, i + 1)
+            compare(touched.signalArguments[i][0], item.touchParts[i])
+        }
+        compare(item.Accessible.name, "Look")
+    }
     function test_a_part_that_the_sheet_lacks_is_not_drawn(): void {
         const full = createTemporaryObject(profile, testCase)
         waitForRendering(full)
