@@ -143,6 +143,15 @@ Result<std::vector<Fact>> Book::history(const std::string& entity) {
   });
 }
 
+Result<Fact> Book::fact(const std::string& id) {
+  return guarded(m_body->path, [&]() -> Result<Fact> {
+    auto found = m_body->factNamed(id);
+    if (!found) return tl::unexpected<Error>(found.error());
+    if (!*found) return fail(ErrorCode::notFound, "fact " + id);
+    return std::move(**found);
+  });
+}
+
 Result<InfoAnswer> Book::info() {
   return guarded(m_body->path, [&]() -> Result<InfoAnswer> {
     InfoAnswer answer;

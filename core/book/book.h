@@ -97,6 +97,8 @@ class Book {
 
   // Facts about one entity, in order, corrected ones included.
   [[nodiscard]] Result<std::vector<Fact>> history(const std::string& entity);
+  // One fact by its id. Errors: notFound, and those of the codec.
+  [[nodiscard]] Result<Fact> fact(const std::string& id);
   // Facts of other devices as lines (exchange comes later; late and unordered arrival is right from the start).
   // Lines of one device must be contiguous from what is held.
   [[nodiscard]] Result<Appended> receive(const std::vector<std::string>& lines);

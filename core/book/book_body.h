@@ -7,6 +7,7 @@
 #include <optional>
 #include <string>
 #include <unordered_map>
+#include <unordered_set>
 #include <utility>
 #include <vector>
 
@@ -101,14 +102,17 @@ struct Book::Body {
 
   // book_fold.cpp
   [[nodiscard]] Result<void> loadViews();
-  [[nodiscard]] Result<void> foldIn(const Fact& fact, const Place& place);
+  // deferred: subjects to refold once at the end, instead of one by one; nothing to refold at once.
+  [[nodiscard]] Result<void> foldIn(const Fact& fact, const Place& place, std::unordered_set<std::string>* deferred = nullptr);
   [[nodiscard]] Result<void> refold(const std::string& subject);
+  [[nodiscard]] Result<void> refoldAll(const std::unordered_set<std::string>& subjects);
   [[nodiscard]] Result<std::vector<Place>> placesOf(const std::string& subject);
   [[nodiscard]] Result<Fact> factAt(const Place& place);
   [[nodiscard]] Result<std::optional<Fact>> factNamed(const std::string& id);
   [[nodiscard]] bool isCorrected(const std::string& factId) const;
-  void noteDevice(const Fact& fact);                        // public keys that facts tell
-  [[nodiscard]] Result<void> foldAll(std::int64_t* facts);  // everything anew, into empty views
+  void noteDevice(const Fact& fact);  // public keys that facts tell
+  // Everything anew, into empty views. Where the chain is asked for, a line that does not go with it is brokenChain.
+  [[nodiscard]] Result<std::uint64_t> foldAll(bool isChainChecked);
 
   // book_append.cpp
   [[nodiscard]] Result<void> prepareWriting();
@@ -122,6 +126,24 @@ struct Book::Body {
   };
   [[nodiscard]] Result<std::vector<Fact>> write(std::vector<Timed> drafts);
   [[nodiscard]] Appended appendedOf(const std::vector<Fact>& facts) const;
+
+  // book_rebuild.cpp
+  [[nodiscard]] Result<bool> areRowsAsFolded();
+  [[nodiscard]] Result<bool> areTouchesAsFolded();
+
+  // book_verify.cpp
+  [[nodiscard]] Result<std::uint64_t> verifyDevice(const DeviceEntry& device, std::vector<Fault>& faults,
+                                                   const std::function<bool(std::uint64_t)>& progress, std::uint64_t doneBefore);
+  struct StoredSegment {
+    std::uint64_t first = 0, last = 0;
+    Chain chain{};
+    Signature signature{};
+    bool isWhole = false;  // chain and signature have their lengths
+  };
+  [[nodiscard]] Result<std::vector<StoredSegment>> segmentsOf(const DeviceEntry& device);
+
+  // book_receive.cpp
+  [[nodiscard]] Result<std::vector<Fact>> storeReceived(const std::vector<std::string>& lines);
 
   // book_checkpoint.cpp
   [[nodiscard]] Result<void> checkpoint();

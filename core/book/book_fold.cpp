@@ -101,7 +101,10 @@ Result<void> Book::Body::loadViews() {
   for (const DeviceEntry& device : devices) {
     if (device.foldedTo > device.last) isReadable = false;  // views of facts that are no longer there
   }
-  if (!isReadable) return foldAll(nullptr);
+  if (!isReadable) {
+    const auto anew = foldAll(false);
+    return anew ? Result<void>() : Result<void>(tl::unexpected<Error>(anew.error()));
+  }
 
   // What was folded before the last stop is in the rows; the rest is folded now, and some of it may come late.
   std::vector<std::uint64_t> from;
@@ -116,14 +119,16 @@ Result<void> Book::Body::loadViews() {
     if (*row) highestFolded = std::max(highestFolded, newest->integer(0));
     newest->reset();
   }
-  return walk(from, [&](const Place& place, std::string_view line, std::string_view) -> Result<void> {
-    auto fact = decoder.decode(line, devices[place.device].device + ':' + std::to_string(place.n));
+  std::unordered_set<std::string> deferred;
+  const auto done = walk(from, [&](const Place& place, std::string_view line, std::string_view) -> Result<void> {
+    auto fact = decoder.decode(line, devices[place.device].device);
     if (!fact) return {};  // verify names it; the rest of the Book stays readable
-    return foldIn(*fact, place);
+    return foldIn(*fact, place, &deferred);
   });
+  return done ? refoldAll(deferred) : done;
 }
 
-Result<void> Book::Body::foldAll(std::int64_t* facts) {
+Result<std::uint64_t> Book::Body::foldAll(bool isChainChecked) {
   folded = {};
   tail.clear();
   corrections.clear();
@@ -131,16 +136,35 @@ Result<void> Book::Body::foldAll(std::int64_t* facts) {
   highestFolded = 0;
   tailFacts = 0;
   areViewsWhole = false;
-  for (DeviceEntry& device : devices) device.foldedTo = 0;
-  std::int64_t count = 0;
-  const auto done = walk({}, [&](const Place& place, std::string_view line, std::string_view) -> Result<void> {
+  std::vector<Chain> chains;
+  for (DeviceEntry& device : devices) {
+    device.foldedTo = 0;
+    chains.push_back(chainStart(device.device));
+  }
+  std::uint64_t count = 0;
+  std::unordered_set<std::string> deferred;
+  const auto done = walk({}, [&](const Place& place, std::string_view line, std::string_view stored) -> Result<void> {
     ++count;
-    auto fact = decoder.decode(line, devices[place.device].device + ':' + std::to_string(place.n));
+    const std::string& device = devices[place.device].device;
+    if (isChainChecked) {
+      Chain& chain = chains[place.device];
+      chain = chainStep(chain, line);
+      if (bytesOf(chain) != stored) return fail(ErrorCode::brokenChain, device + ':' + std::to_string(place.n));
+    }
+    auto fact = decoder.decode(line, device);
     if (!fact) return {};
-    return foldIn(*fact, place);
+    return foldIn(*fact, place, &deferred);
   });
-  if (facts != nullptr) *facts = count;
-  return done;
+  if (!done) return tl::unexpected<Error>(done.error());
+  if (auto ok = refoldAll(deferred); !ok) return tl::unexpected<Error>(ok.error());
+  return count;
+}
+
+Result<void> Book::Body::refoldAll(const std::unordered_set<std::string>& subjects) {
+  for (const std::string& subject : subjects) {
+    if (auto ok = refold(subject); !ok) return ok;
+  }
+  return {};
 }
 
 void Book::Body::noteDevice(const Fact& fact) {
@@ -239,12 +263,17 @@ Result<void> Book::Body::refold(const std::string& subject) {
   return {};
 }
 
-Result<void> Book::Body::foldIn(const Fact& fact, const Place& place) {
+Result<void> Book::Body::foldIn(const Fact& fact, const Place& place, std::unordered_set<std::string>* deferred) {
   noteDevice(fact);
   const auto touched = touchesOf(fact);
   const bool mayBeLate = fact.order <= highestFolded;
   highestFolded = std::max(highestFolded, fact.order);
   ++tailFacts;
+  const auto anew = [&](const std::string& subject) -> Result<void> {
+    if (deferred == nullptr) return refold(subject);
+    deferred->insert(subject);
+    return {};
+  };
   if (const auto* corrected = std::get_if<Corrected>(&fact.body)) {
     for (const Touch& touch : touched) tail[touch.id].push_back(place);
     corrections[corrected->fact].push_back(fact.id());
@@ -257,22 +286,23 @@ Result<void> Book::Body::foldIn(const Fact& fact, const Place& place) {
       }
     }
     for (const std::string& subject : subjects) {
-      if (auto ok = refold(subject); !ok) return ok;
+      if (auto ok = anew(subject); !ok) return ok;
     }
     return {};
   }
   const bool isOut = !corrections.empty() && isCorrected(fact.id());
   for (const Touch& touch : touched) {
+    const bool isWaiting = deferred != nullptr && deferred->contains(touch.id);
     bool isLate = false;
-    if (mayBeLate && !isOut) {
+    if (mayBeLate && !isOut && !isWaiting) {
       const auto places = placesOf(touch.id);
       if (!places) return tl::unexpected<Error>(places.error());
       isLate = !places->empty() && isBefore(place, places->back());
     }
     tail[touch.id].push_back(place);
-    if (isOut) continue;
+    if (isOut || isWaiting) continue;
     if (isLate) {
-      if (auto ok = refold(touch.id); !ok) return ok;
+      if (auto ok = anew(touch.id); !ok) return ok;
     } else {
       folded.take(fact, touch);
     }

@@ -10,6 +10,7 @@ namespace snugline::book {
 namespace {
 
 constexpr std::int64_t kMostFacts = (std::int64_t{1} << 40) - 1;
+constexpr std::int64_t kMostOrder = std::int64_t{1} << 50;  // leaves room: a wild order from elsewhere must not stop us counting
 constexpr std::int64_t kMostOffset = 840;
 constexpr std::size_t kNameBytesMost = 64;
 using Reader = ObjectReader;
@@ -342,7 +343,7 @@ Result<Fact> FactDecoder::decode(std::string_view line, const std::string& name)
   Fact fact;
   fact.device = in.text("device");
   fact.n = static_cast<std::uint64_t>(in.integer("n", 1, kMostFacts));
-  fact.order = in.integer("order", 1);
+  fact.order = in.integer("order", 1, kMostOrder);
   fact.at.ms = in.integer("at_ms");
   fact.at.offsetMinutes = static_cast<std::int32_t>(in.integer("offset_min", -kMostOffset, kMostOffset));
   fact.who = in.text("who");

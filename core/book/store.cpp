@@ -64,6 +64,11 @@ Statement& Statement::bindBlob(int index, std::string_view bytes) {
   return *this;
 }
 
+Statement& Statement::bindNothing(int index) {
+  sqlite3_bind_null(m_statement.get(), index);
+  return *this;
+}
+
 std::string_view Statement::bytes(int column) const {
   const void* data = sqlite3_column_blob(m_statement.get(), column);
   const int size = sqlite3_column_bytes(m_statement.get(), column);

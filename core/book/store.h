@@ -20,6 +20,7 @@ class Statement {
   Statement& bind(int index, std::int64_t value);
   Statement& bind(int index, std::string_view text);       // valid until the next step
   Statement& bindBlob(int index, std::string_view bytes);  // valid until the next step
+  Statement& bindNothing(int index);
   [[nodiscard]] std::int64_t integer(int column) const { return sqlite3_column_int64(m_statement.get(), column); }
   [[nodiscard]] std::string_view bytes(int column) const;  // valid until the next step
   // One row: true. Done: false.

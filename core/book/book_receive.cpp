@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: Apache-2.0
+// Facts of other devices, late and in any order: stored as they came, then folded as if they had always been there.
+#include <algorithm>
+
+#include "core/book/book_body.h"
+
+namespace snugline::book {
+
+Result<std::vector<Fact>> Book::Body::storeReceived(const std::vector<std::string>& lines) {
+  std::vector<Fact> facts;
+  auto fork = database.prepare("INSERT OR IGNORE INTO forks(slot, n, line) VALUES(?1, ?2, ?3)");
+  if (!fork) return tl::unexpected<Error>(fork.error());
+  std::string ignored;
+  const auto known = own ? Result<std::optional<Own>>(own) : knownIdentity(&ignored);
+  if (!known) return tl::unexpected<Error>(known.error());
+  const std::string ours = *known ? devices[(*known)->index].device : std::string();
+  bool isOursAhead = false;
+
+  auto transaction = Transaction::begin(database);
+  if (!transaction) return tl::unexpected<Error>(transaction.error());
+  for (const std::string& line : lines) {
+    auto fact = decoder.decode(line, "fact");
+    if (!fact) return tl::unexpected<Error>(fact.error());
+    auto found = deviceFor(fact->device);
+    if (!found) return tl::unexpected<Error>(found.error());
+    DeviceEntry& device = **found;
+    if (fact->n <= device.last || device.isForked) {
+      bool isKnown = false;
+      if (fact->n <= device.last) {
+        readLine.bind(1, seatOf(device.slot, fact->n));
+        const auto row = readLine.step();
+        if (!row) return tl::unexpected<Error>(row.error());
+        isKnown = *row && readLine.bytes(0) == line;
+        readLine.reset();
+      }
+      if (isKnown) continue;
+      // The same number with other words, or what follows such a line: kept apart and shown, never dropped.
+      fork->bind(1, device.slot).bind(2, static_cast<std::int64_t>(fact->n)).bindBlob(3, line);
+      if (auto done = fork->run(); !done) return tl::unexpected<Error>(done.error());
+      device.isForked = true;
+      continue;
+    }
+    if (fact->n != device.last + 1) return fail(ErrorCode::brokenChain, fact->id(), std::to_string(device.last));
+    if (fact->order <= device.lastOrder) return fail(ErrorCode::inconsistent, fact->id(), "order");
+    device.chain = chainStep(device.chain, line);
+    if (auto done = storeLine(device, fact->n, fact->order, line, device.chain); !done) return tl::unexpected<Error>(done.error());
+    device.last = fact->n;
+    device.lastOrder = fact->order;
+    highestOrder = std::max(highestOrder, fact->order);
+    isOursAhead = isOursAhead || fact->device == ours;
+    facts.push_back(std::move(*fact));
+  }
+  if (isOursAhead) {
+    // Somebody else writes under our name. The mark goes with the facts, so that a kill cannot make us forget it.
+    if (auto done = database.execute("DELETE FROM meta WHERE key = 'incarnation'"); !done) return tl::unexpected<Error>(done.error());
+  }
+  if (auto done = transaction->commit(); !done) return tl::unexpected<Error>(done.error());
+  if (isOursAhead) {
+    incarnation.clear();
+    own.reset();
+    mustMint = true;
+  }
+  return facts;
+}
+
+Result<Appended> Book::receive(const std::vector<std::string>& lines) {
+  return guarded(m_body->path, [&]() -> Result<Appended> {
+    Body& body = *m_body;
+    if (body.access == Access::readOnly) return fail(ErrorCode::readOnly, body.path);
+    const auto devicesBefore = body.devices;
+    const auto namesBefore = body.byDevice;
+    const auto orderBefore = body.highestOrder;
+    const auto facts = body.storeReceived(lines);
+    if (!facts) {
+      body.devices = devicesBefore;
+      body.byDevice = namesBefore;
+      body.highestOrder = orderBefore;
+      return tl::unexpected<Error>(facts.error());
+    }
+    std::unordered_set<std::string> deferred;
+    for (const Fact& fact : *facts) {
+      const Place place{fact.order, body.byDevice.at(fact.device), fact.n};
+      if (auto done = body.foldIn(fact, place, &deferred); !done) return tl::unexpected<Error>(done.error());
+    }
+    if (auto done = body.refoldAll(deferred); !done) return tl::unexpected<Error>(done.error());
+    return body.appendedOf(*facts);
+  });
+}
+
+}  // namespace snugline::book

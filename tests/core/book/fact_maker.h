@@ -1,0 +1,248 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: arbitrary valid facts. With a pool of ids they hang together as a season does; without, ids are free text.
+#pragma once
+
+#include <random>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/book/fact.h"
+
+namespace snugline::test {
+
+class FactMaker {
+ public:
+  static constexpr int kKinds = 24;  // every kind but corrected, which needs a fact to correct
+  explicit FactMaker(std::uint64_t seed) : m_chance(seed) {}
+
+  int pick(int low, int high) { return std::uniform_int_distribution<int>(low, high)(m_chance); }
+  bool toss() { return pick(0, 1) == 1; }
+  std::string text() {
+    // Quotes, escapes, control characters, two to four byte letters; also nothing at all.
+    static const std::vector<std::string> kPieces{"a",    "B",    "7", " ", "\"", "\\", "/",      "\n", "\t",
+                                                  "\x01", "\x7f", "é", "ß", "漢", "😀",  "\u2028", "<",  "{}"};
+    std::string made;
+    for (int i = pick(0, 8); i > 0; --i) made += kPieces[static_cast<std::size_t>(pick(0, static_cast<int>(kPieces.size()) - 1))];
+    return made;
+  }
+  Length length() { return {pick(-5'000, 400'000)}; }
+  Pressure pressure() { return {pick(-20'000, 200'000)}; }
+  Day day() { return dayOf(2026, 1, 1).plus(pick(-40'000, 60'000)); }
+  fit::Side side() { return static_cast<fit::Side>(pick(0, 2)); }
+  fit::Mark mark() { return static_cast<fit::Mark>(pick(0, 8)); }
+  fit::Finding finding() { return static_cast<fit::Finding>(pick(0, 4)); }
+  fit::Feels feels() { return static_cast<fit::Feels>(pick(0, 2)); }
+  gear::Point point() { return static_cast<gear::Point>(pick(0, 6)); }
+  gear::PointFinding pointFinding() {
+    gear::PointFinding made{static_cast<gear::PointState>(pick(0, 2)), {}};
+    if (made.state == gear::PointState::fault) made.what = text();
+    return made;
+  }
+  template <typename T>
+  std::string id(const std::vector<T>& pool) {
+    if (pool.empty()) return "zzzzzzzzzzzzz:" + std::to_string(pick(1, 9));
+    return pool[static_cast<std::size_t>(pick(0, static_cast<int>(pool.size()) - 1))];
+  }
+  gear::Label label() {
+    gear::Label made;
+    made.kind = toss() ? gear::LabelKind::makersMark : gear::LabelKind::recertification;
+    made.year = pick(2020, 2022);
+    if (pick(0, 3) == 0) {
+      made.fullDate = dayOf(made.year, 3, pick(1, 28));
+      made.source = "paper";
+    }
+    return made;
+  }
+
+  fit::Answer answer() {
+    switch (pick(0, 10)) {
+      case 0:
+        return fit::HairSeen{toss()};
+      case 1: {
+        fit::Fitted made;
+        for (auto& air : made.air)
+          if (toss()) air = pressure();
+        for (auto& pad : made.pad)
+          if (toss()) pad = length();
+        return made;
+      }
+      case 2:
+        return fit::GroupSnug{static_cast<fit::LookView>(pick(0, 2))};
+      case 3: {
+        fit::Adjusted made;
+        made.deed = static_cast<fit::Deed>(pick(0, 4));
+        if (toss()) made.port = static_cast<gear::Port>(pick(0, 3));
+        if (toss()) made.part = static_cast<gear::Part>(pick(0, 4));
+        made.pumps = pick(0, 3);
+        if (toss()) made.air = pressure();
+        if (toss()) made.to = length();
+        return made;
+      }
+      case 4: {
+        fit::AirRead made;
+        made.port = static_cast<gear::Port>(pick(0, 3));
+        made.gauge = pressure();
+        made.isOnHead = toss();
+        return made;
+      }
+      case 5: {
+        const auto found = pointFinding();
+        return fit::PointSeen{point(), found.state, found.what};
+      }
+      case 6:
+        return fit::PointsSound{};
+      case 7:
+        return fit::QuestionAnswered{text(), toss()};
+      case 8:
+        return fit::AthleteSaid{toss() ? std::optional(mark()) : std::nullopt, side(), feels()};
+      case 9:
+        return fit::Unwell{};
+      default:
+        break;
+    }
+    fit::MarkSeen made;
+    made.mark = mark();
+    made.finding = finding();
+    made.side = side();
+    made.how = static_cast<fit::HoldHow>(pick(0, 3));
+    if (toss()) made.gap = length();
+    return made;
+  }
+
+  std::vector<std::string> athletes, units, checks, said, holds;
+  std::string sheet = "0";
+  std::vector<std::string> sheetBytes;
+
+  // about is where the fact belongs; empty for one that creates its entity.
+  std::pair<std::string, book::Body> draft(int kind) {
+    using namespace book;
+    switch (kind) {
+      case 0:
+        return {"", PersonAdded{text(), text(), toss() ? "trainer" : "staff"}};
+      case 1:
+        return {"", AthleteAdded{std::to_string(pick(0, 99)), text(), text(), toss() ? std::optional(pick(2005, 2012)) : std::nullopt}};
+      case 2: {
+        AthleteChanged made;
+        if (toss()) made.jersey = std::to_string(pick(0, 99));
+        if (toss()) made.family = text();
+        if (toss()) made.given = text();
+        if (toss()) made.birthYear = pick(2005, 2012);
+        if (toss()) made.isOnRoster = toss();
+        return {id(athletes), made};
+      }
+      case 3: {
+        TapeRead made;
+        for (int i = pick(0, 4); i > 0; --i) made.readings.push_back(length());
+        return {id(athletes), made};
+      }
+      case 4:
+        return {"", SheetAdopted{sheetBytes.empty() ? text() : id(sheetBytes)}};
+      case 5:
+        return {"", UnitReceived{text(), "tag-" + std::to_string(pick(1, 5)), sheet, "M", toss() ? "2024-01" : ""}};
+      case 6:
+        return {id(units), LabelRead{toss() ? std::optional(label()) : std::nullopt}};
+      case 7: {
+        PointsSeen made;
+        if (toss()) {
+          for (gear::Point each : gear::kPoints) made.points.push_back({each, {gear::PointState::sound, {}}});
+          made.isGroup = true;
+        } else {
+          for (int i = pick(1, 3); i > 0; --i) made.points.push_back({point(), pointFinding()});
+        }
+        if (toss()) made.check = id(checks);
+        return {id(units), made};
+      }
+      case 8:
+        return {id(units), UnitHeld{"shell", text(), toss()}};
+      case 9:
+        return {id(units), HoldReleased{id(holds), text()}};
+      case 10: {
+        static const std::vector<std::string> kTo{"in-service", "repair", "sent-out", "back", "retired", "lost", "elsewhere"};
+        return {id(units), UnitMoved{id(kTo), text()}};
+      }
+      case 11:
+        return {id(units), PartChanged{"liner", text(), toss() ? id(athletes) : ""}};
+      case 12:
+        return {id(units), UnitPaired{id(athletes)}};
+      case 13:
+        return {id(units), UnitUnpaired{id(athletes), text()}};
+      case 14: {
+        CheckBegun made;
+        made.athlete = id(athletes);
+        made.unit = id(units);
+        made.sheet = sheet;
+        if (toss()) made.before = id(checks);
+        made.kind = static_cast<fit::CheckKind>(pick(0, 2));
+        if (toss()) made.certifiedUntil = day();
+        made.isLabelMissing = toss();
+        for (int i = pick(0, 2); i > 0; --i)
+          made.words.push_back({id(said), toss() ? std::optional(mark()) : std::nullopt, side(), feels()});
+        return {"", made};
+      }
+      case 15:
+      case 16:
+      case 17: {
+        CheckAnswered made;
+        for (int i = kind == 17 ? pick(0, 3) : 1; i > 0; --i) made.answers.push_back(answer());
+        return {id(checks), made};
+      }
+      case 18: {
+        CheckEnded made;
+        made.athlete = id(athletes);
+        made.unit = made.outcome.unit = id(units);
+        made.outcome.kind = static_cast<fit::CheckKind>(pick(0, 2));
+        made.outcome.verdict = static_cast<fit::Verdict>(pick(0, 3));
+        for (int i = pick(0, 2); i > 0; --i) made.outcome.reasons.push_back(toss() ? "jaw-said" : text());
+        for (auto& each : made.outcome.strip) each = pick(0, 5) == 0 ? finding() : fit::Finding::snug;
+        made.outcome.isHairDry = toss();
+        made.outcome.dueFrom = day();
+        made.outcome.dueBy = day();
+        return {id(checks), made};
+      }
+      case 19: {
+        Said made;
+        if (toss()) made.said.unit = id(units);
+        if (toss()) made.said.where = mark();
+        made.said.side = side();
+        made.said.feels = feels();
+        made.said.isHairChanged = pick(0, 4) == 0;
+        made.said.isBroken = pick(0, 4) == 0;
+        made.said.isUnwell = pick(0, 4) == 0;
+        made.said.words = text();
+        if (toss()) made.check = id(checks);
+        return {id(athletes), made};
+      }
+      case 20:
+        return {id(athletes), SaidAcknowledged{id(said), toss(), text()}};
+      case 21:
+        return {id(athletes), HairChanged{text()}};
+      case 22: {
+        PracticeSet made;
+        if (toss()) made.seasonStart = day();
+        if (toss()) made.seasonEnd = day();
+        if (toss()) made.minute = pick(0, 1439);
+        if (toss()) made.days = {toss(), toss(), toss(), toss(), toss(), toss(), toss()};
+        if (toss()) made.season = "2027";
+        return {team, made};
+      }
+      default:
+        return {id(athletes), NoteAdded{text()}};
+    }
+  }
+  std::string team = "zzzzzzzzzzzzz:1";
+  // What later facts may name.
+  void remember(const book::Fact& fact) {
+    const std::string made = fact.id();
+    if (std::holds_alternative<book::AthleteAdded>(fact.body)) athletes.push_back(made);
+    if (std::holds_alternative<book::UnitReceived>(fact.body)) units.push_back(made);
+    if (std::holds_alternative<book::CheckBegun>(fact.body)) checks.push_back(made);
+    if (std::holds_alternative<book::Said>(fact.body)) said.push_back(made);
+    if (std::holds_alternative<book::UnitHeld>(fact.body)) holds.push_back(made);
+  }
+
+ private:
+  std::mt19937_64 m_chance;
+};
+
+}  // namespace snugline::test
