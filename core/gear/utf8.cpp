@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "core/gear/utf8.h"
 
+#include <cstdint>
+#include <cstring>
+
 namespace snugline::gear {
 
 namespace {
@@ -26,14 +29,24 @@ std::size_t utf8Length(std::string_view text) {
   return length;
 }
 
-bool isUtf8(std::string_view text) {
-  while (!text.empty()) {
-    const std::size_t length = utf8Length(text);
-    if (length == 0) return false;
-    text.remove_prefix(length);
+std::size_t utf8End(std::string_view text) {
+  std::size_t at = 0;
+  while (at < text.size()) {
+    // Eight bytes of ASCII at a time: most texts are nothing else.
+    std::uint64_t eight = 0;
+    for (; text.size() - at >= sizeof eight; at += sizeof eight) {
+      std::memcpy(&eight, text.data() + at, sizeof eight);
+      if ((eight & 0x8080808080808080ULL) != 0) break;
+    }
+    if (at == text.size()) break;
+    const std::size_t length = utf8Length(text.substr(at));
+    if (length == 0) return at;
+    at += length;
   }
-  return true;
+  return at;
 }
+
+bool isUtf8(std::string_view text) { return utf8End(text) == text.size(); }
 
 std::string mendedUtf8(std::string_view text) {
   std::string out;
