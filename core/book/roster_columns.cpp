@@ -244,7 +244,12 @@ RosterColumns columnsOf(const std::vector<std::string>& header) {
     LengthUnit unit = LengthUnit::unsaid;
     if (const auto blank = word.rfind(' '); blank != std::string::npos) {
       unit = unitOf(std::string_view(word).substr(blank + 1));
-      if (unit != LengthUnit::unsaid && isHead(std::string_view(word).substr(0, blank))) word.resize(blank);
+      std::string bare = word.substr(0, blank);
+      // "Tape in mm", "cabeza en cm": the small word goes with the unit; "tape in" alone means inches.
+      for (std::string_view small : {" in", " en"}) {
+        if (bare.ends_with(small)) bare.resize(bare.size() - small.size());
+      }
+      if (unit != LengthUnit::unsaid && isHead(bare)) word = bare;
     }
     if (trimmed(header[i]) == "#" || isJersey(word)) {
       take(columns.jersey, i);

@@ -29,7 +29,8 @@ class Dice {
   int nearNormal(int spread) {
     std::int64_t sum = 0;
     for (int i = 0; i < 12; ++i) sum += static_cast<std::int64_t>(below(10001)) - 5000;
-    return static_cast<int>(sum * spread / 10000);
+    const std::int64_t scaled = sum * spread;
+    return static_cast<int>((scaled + (scaled < 0 ? -5000 : 5000)) / 10000);
   }
   template <typename T>
   void shuffle(std::vector<T>& items) {
