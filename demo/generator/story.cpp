@@ -262,10 +262,8 @@ void Story::runDay(const Season& season, Day day) {
     }
     tapeHeads(taped, day);
   }
-  if (until == kTapeDays - 2) {
-    handOut(season, day);
-    scenesBefore(season);
-  }
+  if (until == kTapeDays - 2) handOut(season, day);
+  if (season.isLast && day == m_options.today.plus(-8)) scenesBefore(day);  // from now on nobody changes helmets by chance
   if (!flush() || day < season.start || day > season.end.plus(3)) return;
   if (day == season.end.plus(3)) return handBack(day);
   if (day > season.end) return;

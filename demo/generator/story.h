@@ -67,7 +67,7 @@ class Story {
   [[nodiscard]] CheckPlan lookPlan(const Player& player, Day day);
   [[nodiscard]] bool isLookDay(const Season& season, const Player& player, Day day) const;
 
-  void scenesBefore(const Season& season);  // labels and tapes that the scenes need
+  void scenesBefore(Day day);  // the labels that two scenes need
   void scenesOn(const Season& season, Day day);
   void scene(const Season& season, Player& player, Day day);
   void say(Player& player, season::SaidRecord said, Instant when);

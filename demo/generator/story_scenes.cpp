@@ -14,8 +14,7 @@ using fit::Mark;
 }  // namespace
 
 // Paperwork with a full date turns up for the units whose label lapses about now.
-void Story::scenesBefore(const Season& season) {
-  if (!season.isLast) return;
+void Story::scenesBefore(Day day) {
   int lapsing = 0;
   for (Player& player : m_players) {
     if (player.scene != Scene::labelLapsed && player.scene != Scene::labelLapsing) continue;
@@ -28,7 +27,7 @@ void Story::scenesBefore(const Season& season) {
     while (addMonths(*label.fullDate, months) > firstBad) label.fullDate = label.fullDate->plus(-1);
     label.year = civil(*label.fullDate).year;
     label.source = "delivery note " + std::to_string(m_dice.between(1000, 9999));
-    m_scribe.write(book::readLabel(m_scribe.views(), unit->id, label), at(season.start.plus(-3), 700, m_turn++), m_trainer);
+    m_scribe.write(book::readLabel(m_scribe.views(), unit->id, label), at(day, 480, m_turn++), m_trainer);
   }
 }
 
