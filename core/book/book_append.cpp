@@ -36,8 +36,9 @@ Result<std::optional<Book::Body::Own>> Book::Body::knownIdentity(std::string* be
 }
 
 Result<void> Book::Body::openWal() {
-  // The first write after the WAL was emptied syncs its header too; let that not be an answer's.
-  auto touch = database.prepare("UPDATE meta SET value = value WHERE key = 'incarnation'");
+  // The first write after the WAL was emptied syncs its header too; let that not be an answer's. A row that stays as it is would not be
+  // written, so it counts.
+  auto touch = database.prepare("UPDATE meta SET value = CAST(value AS INTEGER) + 1 WHERE key = 'wal'");
   if (!touch) return tl::unexpected<Error>(touch.error());
   return touch->run();
 }

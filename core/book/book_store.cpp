@@ -22,6 +22,7 @@ constexpr std::string_view kMagic("SQLite format 3\0", 16);
 // One migration a version; each runs in one transaction together with the stamp.
 constexpr const char* kTables = R"(
 CREATE TABLE meta(key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
+INSERT INTO meta VALUES('wal', '0');
 CREATE TABLE devices(slot INTEGER PRIMARY KEY, device TEXT NOT NULL UNIQUE, public_key BLOB) STRICT;
 CREATE TABLE facts(seat INTEGER PRIMARY KEY, ord INTEGER NOT NULL, line BLOB NOT NULL, chain BLOB NOT NULL) STRICT;
 CREATE TABLE segments(slot INTEGER NOT NULL, first INTEGER NOT NULL, last INTEGER NOT NULL, chain BLOB NOT NULL,
