@@ -103,7 +103,8 @@ class Wording(Planted):
 
     def test_text_outside_translation_is_found_in_models(self):
         self.plant("qml/models/a.cpp", 'QString a() { return QStringLiteral("See before practice"); }\nQString b() { return tr("Nothing due today"); }\n'
-                                       'void c() { qWarning("the file is gone"); }\nauto d = "front pad gone";  // recorded in the Book\n')
+                                       'void c() { qWarning("the file is gone"); }\nauto d = "front pad gone";  // recorded in the Book\n'
+                                       '// What is recorded.\nauto e() {\n  return "rear pad gone";\n}\n')
         self.assertEqual([f.split(": ")[0] for f in self.found("no text of the models stands outside translation")], ["qml/models/a.cpp:1"])
 
     def test_a_word_that_says_too_much_is_found(self):

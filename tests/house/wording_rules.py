@@ -41,9 +41,21 @@ def text_in_qml(tree):
                     yield f"{name}:{line}: text outside translation, {match.group(1)}: \"{literal.value[:60]}\""
 
 
-# A pattern of QLocale is no text; and what is written into the Book in plain words stands as it is, marked so on its line.
+# A pattern of QLocale is no text; and what is written into the Book in plain words stands as it is, marked so on its line or above its function.
 DATE_PATTERN = re.compile(r"[dMyhHmszAPapt :.,/'-]+")
-RECORDED = re.compile(r"//.*\brecorded\b")
+RECORDED = re.compile(r"//.*\brecorded\b", re.IGNORECASE)
+
+
+def is_recorded(lines, number):
+    """The word stands on the line, or in a remark between here and the end of the function before."""
+    if RECORDED.search(lines[number - 1]):
+        return True
+    for line in reversed(lines[:number - 1]):
+        if line.startswith("}"):
+            return False
+        if RECORDED.search(line):
+            return True
+    return False
 
 
 def text_in_models(tree):
@@ -51,7 +63,7 @@ def text_in_models(tree):
         lines = tree.text(name).split("\n")
         for literal in literals(tree.text(name)):
             is_text = WORDS.search(literal.value) and not DATE_PATTERN.fullmatch(literal.value)
-            if is_text and not is_translated(literal) and not RECORDED.search(lines[literal.line - 1]):
+            if is_text and not is_translated(literal) and not is_recorded(lines, literal.line):
                 yield f"{name}:{literal.line}: text outside translation, \"{literal.value[:60]}\""
 
 
