@@ -35,7 +35,7 @@ Error errorOf(int code, const std::string& place, const std::string& words) {
     case SQLITE_CONSTRAINT:
     case SQLITE_MISMATCH:
       return {ErrorCode::damagedBook, place, words};
-    default:
+    default:  // not an enum: SQLite's own numbers
       return {ErrorCode::internal, place, words};
   }
 }
