@@ -68,13 +68,15 @@ void Gallery::settle() {
 
 void Gallery::go(const char* screen, const QString& what) {
   QMetaObject::invokeMethod(m_composition.view().rootObject(), "home", Q_ARG(QString, QStringLiteral("doors")));
-  QMetaObject::invokeMethod(m_composition.view().rootObject(), "go", Q_ARG(QString, QLatin1String(screen)), Q_ARG(QString, what), Q_ARG(bool, false));
+  QMetaObject::invokeMethod(m_composition.view().rootObject(), "go", Q_ARG(QString, QLatin1String(screen)), Q_ARG(QString, what),
+                            Q_ARG(bool, false));
   settle();
 }
 
 void Gallery::shoot(const QString& name) {
   settle();
-  const QString file = QStringLiteral("%1x%2-%3-%4.png").arg(m_size.width()).arg(m_size.height()).arg(++m_count, 2, 10, QLatin1Char('0')).arg(name);
+  const QString file =
+      QStringLiteral("%1x%2-%3-%4.png").arg(m_size.width()).arg(m_size.height()).arg(++m_count, 2, 10, QLatin1Char('0')).arg(name);
   if (!m_composition.view().grabWindow().save(m_folder.filePath(file))) {
     std::fprintf(stderr, "Gallery: cannot write %s.\n", qPrintable(m_folder.filePath(file)));
     m_isGood = false;

@@ -37,14 +37,17 @@ int main(int argc, char** argv) {
 
   QCommandLineParser parser;
   parser.addHelpOption();
-  const QCommandLineOption gallery(QStringLiteral("gallery"), QCoreApplication::translate("demo", "Write pictures of the screens and end."), QStringLiteral("folder"));
-  const QCommandLineOption book(QStringLiteral("book"), QCoreApplication::translate("demo", "The demo's Book; made when missing."), QStringLiteral("file"));
+  const QCommandLineOption gallery(QStringLiteral("gallery"), QCoreApplication::translate("demo", "Write pictures of the screens and end."),
+                                   QStringLiteral("folder"));
+  const QCommandLineOption book(QStringLiteral("book"), QCoreApplication::translate("demo", "The demo's Book; made when missing."),
+                                QStringLiteral("file"));
   parser.addOptions({gallery, book});
   parser.process(application);
 
   const QTemporaryDir passing;
   const bool isGallery = parser.isSet(gallery);
-  const QDir folder(isGallery ? passing.path() : QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/snugline-demo"));
+  const QDir folder(isGallery ? passing.path()
+                              : QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/snugline-demo"));
   folder.mkpath(QStringLiteral("."));
 
   const demo::Options options;

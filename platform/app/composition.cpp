@@ -15,7 +15,7 @@
 namespace snugline::app {
 
 namespace {
-constexpr int kSamples = 4;                  // smooth edges of the drawings on a GPU
+constexpr int kSamples = 4;  // smooth edges of the drawings on a GPU
 constexpr const char* kMain = "qrc:/qt/qml/Snugline/Main.qml";
 }  // namespace
 

@@ -24,8 +24,8 @@ struct Edges {
   models::Desk::MakeKeys makeKeys;
 };
 struct Places {
-  QString book;                   // made when missing
-  QString choices;                // settings of this device; empty keeps them in memory
+  QString book;     // made when missing
+  QString choices;  // settings of this device; empty keeps them in memory
   book::TeamFounded ifMissing;
 };
 

@@ -37,15 +37,18 @@ int main(int argc, char** argv) {
   QCommandLineParser parser;
   parser.addHelpOption();
   parser.addVersionOption();
-  const QCommandLineOption book(QStringLiteral("book"), QCoreApplication::translate("main", "The team's Book; made when missing."), QStringLiteral("file"));
-  const QCommandLineOption team(QStringLiteral("team"), QCoreApplication::translate("main", "Name of the team of a new Book."), QStringLiteral("name"));
+  const QCommandLineOption book(QStringLiteral("book"), QCoreApplication::translate("main", "The team's Book; made when missing."),
+                                QStringLiteral("file"));
+  const QCommandLineOption team(QStringLiteral("team"), QCoreApplication::translate("main", "Name of the team of a new Book."),
+                                QStringLiteral("name"));
   parser.addOptions({book, team});
   parser.process(app);
 
   snugline::app::Places places;
   places.book = parser.isSet(book) ? parser.value(book) : dataFile(QStringLiteral("team.snugbook"));
   places.choices = dataFile(QStringLiteral("choices.ini"));
-  places.ifMissing.name = parser.isSet(team) ? parser.value(team).toStdString() : QCoreApplication::translate("main", "Our team").toStdString();
+  places.ifMissing.name =
+      parser.isSet(team) ? parser.value(team).toStdString() : QCoreApplication::translate("main", "Our team").toStdString();
   places.ifMissing.season = std::to_string(snugline::civil(snugline::dayOf(SystemClock().now())).year);
 
   snugline::app::Composition composition(realEdges(), places);

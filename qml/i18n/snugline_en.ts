@@ -37,7 +37,7 @@
     </message>
 </context>
 <context>
-    <name>Words</name>
+    <name>GuidePageWords</name>
     <message numerus="yes">
         <source>%n pump(s)</source>
         <translation>

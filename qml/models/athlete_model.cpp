@@ -80,7 +80,9 @@ QVariantList AthleteModel::reasons() const {
   QVariantList list;
   if (!m_row) return list;
   for (const season::DueReason& reason : m_row->reasons) {
-    const QString tone = reason.lane == Lane::doNotWear ? QStringLiteral("stop") : reason.lane == Lane::beforePractice ? QStringLiteral("see") : QStringLiteral("plain");
+    const QString tone = reason.lane == Lane::doNotWear        ? QStringLiteral("stop")
+                         : reason.lane == Lane::beforePractice ? QStringLiteral("see")
+                                                               : QStringLiteral("plain");
     list << QVariantMap{{QStringLiteral("text"), DueWords::reason(reason, speech())}, {QStringLiteral("tone"), tone}};
   }
   return list;
@@ -117,10 +119,14 @@ QVariantList AthleteModel::places() const {
   for (qsizetype i = 0; i < codes.size(); ++i) {
     const fit::Mark mark = fit::kMarks[static_cast<std::size_t>(i)];
     const auto finding = m_row->strip[static_cast<std::size_t>(i)];
-    list << QVariantMap{{QStringLiteral("name"), codeWord(fit::code(mark))},
-                        {QStringLiteral("text"), MarkWords::name(mark)},
-                        {QStringLiteral("state"), codes[i]},
-                        {QStringLiteral("detail"), finding == fit::Finding::unseen ? tr("Not seen") : PlainWords::sentenceCase(MarkWords::found(mark, finding, fit::Side::both, fit::HoldHow::unsaid)) + (seen.isEmpty() ? QString() : QStringLiteral(", ") + seen)}};
+    list << QVariantMap{
+        {QStringLiteral("name"), codeWord(fit::code(mark))},
+        {QStringLiteral("text"), MarkWords::name(mark)},
+        {QStringLiteral("state"), codes[i]},
+        {QStringLiteral("detail"), finding == fit::Finding::unseen
+                                       ? tr("Not seen")
+                                       : PlainWords::sentenceCase(MarkWords::found(mark, finding, fit::Side::both, fit::HoldHow::unsaid)) +
+                                             (seen.isEmpty() ? QString() : QStringLiteral(", ") + seen)}};
   }
   return list;
 }
@@ -153,7 +159,8 @@ QVariantMap AthleteModel::helmet() const {
   const gear::LabelState label = labelStateOf(m_desk->views(), *worn, m_desk->today());
   return {{QStringLiteral("id"), QString::fromStdString(worn->id)},
           {QStringLiteral("serial"), PlainWords::text(worn->serial)},
-          {QStringLiteral("model"), model == nullptr ? QString() : tr("%1, size %2").arg(PlainWords::text(model->name), PlainWords::text(worn->size))},
+          {QStringLiteral("model"),
+           model == nullptr ? QString() : tr("%1, size %2").arg(PlainWords::text(model->name), PlainWords::text(worn->size))},
           {QStringLiteral("label"), labelWordsOf(m_desk->views(), *worn, m_desk->today())},
           {QStringLiteral("labelTone"), label == gear::LabelState::good ? QStringLiteral("quiet") : QStringLiteral("stop")},
           {QStringLiteral("holds"), holds}};
@@ -165,9 +172,13 @@ QVariantList AthleteModel::actions() const {
   const AthleteRecord* athlete = record();
   if (athlete == nullptr || !m_row) return list;
   const auto add = [&list](const char* name, const QString& text) {
-    list << QVariantMap{{QStringLiteral("name"), QLatin1String(name)}, {QStringLiteral("text"), text}, {QStringLiteral("kind"), list.isEmpty() ? QStringLiteral("primary") : QStringLiteral("plain")}};
+    list << QVariantMap{{QStringLiteral("name"), QLatin1String(name)},
+                        {QStringLiteral("text"), text},
+                        {QStringLiteral("kind"), list.isEmpty() ? QStringLiteral("primary") : QStringLiteral("plain")}};
   };
-  const auto canBegin = [&](fit::CheckKind kind) { return book::beginCheck(m_desk->views(), m_athlete, kind, m_desk->today()).has_value(); };
+  const auto canBegin = [&](fit::CheckKind kind) {
+    return book::beginCheck(m_desk->views(), m_athlete, kind, m_desk->today()).has_value();
+  };
   if (!athlete->openCheck.empty()) add("resume", tr("Go on"));
   const fit::CheckKind due = book::kindDue(m_desk->views(), *athlete);
   const bool isRefitDue = m_row->action == RowAction::refit;
@@ -205,7 +216,8 @@ void AthleteModel::act(Desk::Job job, std::function<void(const book::Appended&)>
 }
 
 void AthleteModel::choose(const QString& unit) {
-  act([athlete = m_athlete, id = unit.toStdString()](const season::Views& views, Instant now) { return book::pair(views, athlete, id, dayOf(now)); },
+  act([athlete = m_athlete, id = unit.toStdString()](const season::Views& views,
+                                                     Instant now) { return book::pair(views, athlete, id, dayOf(now)); },
       [this](const book::Appended&) { emit chosen(); });
 }
 

@@ -8,11 +8,11 @@
 #include <string>
 #include <vector>
 
+#include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
 #include <QVariantList>
 #include <QVariantMap>
-#include <QtQml/qqmlregistration.h>
 
 #include "choices.h"
 #include "core/season/board.h"
@@ -28,23 +28,23 @@ class AthleteModel : public QObject {
   Q_PROPERTY(QString athleteId READ athleteId NOTIFY changed)
   Q_PROPERTY(QString jersey READ jersey NOTIFY changed)
   Q_PROPERTY(QString name READ name NOTIFY changed)
-  Q_PROPERTY(QString summary READ summary NOTIFY changed)          // "Helmet H-0207, Alder A1, L"
-  Q_PROPERTY(QVariantList reasons READ reasons NOTIFY changed)     // {text, tone}
-  Q_PROPERTY(QString nothingDue READ nothingDue NOTIFY changed)    // what comes next where nothing is due
+  Q_PROPERTY(QString summary READ summary NOTIFY changed)        // "Helmet H-0207, Alder A1, L"
+  Q_PROPERTY(QVariantList reasons READ reasons NOTIFY changed)   // {text, tone}
+  Q_PROPERTY(QString nothingDue READ nothingDue NOTIFY changed)  // what comes next where nothing is due
   Q_PROPERTY(QStringList strip READ strip NOTIFY changed)
   Q_PROPERTY(QStringList points READ points NOTIFY changed)
-  Q_PROPERTY(QVariantList places READ places NOTIFY changed)       // of the large strip: {name, text, state, detail}
-  Q_PROPERTY(QVariantMap findings READ findings NOTIFY changed)    // mark -> code, for the drawing
-  Q_PROPERTY(QVariantMap sheet READ sheet NOTIFY changed)          // which parts the drawing has
-  Q_PROPERTY(QVariantMap helmet READ helmet NOTIFY changed)        // {serial, model, label, labelTone, holds, id}; empty without one
-  Q_PROPERTY(QVariantList actions READ actions NOTIFY changed)     // {name, text, kind}: the first is what is due
-  Q_PROPERTY(QVariantList tapes READ tapes NOTIFY changed)         // {reading, when}
-  Q_PROPERTY(QVariantList sizes READ sizes NOTIFY changed)         // {model, text, note, odds: [{size, percent, share}]}
-  Q_PROPERTY(QVariantList shelf READ shelf NOTIFY changed)         // {unit, serial, model, odds, label, isLikely}
-  Q_PROPERTY(QVariantList timeline READ timeline NOTIFY timelineChanged)   // {when, text, who}, newest first
-  Q_PROPERTY(QVariantList readings READ readings NOTIFY readingsChanged)   // of the tape in hand: {text}
-  Q_PROPERTY(QString tapeAdvice READ tapeAdvice NOTIFY readingsChanged)    // "Readings differ by more than …: take another."
-  Q_PROPERTY(QString tapeUnit READ tapeUnit NOTIFY changed)        // "mm" or "in"
+  Q_PROPERTY(QVariantList places READ places NOTIFY changed)              // of the large strip: {name, text, state, detail}
+  Q_PROPERTY(QVariantMap findings READ findings NOTIFY changed)           // mark -> code, for the drawing
+  Q_PROPERTY(QVariantMap sheet READ sheet NOTIFY changed)                 // which parts the drawing has
+  Q_PROPERTY(QVariantMap helmet READ helmet NOTIFY changed)               // {serial, model, label, labelTone, holds, id}; empty without one
+  Q_PROPERTY(QVariantList actions READ actions NOTIFY changed)            // {name, text, kind}: the first is what is due
+  Q_PROPERTY(QVariantList tapes READ tapes NOTIFY changed)                // {reading, when}
+  Q_PROPERTY(QVariantList sizes READ sizes NOTIFY changed)                // {model, text, note, odds: [{size, percent, share}]}
+  Q_PROPERTY(QVariantList shelf READ shelf NOTIFY changed)                // {unit, serial, model, odds, label, isLikely}
+  Q_PROPERTY(QVariantList timeline READ timeline NOTIFY timelineChanged)  // {when, text, who}, newest first
+  Q_PROPERTY(QVariantList readings READ readings NOTIFY readingsChanged)  // of the tape in hand: {text}
+  Q_PROPERTY(QString tapeAdvice READ tapeAdvice NOTIFY readingsChanged)   // "Readings differ by more than …: take another."
+  Q_PROPERTY(QString tapeUnit READ tapeUnit NOTIFY changed)               // "mm" or "in"
   Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY busyChanged)
  public:
@@ -52,7 +52,7 @@ class AthleteModel : public QObject {
 
   Q_INVOKABLE void open(const QString& athlete);
   Q_INVOKABLE void choose(const QString& unit);
-  Q_INVOKABLE void addReading(const QString& digits);      // recorded at once, with the earlier ones of this tape
+  Q_INVOKABLE void addReading(const QString& digits);  // recorded at once, with the earlier ones of this tape
   Q_INVOKABLE void endTape();
   Q_INVOKABLE void dismissTrouble();
 
@@ -85,7 +85,7 @@ class AthleteModel : public QObject {
   void readingsChanged();
   void troubleChanged();
   void busyChanged();
-  void chosen();                                             // a helmet was paired
+  void chosen();  // a helmet was paired
 
  private:
   [[nodiscard]] const season::AthleteRecord* record() const;
@@ -105,8 +105,8 @@ class AthleteModel : public QObject {
   std::string m_athlete;
   std::optional<season::DueRow> m_row;
   QVariantList m_timeline;
-  std::vector<Length> m_readings;         // of the tape in hand
-  std::string m_tapeFact;                 // the fact that holds them so far
+  std::vector<Length> m_readings;  // of the tape in hand
+  std::string m_tapeFact;          // the fact that holds them so far
   QString m_trouble;
   bool m_isBusy = false;
 };

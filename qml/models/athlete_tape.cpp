@@ -9,7 +9,7 @@ namespace snugline::models {
 
 namespace {
 
-constexpr double kLikelyOdds = 0.2;      // below this a size is not worth trying on (ours)
+constexpr double kLikelyOdds = 0.2;  // below this a size is not worth trying on (ours)
 constexpr std::size_t kShelfShown = 40;
 
 QString numbers(const std::vector<Length>& readings, UnitSystem units) {
@@ -49,15 +49,24 @@ QVariantMap AthleteModel::sizeMap(const gear::ModelSheet& sheet, const std::vect
   if (!answer) return {};
   QVariantList odds;
   for (const fit::SizeOdds& one : answer->odds) {
-    odds << QVariantMap{{QStringLiteral("size"), PlainWords::text(one.size)}, {QStringLiteral("percent"), PlainWords::percent(one.odds)}, {QStringLiteral("share"), one.odds}};
+    odds << QVariantMap{{QStringLiteral("size"), PlainWords::text(one.size)},
+                        {QStringLiteral("percent"), PlainWords::percent(one.odds)},
+                        {QStringLiteral("share"), one.odds}};
   }
   QString text, note;
-  if (answer->size.empty()) text = tr("Off the chart of this model");
-  else if (answer->isBetween) text = tr("Between sizes: try both, start with %1").arg(PlainWords::text(answer->startWith));
-  else text = tr("Size %1").arg(PlainWords::text(answer->size));
-  note = tr("Head %1, give or take %2")
-             .arg(PlainWords::number(answer->circumference, m_choices->units()), PlainWords::number(answer->uncertainty, m_choices->units()));
-  return {{QStringLiteral("model"), PlainWords::text(sheet.name)}, {QStringLiteral("text"), text}, {QStringLiteral("note"), note}, {QStringLiteral("odds"), odds}};
+  if (answer->size.empty())
+    text = tr("Off the chart of this model");
+  else if (answer->isBetween)
+    text = tr("Between sizes: try both, start with %1").arg(PlainWords::text(answer->startWith));
+  else
+    text = tr("Size %1").arg(PlainWords::text(answer->size));
+  note =
+      tr("Head %1, give or take %2")
+          .arg(PlainWords::number(answer->circumference, m_choices->units()), PlainWords::number(answer->uncertainty, m_choices->units()));
+  return {{QStringLiteral("model"), PlainWords::text(sheet.name)},
+          {QStringLiteral("text"), text},
+          {QStringLiteral("note"), note},
+          {QStringLiteral("odds"), odds}};
 }
 
 QVariantList AthleteModel::sizes() const {
@@ -102,19 +111,20 @@ QVariantList AthleteModel::shelf() const {
     const QString words = sizeOdds(one, odds);
     candidates.push_back({&one, odds, words});
   }
-  std::sort(candidates.begin(), candidates.end(), [](const Candidate& a, const Candidate& b) {
-    return a.odds != b.odds ? a.odds > b.odds : a.unit->serial < b.unit->serial;
-  });
+  std::sort(candidates.begin(), candidates.end(),
+            [](const Candidate& a, const Candidate& b) { return a.odds != b.odds ? a.odds > b.odds : a.unit->serial < b.unit->serial; });
   if (candidates.size() > kShelfShown) candidates.resize(kShelfShown);
   QVariantList list;
   for (const Candidate& candidate : candidates) {
     const gear::ModelSheet* model = m_desk->views().sheetOf(*candidate.unit);
-    list << QVariantMap{{QStringLiteral("unit"), QString::fromStdString(candidate.unit->id)},
-                        {QStringLiteral("serial"), PlainWords::text(candidate.unit->serial)},
-                        {QStringLiteral("model"), tr("%1, size %2").arg(model == nullptr ? QString() : PlainWords::text(model->name), PlainWords::text(candidate.unit->size))},
-                        {QStringLiteral("odds"), candidate.words},
-                        {QStringLiteral("label"), labelWordsOf(m_desk->views(), *candidate.unit, m_desk->today())},
-                        {QStringLiteral("isLikely"), candidate.odds >= kLikelyOdds}};
+    list << QVariantMap{
+        {QStringLiteral("unit"), QString::fromStdString(candidate.unit->id)},
+        {QStringLiteral("serial"), PlainWords::text(candidate.unit->serial)},
+        {QStringLiteral("model"),
+         tr("%1, size %2").arg(model == nullptr ? QString() : PlainWords::text(model->name), PlainWords::text(candidate.unit->size))},
+        {QStringLiteral("odds"), candidate.words},
+        {QStringLiteral("label"), labelWordsOf(m_desk->views(), *candidate.unit, m_desk->today())},
+        {QStringLiteral("isLikely"), candidate.odds >= kLikelyOdds}};
   }
   return list;
 }
@@ -150,12 +160,14 @@ QVariantList AthleteModel::readings() const {
 }
 
 QString AthleteModel::tapeAdvice() const {
-  if (m_readings.empty()) return tr("Tape %1 above the eyebrows, level, round the back.").arg(PlainWords::number(fit::kBrowTarget, m_choices->units()));
+  if (m_readings.empty())
+    return tr("Tape %1 above the eyebrows, level, round the back.").arg(PlainWords::number(fit::kBrowTarget, m_choices->units()));
   if (m_readings.size() == 1) return tr("Take the tape off and read once more.");
   const auto sheet = m_desk->views().sheets.begin();
   if (sheet == m_desk->views().sheets.end()) return {};
   const auto answer = fit::sizeOf(*sheet->second.sheet, m_readings, fit::kDefaultTem);
-  if (answer && answer->isRetake) return tr("Readings differ by more than %1: take another.").arg(PlainWords::number(fit::kRetakeSpread, m_choices->units()));
+  if (answer && answer->isRetake)
+    return tr("Readings differ by more than %1: take another.").arg(PlainWords::number(fit::kRetakeSpread, m_choices->units()));
   return tr("Readings agree. Done, or take another.");
 }
 

@@ -17,12 +17,12 @@ class Choices : public QObject {
   explicit Choices(const QString& file, QObject* parent = nullptr);
 
   [[nodiscard]] UnitSystem units() const { return m_units; }
-  [[nodiscard]] QString theme() const { return m_theme; }              // "day", "sun", "night"
+  [[nodiscard]] QString theme() const { return m_theme; }  // "day", "sun", "night"
   [[nodiscard]] bool areNamesShort() const { return m_areNamesShort; }
   [[nodiscard]] bool isMotionReduced() const { return m_isMotionReduced; }
-  [[nodiscard]] int textPercent() const { return m_textPercent; }      // 100..200
-  [[nodiscard]] QString file() const { return m_file; }                // other small files of this device lie beside it
-  [[nodiscard]] QString person() const { return m_person; }            // id of who holds the device; empty when not said
+  [[nodiscard]] int textPercent() const { return m_textPercent; }  // 100..200
+  [[nodiscard]] QString file() const { return m_file; }            // other small files of this device lie beside it
+  [[nodiscard]] QString person() const { return m_person; }        // id of who holds the device; empty when not said
 
   void setUnits(UnitSystem units);
   void setTheme(const QString& theme);

@@ -122,16 +122,18 @@ struct Bench : QObject {
 struct Desk::Body {
   MakeClock makeClock;
   MakeKeys makeKeys;
-  std::unique_ptr<ports::Clock> clock;   // the GUI thread's own
+  std::unique_ptr<ports::Clock> clock;  // the GUI thread's own
   season::Views mirror;
   std::string person, device;
   bool isOpen = false;
   QThread thread;
-  Bench* bench = nullptr;                // deleted on its own thread
+  Bench* bench = nullptr;  // deleted on its own thread
 
   // Runs work on the Book thread, in the order handed over.
   template <typename Work>
-  void post(Work&& work) { QMetaObject::invokeMethod(bench, std::forward<Work>(work), Qt::QueuedConnection); }
+  void post(Work&& work) {
+    QMetaObject::invokeMethod(bench, std::forward<Work>(work), Qt::QueuedConnection);
+  }
 };
 
 Desk::Desk(MakeClock makeClock, MakeKeys makeKeys, QObject* parent) : QObject(parent), m_body(std::make_unique<Body>()) {
@@ -168,7 +170,8 @@ void Desk::open(const QString& path, const book::TeamFounded& ifMissing) {
       return book::Book::open(file, book::Access::readWrite, *bench->keys, *bench->clock);
     });
     if (!outcome) {
-      QMetaObject::invokeMethod(this, [this, error = outcome.error()] { emit failed(error); }, Qt::QueuedConnection);
+      QMetaObject::invokeMethod(
+          this, [this, error = outcome.error()] { emit failed(error); }, Qt::QueuedConnection);
       return;
     }
     bench->book = std::move(*outcome);

@@ -30,15 +30,15 @@ class Desk : public QObject {
   using MakeKeys = std::function<std::unique_ptr<ports::Keys>()>;
 
   Desk(MakeClock makeClock, MakeKeys makeKeys, QObject* parent = nullptr);
-  ~Desk() override;                       // waits for what was handed over, checkpoints, closes
+  ~Desk() override;  // waits for what was handed over, checkpoints, closes
 
   // Opens the file on the Book thread; `opened` or `failed` follows. A missing file is founded with this team.
   void open(const QString& path, const book::TeamFounded& ifMissing);
 
   [[nodiscard]] bool isOpen() const;
-  [[nodiscard]] const std::string& device() const;      // this device's name in the open Book
-  [[nodiscard]] const season::Views& views() const;     // the mirror, as of the last acknowledged fact
-  [[nodiscard]] Instant now() const;                    // the injected clock
+  [[nodiscard]] const std::string& device() const;   // this device's name in the open Book
+  [[nodiscard]] const season::Views& views() const;  // the mirror, as of the last acknowledged fact
+  [[nodiscard]] Instant now() const;                 // the injected clock
   [[nodiscard]] Day today() const;
 
   // Who the next facts are by; empty when nobody said so.
@@ -53,8 +53,8 @@ class Desk : public QObject {
 
  signals:
   void opened();
-  void failed(const snugline::Error& error);            // the Book could not be opened, or a write failed: nothing was half done
-  void changed(const std::vector<std::string>& touched, const std::vector<std::string>& athletes);   // before `done`, after the mirror
+  void failed(const snugline::Error& error);  // the Book could not be opened, or a write failed: nothing was half done
+  void changed(const std::vector<std::string>& touched, const std::vector<std::string>& athletes);  // before `done`, after the mirror
   void personChanged();
 
  private:

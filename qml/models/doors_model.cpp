@@ -5,7 +5,8 @@
 
 namespace snugline::models {
 
-DoorsModel::DoorsModel(Desk* desk, Choices* choices, LineModel* line, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices), m_line(line) {
+DoorsModel::DoorsModel(Desk* desk, Choices* choices, LineModel* line, QObject* parent)
+    : QObject(parent), m_desk(desk), m_choices(choices), m_line(line) {
   connect(desk, &Desk::opened, this, &DoorsModel::takeUpPerson);
   connect(desk, &Desk::opened, this, &DoorsModel::changed);
   connect(desk, &Desk::personChanged, this, &DoorsModel::changed);
@@ -27,7 +28,9 @@ QString DoorsModel::lineWaiting() const {
   return team ? tr("%n to see before %1", nullptr, count).arg(PlainWords::time(practice)) : tr("%n to see", nullptr, count);
 }
 
-QString DoorsModel::lineWorst() const { return m_line->doNotWear() == 0 ? QString() : tr("%n of them: do not wear", nullptr, m_line->doNotWear()); }
+QString DoorsModel::lineWorst() const {
+  return m_line->doNotWear() == 0 ? QString() : tr("%n of them: do not wear", nullptr, m_line->doNotWear());
+}
 
 QString DoorsModel::dockWaiting() const {
   if (!m_desk->isOpen()) return {};
@@ -58,9 +61,7 @@ QString DoorsModel::holder() const {
   return initials.isEmpty() ? tr("Who signs?") : initials;
 }
 
-QString DoorsModel::holderDetail() const {
-  return m_desk->person().empty() ? tr("nobody yet") : tr("signs here");
-}
+QString DoorsModel::holderDetail() const { return m_desk->person().empty() ? tr("nobody yet") : tr("signs here"); }
 
 QVariantList DoorsModel::people() const {
   QVariantList list;
@@ -84,13 +85,17 @@ void DoorsModel::addPerson(const QString& name) {
   QString initials;
   for (const QString& word : clean.split(QLatin1Char(' '))) initials += word.left(1).toUpper();
   const book::PersonAdded added{clean.toStdString(), initials.left(3).toStdString(), "staff"};
-  m_desk->submit([added](const season::Views&, Instant) -> Result<book::Drafts> { return book::Drafts{{"", added}}; }, this,
-                 [this](const Result<book::Appended>& outcome) {
-                   m_trouble = outcome ? QString() : errorSentence(outcome.error());
-                   if (outcome && !outcome->ids.empty()) choosePerson(QString::fromStdString(outcome->ids.front()));
-                   emit changed();
-                   if (outcome) emit personAdded();
-                 });
+  m_desk->submit(
+      [added](const season::Views&, Instant) -> Result<book::Drafts> {
+        return book::Drafts{{"", added}};
+      },
+      this,
+      [this](const Result<book::Appended>& outcome) {
+        m_trouble = outcome ? QString() : errorSentence(outcome.error());
+        if (outcome && !outcome->ids.empty()) choosePerson(QString::fromStdString(outcome->ids.front()));
+        emit changed();
+        if (outcome) emit personAdded();
+      });
 }
 
 }  // namespace snugline::models

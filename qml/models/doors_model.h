@@ -3,10 +3,10 @@
 // Errors: a person that cannot be added is `trouble`, one sentence. Thread: GUI thread only.
 #pragma once
 
+#include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
 #include <QVariantList>
-#include <QtQml/qqmlregistration.h>
 
 #include "choices.h"
 #include "desk.h"
@@ -18,21 +18,21 @@ class DoorsModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("built by the composition root")
-  Q_PROPERTY(QString team READ team NOTIFY changed)                 // "Harrow Creek High Herons"
-  Q_PROPERTY(QString heading READ heading NOTIFY changed)           // "Wed 14 Oct, practice at 15:30"
-  Q_PROPERTY(QString lineWaiting READ lineWaiting NOTIFY changed)   // "12 to see before 15:30"
-  Q_PROPERTY(QString lineWorst READ lineWorst NOTIFY changed)       // "2 do not wear", empty when none
+  Q_PROPERTY(QString team READ team NOTIFY changed)                // "Harrow Creek High Herons"
+  Q_PROPERTY(QString heading READ heading NOTIFY changed)          // "Wed 14 Oct, practice at 15:30"
+  Q_PROPERTY(QString lineWaiting READ lineWaiting NOTIFY changed)  // "12 to see before 15:30"
+  Q_PROPERTY(QString lineWorst READ lineWorst NOTIFY changed)      // "2 do not wear", empty when none
   Q_PROPERTY(QString dockWaiting READ dockWaiting NOTIFY changed)
   Q_PROPERTY(QString bookWaiting READ bookWaiting NOTIFY changed)
-  Q_PROPERTY(QString holder READ holder NOTIFY changed)             // initials, or what to do about it
+  Q_PROPERTY(QString holder READ holder NOTIFY changed)  // initials, or what to do about it
   Q_PROPERTY(QString holderDetail READ holderDetail NOTIFY changed)
-  Q_PROPERTY(QVariantList people READ people NOTIFY changed)        // {id, initials, name, isHolder}
+  Q_PROPERTY(QVariantList people READ people NOTIFY changed)  // {id, initials, name, isHolder}
   Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
  public:
   DoorsModel(Desk* desk, Choices* choices, LineModel* line, QObject* parent = nullptr);
 
   Q_INVOKABLE void choosePerson(const QString& person);
-  Q_INVOKABLE void addPerson(const QString& name);          // initials are made from the name; the person signs from now on
+  Q_INVOKABLE void addPerson(const QString& name);  // initials are made from the name; the person signs from now on
 
   [[nodiscard]] QString team() const;
   [[nodiscard]] QString heading() const { return m_line->heading(); }

@@ -16,9 +16,12 @@ namespace snugline::models {
 
 [[nodiscard]] inline QString saidCode(fit::Feels feels) {
   switch (feels) {
-    case fit::Feels::tight: return QStringLiteral("said-over");
-    case fit::Feels::loose: return QStringLiteral("said-under");
-    case fit::Feels::broke: return QStringLiteral("said-fault");
+    case fit::Feels::tight:
+      return QStringLiteral("said-over");
+    case fit::Feels::loose:
+      return QStringLiteral("said-under");
+    case fit::Feels::broke:
+      return QStringLiteral("said-fault");
   }
   return {};
 }
@@ -36,9 +39,12 @@ namespace snugline::models {
 
 [[nodiscard]] inline QString pointCode(gear::PointState state) {
   switch (state) {
-    case gear::PointState::unseen: return QStringLiteral("unseen");
-    case gear::PointState::sound: return QStringLiteral("sound");
-    case gear::PointState::fault: return QStringLiteral("fault");
+    case gear::PointState::unseen:
+      return QStringLiteral("unseen");
+    case gear::PointState::sound:
+      return QStringLiteral("sound");
+    case gear::PointState::fault:
+      return QStringLiteral("fault");
   }
   return {};
 }

@@ -11,9 +11,9 @@ namespace snugline::models {
 
 namespace {
 
-constexpr Length kNudgeMetric{1000};      // 1 mm
-constexpr Length kNudgeUs{3175};          // 1/8 in
-constexpr Length kGapHighest{60000};      // as far as the drawing reaches
+constexpr Length kNudgeMetric{1000};  // 1 mm
+constexpr Length kNudgeUs{3175};      // 1/8 in
+constexpr Length kGapHighest{60000};  // as far as the drawing reaches
 
 std::int64_t nearest(std::int64_t um, std::int64_t step) { return (um + step / 2) / step * step; }
 
@@ -32,22 +32,30 @@ void GuideModel::answer(const QString& name) {
   if (m_isBusy || m_isEnded) return;
   switch (m_page.stage) {
     case Stage::none:
-    case Stage::done: return;
-    case Stage::stop: return finish(false);
-    case Stage::hair: return take({fit::HairSeen{name == QLatin1String("wet")}});
-    case Stage::fitted: return take({fit::Fitted{}});
+    case Stage::done:
+      return;
+    case Stage::stop:
+      return finish(false);
+    case Stage::hair:
+      return take({fit::HairSeen{name == QLatin1String("wet")}});
+    case Stage::fitted:
+      return take({fit::Fitted{}});
     case Stage::view:
       if (m_page.view) take({fit::GroupSnug{*m_page.view}});
       return;
     case Stage::mark:
     case Stage::side:
     case Stage::how:
-    case Stage::broken: return answerMark(name);
-    case Stage::advice: return answerAdvice(name);
+    case Stage::broken:
+      return answerMark(name);
+    case Stage::advice:
+      return answerAdvice(name);
     case Stage::points:
     case Stage::point:
-    case Stage::pointFault: return answerPoint(name);
-    case Stage::question: return take({fit::QuestionAnswered{m_page.question, name == QLatin1String("yes")}});
+    case Stage::pointFault:
+      return answerPoint(name);
+    case Stage::question:
+      return take({fit::QuestionAnswered{m_page.question, name == QLatin1String("yes")}});
   }
 }
 
@@ -60,7 +68,9 @@ void GuideModel::answerMark(const QString& name) {
     for (const MarkWords::Fault& fault : MarkWords::faults(mark, nullptr)) {
       if (fault.id != name) continue;
       const QString prefix = QStringLiteral("point:");
-      if (!name.startsWith(prefix)) return take({fit::MarkSeen{mark, fit::Finding::fault, m_touches.side.value_or(fit::Side::both), fit::HoldHow::unsaid, std::nullopt}});
+      if (!name.startsWith(prefix))
+        return take(
+            {fit::MarkSeen{mark, fit::Finding::fault, m_touches.side.value_or(fit::Side::both), fit::HoldHow::unsaid, std::nullopt}});
       const auto point = gear::pointFromCode(name.mid(prefix.size()).toStdString());
       if (point) take({fit::PointSeen{*point, gear::PointState::fault, fault.what}});
       return;
@@ -152,7 +162,8 @@ void GuideModel::choose(const QString& name) {
       return take({fit::PointSeen{*m_page.point, gear::PointState::fault, what}});
     }
   }
-  if (const auto point = gear::pointFromCode(code); point && (m_page.stage == Stage::points || m_page.stage == Stage::point || m_page.stage == Stage::pointFault)) {
+  if (const auto point = gear::pointFromCode(code);
+      point && (m_page.stage == Stage::points || m_page.stage == Stage::point || m_page.stage == Stage::pointFault)) {
     m_touches.point = point;
     m_touches.isPointFault = false;
     return refresh();
@@ -184,23 +195,28 @@ void GuideModel::nudgeGap(int steps) {
 }
 
 void GuideModel::openBroken() {
-  if (m_page.mark && m_page.mark == fit::Mark::hold) return take({fit::MarkSeen{fit::Mark::hold, fit::Finding::fault, fit::Side::both, fit::HoldHow::unsaid, std::nullopt}});
+  if (m_page.mark && m_page.mark == fit::Mark::hold)
+    return take({fit::MarkSeen{fit::Mark::hold, fit::Finding::fault, fit::Side::both, fit::HoldHow::unsaid, std::nullopt}});
   m_touches.mark = m_page.mark;
   m_touches.isBroken = true;
   refresh();
 }
 
 void GuideModel::anotherWay() {
-  if (m_page.advice) ++m_touches.way;
-  else m_touches.isRestWanted = true;
+  if (m_page.advice)
+    ++m_touches.way;
+  else
+    m_touches.isRestWanted = true;
   refresh();
 }
 
 void GuideModel::openStep(const QString& name) {
   if (m_isBusy || m_isEnded) return;
   m_touches = {};
-  if (name == QLatin1String("points")) m_touches.arePointsOpen = true;
-  else m_touches.mark = fit::markFromCode(name.toStdString());
+  if (name == QLatin1String("points"))
+    m_touches.arePointsOpen = true;
+  else
+    m_touches.mark = fit::markFromCode(name.toStdString());
   refresh();
 }
 

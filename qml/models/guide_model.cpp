@@ -98,7 +98,10 @@ void GuideModel::show(const CheckRecord& record) {
   m_kind = GuideWords::kind(record.kind);
   m_who = athlete == nullptr || unit == nullptr
               ? QString()
-              : tr("%1 %2, helmet %3", "jersey, name, serial").arg(QString::fromStdString(athlete->jersey), PlainWords::shortName(speech(), athlete->family, athlete->given), PlainWords::text(unit->serial)).trimmed();
+              : tr("%1 %2, helmet %3", "jersey, name, serial")
+                    .arg(QString::fromStdString(athlete->jersey), PlainWords::shortName(speech(), athlete->family, athlete->given),
+                         PlainWords::text(unit->serial))
+                    .trimmed();
   m_drawn = drawnSheet(setup->sheet, unit);
   m_drawn.insert(QStringLiteral("view"), m_page.drawnView);
   m_drawn.insert(QStringLiteral("focus"), m_page.focusPart);
@@ -114,7 +117,8 @@ void GuideModel::show(const CheckRecord& record) {
 void GuideModel::showVerdict() {
   const season::AthleteRecord* athlete = m_desk->views().athlete(m_athlete);
   if (athlete == nullptr) return;
-  const auto ended = std::find_if(athlete->checks.rbegin(), athlete->checks.rend(), [this](const season::EndedCheck& e) { return e.check == m_check; });
+  const auto ended =
+      std::find_if(athlete->checks.rbegin(), athlete->checks.rend(), [this](const season::EndedCheck& e) { return e.check == m_check; });
   if (ended == athlete->checks.rend()) return;
   const season::UnitRecord* unit = m_desk->views().unit(m_unit);
   m_verdict = verdictMap(*ended, unit, unit == nullptr ? nullptr : m_desk->views().sheetOf(*unit), speech());
@@ -135,7 +139,8 @@ bool GuideModel::canUndo() const {
 }
 
 bool GuideModel::canStepBack() const {
-  return !m_isEnded && (m_touches.mark || m_touches.point || m_touches.finding || m_touches.isBroken || m_touches.arePointsOpen || m_touches.gap);
+  return !m_isEnded &&
+         (m_touches.mark || m_touches.point || m_touches.finding || m_touches.isBroken || m_touches.arePointsOpen || m_touches.gap);
 }
 
 void GuideModel::stepBack() {
@@ -161,7 +166,8 @@ void GuideModel::submit(Desk::Job job, std::function<void(const book::Appended&)
 }
 
 void GuideModel::take(std::vector<fit::Answer> answers) {
-  submit([id = m_check, answers = std::move(answers)](const season::Views& views, Instant now) { return book::answer(views, id, answers, dayOf(now)); },
+  submit([id = m_check, answers = std::move(answers)](const season::Views& views,
+                                                      Instant now) { return book::answer(views, id, answers, dayOf(now)); },
          [this](const book::Appended& appended) {
            const bool isRestWanted = m_touches.isRestWanted;
            m_touches = {};
@@ -194,8 +200,10 @@ void GuideModel::undo() {
   } else if (const CheckRecord* record = check(); record != nullptr && !record->answers.empty()) {
     const std::string& last = record->answers.back().fact;
     const bool isLastTouch = std::find(m_lastFacts.begin(), m_lastFacts.end(), last) != m_lastFacts.end();
-    if (isLastTouch) facts.assign(m_lastFacts.rbegin(), m_lastFacts.rend());
-    else facts.push_back(last);
+    if (isLastTouch)
+      facts.assign(m_lastFacts.rbegin(), m_lastFacts.rend());
+    else
+      facts.push_back(last);
   }
   if (facts.empty() || m_isBusy) return;
   setBusy(true);

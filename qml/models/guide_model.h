@@ -9,11 +9,11 @@
 #include <string>
 #include <vector>
 
+#include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
 #include <QVariantList>
 #include <QVariantMap>
-#include <QtQml/qqmlregistration.h>
 
 #include "choices.h"
 #include "desk.h"
@@ -27,22 +27,22 @@ class GuideModel : public QObject {
   QML_UNCREATABLE("built by the composition root")
   Q_PROPERTY(QString checkId READ checkId NOTIFY changed)
   Q_PROPERTY(QString athleteId READ athleteId NOTIFY changed)
-  Q_PROPERTY(QString stage READ stage NOTIFY changed)              // as stageCode(), or "verdict"
-  Q_PROPERTY(QString who READ who NOTIFY changed)                  // "88 Lindqvist, helmet H-0207"
-  Q_PROPERTY(QString kind READ kind NOTIFY changed)                // "First fit"
+  Q_PROPERTY(QString stage READ stage NOTIFY changed)  // as stageCode(), or "verdict"
+  Q_PROPERTY(QString who READ who NOTIFY changed)      // "88 Lindqvist, helmet H-0207"
+  Q_PROPERTY(QString kind READ kind NOTIFY changed)    // "First fit"
   Q_PROPERTY(QString title READ title NOTIFY changed)
   Q_PROPERTY(QString ask READ ask NOTIFY changed)
   Q_PROPERTY(QString hint READ hint NOTIFY changed)
   Q_PROPERTY(QString notice READ notice NOTIFY changed)
   Q_PROPERTY(QString reopens READ reopens NOTIFY changed)
-  Q_PROPERTY(QString caution READ caution NOTIFY changed)          // where advice is given
+  Q_PROPERTY(QString caution READ caution NOTIFY changed)  // where advice is given
   Q_PROPERTY(QVariantList answers READ answers NOTIFY changed)
   Q_PROPERTY(QVariantList choices READ choices NOTIFY changed)
   Q_PROPERTY(QVariantList lines READ lines NOTIFY changed)
   Q_PROPERTY(QString broken READ broken NOTIFY changed)
   Q_PROPERTY(QString another READ another NOTIFY changed)
   Q_PROPERTY(QString drawing READ drawing NOTIFY changed)
-  Q_PROPERTY(QVariantMap drawn READ drawn NOTIFY changed)          // what the drawing shows: view, focus, touch, findings, motion, sheet, hair
+  Q_PROPERTY(QVariantMap drawn READ drawn NOTIFY changed)  // what the drawing shows: view, focus, touch, findings, motion, sheet, hair
   Q_PROPERTY(bool isBrow READ isBrow NOTIFY changed)
   Q_PROPERTY(bool isGapKnown READ isGapKnown NOTIFY changed)
   Q_PROPERTY(double gapMm READ gapMm NOTIFY changed)
@@ -51,9 +51,9 @@ class GuideModel : public QObject {
   Q_PROPERTY(QVariantList ladder READ ladder NOTIFY changed)
   Q_PROPERTY(int ladderAt READ ladderAt NOTIFY changed)
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
-  Q_PROPERTY(bool canStepBack READ canStepBack NOTIFY changed)     // a question opened out of turn: back goes to where the guide stands
-  Q_PROPERTY(QString undoWords READ undoWords NOTIFY changed)      // what undo takes back
-  Q_PROPERTY(QVariantMap verdict READ verdict NOTIFY changed)      // {word, tone, reasons, next, signed, strip, points, caution, verdict}
+  Q_PROPERTY(bool canStepBack READ canStepBack NOTIFY changed)  // a question opened out of turn: back goes to where the guide stands
+  Q_PROPERTY(QString undoWords READ undoWords NOTIFY changed)   // what undo takes back
+  Q_PROPERTY(QVariantMap verdict READ verdict NOTIFY changed)   // {word, tone, reasons, next, signed, strip, points, caution, verdict}
   Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY busyChanged)
  public:
@@ -62,16 +62,16 @@ class GuideModel : public QObject {
   // action: "first", "refit", "look" begin a check; "resume" takes the open one up. `begun` follows, or `trouble` says why not.
   Q_INVOKABLE void start(const QString& athlete, const QString& action);
   Q_INVOKABLE void answer(const QString& name);
-  Q_INVOKABLE void choose(const QString& name);            // one of the choices, or a part touched on the drawing
-  Q_INVOKABLE void moveGap(double mm);                     // dragged
-  Q_INVOKABLE void nudgeGap(int steps);                    // plus and minus
+  Q_INVOKABLE void choose(const QString& name);  // one of the choices, or a part touched on the drawing
+  Q_INVOKABLE void moveGap(double mm);           // dragged
+  Q_INVOKABLE void nudgeGap(int steps);          // plus and minus
   Q_INVOKABLE void openBroken();
   Q_INVOKABLE void anotherWay();
-  Q_INVOKABLE void openStep(const QString& name);          // of the ladder
+  Q_INVOKABLE void openStep(const QString& name);  // of the ladder
   Q_INVOKABLE void stepBack();
   Q_INVOKABLE void undo();
   Q_INVOKABLE void sayUnwell();
-  Q_INVOKABLE void endHere();                              // ends the check as it stands
+  Q_INVOKABLE void endHere();  // ends the check as it stands
   Q_INVOKABLE void dismissTrouble();
   // The open check that this device began today, newest first; false when there is none.
   bool takeUpOpenCheck(const std::string& device);
@@ -112,7 +112,7 @@ class GuideModel : public QObject {
   void changed();
   void troubleChanged();
   void busyChanged();
-  void begun();                                            // a check stands open and the page shows
+  void begun();  // a check stands open and the page shows
 
  private:
   [[nodiscard]] const season::CheckRecord* check() const;
@@ -126,7 +126,7 @@ class GuideModel : public QObject {
   void answerFinding(fit::Finding finding);
   void answerAdvice(const QString& name);
   void answerPoint(const QString& name);
-  void finish(bool isOfItself);                            // isOfItself: nothing was left open
+  void finish(bool isOfItself);  // isOfItself: nothing was left open
   void submit(Desk::Job job, std::function<void(const book::Appended&)> then);
   void takeBack(std::vector<std::string> facts);
   void setTrouble(const QString& sentence);
@@ -139,8 +139,8 @@ class GuideModel : public QObject {
   GuidePage m_page;
   QVariantMap m_drawn, m_verdict;
   QString m_who, m_kind, m_undoWords, m_trouble;
-  std::vector<std::string> m_endFacts;                     // what ending the check wrote down, for undo
-  std::vector<std::string> m_lastFacts;                    // of the last touch
+  std::vector<std::string> m_endFacts;   // what ending the check wrote down, for undo
+  std::vector<std::string> m_lastFacts;  // of the last touch
   bool m_isEnded = false;
   bool m_isBusy = false;
 };

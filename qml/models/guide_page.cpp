@@ -14,11 +14,11 @@ using fit::LookView;
 using fit::Mark;
 using fit::StepKind;
 using Maker = GuidePageMaker;
-using Words = GuidePageWords;
 
 bool Maker::isFresh(LookView view) const {
   const auto marks = fit::marksOf(view);
-  return std::all_of(marks.begin(), marks.end(), [this](Mark m) { return stateOf(m).finding == Finding::unseen && !m_check.state.words.has(m); });
+  return std::all_of(marks.begin(), marks.end(),
+                     [this](Mark m) { return stateOf(m).finding == Finding::unseen && !m_check.state.words.has(m); });
 }
 
 std::vector<fit::Advice> Maker::waysFor(Mark mark) const {
@@ -62,14 +62,17 @@ void Maker::adviceOrMark(Mark off) {
   const bool isStrapsFirst = asked.kind == fit::AdviceKind::check && asked.part == gear::Part::straps;
   mark(isStrapsFirst ? Mark::straps : off);
   m_page.notice = GuideWords::advice(asked, m_speech);
-  if (m_page.ways.size() > 1) m_page.another = Words::tr("Another way");
+  if (m_page.ways.size() > 1) m_page.another = GuidePageWords::tr("Another way");
 }
 
 void Maker::step(const fit::Step& step) {
   switch (step.kind) {
-    case StepKind::stop: return stop();
-    case StepKind::hair: return hair();
-    case StepKind::fitted: return fitted();
+    case StepKind::stop:
+      return stop();
+    case StepKind::hair:
+      return hair();
+    case StepKind::fitted:
+      return fitted();
     case StepKind::mark:
       if (!step.mark) return;
       if (isLook()) {
@@ -79,9 +82,13 @@ void Maker::step(const fit::Step& step) {
         }
       }
       return mark(*step.mark);
-    case StepKind::question: return question(step.question);
-    case StepKind::point: return points();
-    case StepKind::done: m_page.stage = Stage::done; return;
+    case StepKind::question:
+      return question(step.question);
+    case StepKind::point:
+      return points();
+    case StepKind::done:
+      m_page.stage = Stage::done;
+      return;
   }
 }
 
@@ -97,36 +104,44 @@ void Maker::drawFindings() {
     m_page.findings.insert(name + QStringLiteral("-left"), state.side == fit::Side::right ? other : code);
     m_page.findings.insert(name + QStringLiteral("-right"), state.side == fit::Side::left ? other : code);
   }
-  for (std::size_t i = 0; i < gear::kPointCount; ++i) m_page.findings.insert(codeWord(gear::code(gear::kPoints[i])), pointCode(m_check.state.points[i].state));
+  for (std::size_t i = 0; i < gear::kPointCount; ++i)
+    m_page.findings.insert(codeWord(gear::code(gear::kPoints[i])), pointCode(m_check.state.points[i].state));
 }
 
 void Maker::ladder() {
   const auto add = [this](const QString& name, const QString& text, const char* state, bool isHere) {
     if (isHere) m_page.ladderAt = static_cast<int>(m_page.ladder.size());
-    m_page.ladder << QVariantMap{{QStringLiteral("name"), name}, {QStringLiteral("text"), text}, {QStringLiteral("state"), QLatin1String(state)}};
+    m_page.ladder << QVariantMap{
+        {QStringLiteral("name"), name}, {QStringLiteral("text"), text}, {QStringLiteral("state"), QLatin1String(state)}};
   };
-  if (!isLook()) add(QStringLiteral("hair"), Words::tr("Hair"), m_check.state.isHairWet ? "done" : "open", m_page.stage == Stage::hair);
+  if (!isLook())
+    add(QStringLiteral("hair"), GuidePageWords::tr("Hair"), m_check.state.isHairWet ? "done" : "open", m_page.stage == Stage::hair);
   if (m_setup.asksFitted && !m_setup.sheet->air.empty()) {
-    add(QStringLiteral("fitted"), Words::tr("Starting air"), m_check.state.isFittedSet ? "done" : "open", m_page.stage == Stage::fitted);
+    add(QStringLiteral("fitted"), GuidePageWords::tr("Starting air"), m_check.state.isFittedSet ? "done" : "open",
+        m_page.stage == Stage::fitted);
   }
   for (const Mark mark : fit::kMarks) {
     const fit::MarkState& state = stateOf(mark);
     const bool isOff = state.isCurrent && state.finding != Finding::snug;
     const char* code = isOff ? "fault" : state.isCurrent ? "done" : state.finding == Finding::unseen ? "open" : "again";
-    const bool isInView = m_page.view && [&] { const auto m = fit::marksOf(*m_page.view); return m[0] == mark; }();
+    const bool isInView = m_page.view && [&] {
+      const auto m = fit::marksOf(*m_page.view);
+      return m[0] == mark;
+    }();
     add(codeWord(fit::code(mark)), PlainWords::sentenceCase(MarkWords::brief(mark)), code, m_page.mark == mark || isInView);
   }
   for (const gear::Question& one : m_setup.sheet->questions) {
     const auto& answered = m_check.state.questions;
     const auto found = std::find_if(answered.begin(), answered.end(), [&](const auto& q) { return q.first == one.id; });
     const char* code = found == answered.end() ? "open" : found->second ? "done" : "fault";
-    add(QStringLiteral("question-") + PlainWords::text(one.id), PlainWords::text(one.ask), code, m_page.stage == Stage::question && m_page.question == one.id);
+    add(QStringLiteral("question-") + PlainWords::text(one.id), PlainWords::text(one.ask), code,
+        m_page.stage == Stage::question && m_page.question == one.id);
   }
   const auto& seen = m_check.state.points;
   const bool isFault = std::any_of(seen.begin(), seen.end(), [](const auto& p) { return p.state == gear::PointState::fault; });
   const bool isAll = std::all_of(seen.begin(), seen.end(), [](const auto& p) { return p.state != gear::PointState::unseen; });
   const bool isHere = m_page.stage == Stage::points || m_page.stage == Stage::point || m_page.stage == Stage::pointFault;
-  add(QStringLiteral("points"), Words::tr("Seven points"), isFault ? "fault" : isAll ? "done" : "open", isHere);
+  add(QStringLiteral("points"), GuidePageWords::tr("Seven points"), isFault ? "fault" : isAll ? "done" : "open", isHere);
 }
 
 GuidePage Maker::make() {
@@ -138,21 +153,36 @@ GuidePage Maker::make() {
 
 QString stageCode(Stage stage) {
   switch (stage) {
-    case Stage::none: return QStringLiteral("none");
-    case Stage::stop: return QStringLiteral("stop");
-    case Stage::hair: return QStringLiteral("hair");
-    case Stage::fitted: return QStringLiteral("fitted");
-    case Stage::view: return QStringLiteral("view");
-    case Stage::mark: return QStringLiteral("mark");
-    case Stage::side: return QStringLiteral("side");
-    case Stage::how: return QStringLiteral("how");
-    case Stage::broken: return QStringLiteral("broken");
-    case Stage::advice: return QStringLiteral("advice");
-    case Stage::points: return QStringLiteral("points");
-    case Stage::point: return QStringLiteral("point");
-    case Stage::pointFault: return QStringLiteral("point-fault");
-    case Stage::question: return QStringLiteral("question");
-    case Stage::done: return QStringLiteral("done");
+    case Stage::none:
+      return QStringLiteral("none");
+    case Stage::stop:
+      return QStringLiteral("stop");
+    case Stage::hair:
+      return QStringLiteral("hair");
+    case Stage::fitted:
+      return QStringLiteral("fitted");
+    case Stage::view:
+      return QStringLiteral("view");
+    case Stage::mark:
+      return QStringLiteral("mark");
+    case Stage::side:
+      return QStringLiteral("side");
+    case Stage::how:
+      return QStringLiteral("how");
+    case Stage::broken:
+      return QStringLiteral("broken");
+    case Stage::advice:
+      return QStringLiteral("advice");
+    case Stage::points:
+      return QStringLiteral("points");
+    case Stage::point:
+      return QStringLiteral("point");
+    case Stage::pointFault:
+      return QStringLiteral("point-fault");
+    case Stage::question:
+      return QStringLiteral("question");
+    case Stage::done:
+      return QStringLiteral("done");
   }
   return {};
 }

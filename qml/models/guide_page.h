@@ -23,16 +23,16 @@ enum class Stage { none, stop, hair, fitted, view, mark, side, how, broken, advi
 
 // Touches that belong to the question on the screen and are not an answer yet.
 struct Touches {
-  std::optional<fit::Mark> mark;          // opened out of turn: by the ladder or out of a group
+  std::optional<fit::Mark> mark;  // opened out of turn: by the ladder or out of a group
   std::optional<gear::Point> point;
-  std::optional<fit::Side> side;          // touched on the drawing
-  std::optional<fit::Finding> finding;    // answered, waiting for side or how
-  std::optional<Length> gap;              // as dragged
-  bool isBroken = false;                  // "Something is broken" is open
-  bool isPointFault = false;              // "Fault" of a point is open
-  bool isRestWanted = false;              // a fault is known, the rest is seen all the same
-  int way = 0;                            // which advice is shown
-  bool arePointsOpen = false;             // the seven points, out of turn
+  std::optional<fit::Side> side;        // touched on the drawing
+  std::optional<fit::Finding> finding;  // answered, waiting for side or how
+  std::optional<Length> gap;            // as dragged
+  bool isBroken = false;                // "Something is broken" is open
+  bool isPointFault = false;            // "Fault" of a point is open
+  bool isRestWanted = false;            // a fault is known, the rest is seen all the same
+  int way = 0;                          // which advice is shown
+  bool arePointsOpen = false;           // the seven points, out of turn
 };
 
 struct GuidePage {
@@ -41,24 +41,24 @@ struct GuidePage {
   std::optional<fit::LookView> view;
   std::optional<gear::Point> point;
   std::string question;
-  std::optional<fit::Advice> advice;      // the way shown
-  std::vector<fit::Advice> ways;          // all ways for this mark
+  std::optional<fit::Advice> advice;  // the way shown
+  std::vector<fit::Advice> ways;      // all ways for this mark
 
   QString title, ask, hint, notice, reopens;
-  QVariantList answers;                   // at most three: {name, text, detail, kind}
-  QVariantList choices;                   // more of them, smaller: {name, text, detail}
+  QVariantList answers;  // at most three: {name, text, detail, kind}
+  QVariantList choices;  // more of them, smaller: {name, text, detail}
   QString choicesLabel;
-  QVariantList lines;                     // {name, words}: what to set, for the fitted step
-  QString broken;                         // label of "Something is broken", empty where it has no place
-  QString another;                        // label of "Another way", empty where there is none
-  QString drawing;                        // "profile", "front", "look", "points" or none
+  QVariantList lines;  // {name, words}: what to set, for the fitted step
+  QString broken;      // label of "Something is broken", empty where it has no place
+  QString another;     // label of "Another way", empty where there is none
+  QString drawing;     // "profile", "front", "look", "points" or none
   QString drawnView, focusPart, motion;
   QStringList touchParts;
   QVariantMap findings;
   bool isBrow = false, isGapKnown = false;
   double gapMm = 0;
   QString gapText, gapText2;
-  QVariantList ladder;                    // {name, text, state}
+  QVariantList ladder;  // {name, text, state}
   int ladderAt = -1;
 };
 

@@ -11,7 +11,7 @@
 namespace snugline::models {
 
 struct GuidePageWords {
-  Q_DECLARE_TR_FUNCTIONS(GuidePage)
+  Q_DECLARE_TR_FUNCTIONS(GuidePageWords)
 };
 
 class GuidePageMaker {

@@ -13,36 +13,38 @@ using fit::LookView;
 using fit::Mark;
 using fit::StepKind;
 using Maker = GuidePageMaker;
-using Words = GuidePageWords;
 
 namespace {
 QVariantMap answer(const QString& name, const QString& text, const QString& kind = QStringLiteral("plain"), const QString& detail = {}) {
-  return {{QStringLiteral("name"), name}, {QStringLiteral("text"), text}, {QStringLiteral("kind"), kind}, {QStringLiteral("detail"), detail}};
+  return {
+      {QStringLiteral("name"), name}, {QStringLiteral("text"), text}, {QStringLiteral("kind"), kind}, {QStringLiteral("detail"), detail}};
 }
 }  // namespace
 
 void Maker::stop() {
   m_page.stage = Stage::stop;
-  m_page.title = Words::tr("Stop");
+  m_page.title = GuidePageWords::tr("Stop");
   m_page.ask = GuideWords::stop();
-  m_page.hint = Words::tr("Trainer not here? Any adult. Emergency: the emergency action plan.");
-  m_page.answers << answer(QStringLiteral("end"), Words::tr("Put the check away"), QStringLiteral("danger"));
+  m_page.hint = GuidePageWords::tr("Trainer not here? Any adult. Emergency: the emergency action plan.");
+  m_page.answers << answer(QStringLiteral("end"), GuidePageWords::tr("Put the check away"), QStringLiteral("danger"));
 }
 
 void Maker::hair() {
   m_page.stage = Stage::hair;
-  m_page.title = Words::tr("Hair");
-  m_page.ask = Words::tr("Is the hair wet?");
-  m_page.hint = Words::tr("Water or sweat, worn as in play: braided, covered or shaved as it is. Then helmet on.");
-  m_page.answers << answer(QStringLiteral("wet"), Words::tr("Wet")) << answer(QStringLiteral("dry"), Words::tr("Dry"), QStringLiteral("plain"), Words::tr("to see again wet"));
+  m_page.title = GuidePageWords::tr("Hair");
+  m_page.ask = GuidePageWords::tr("Is the hair wet?");
+  m_page.hint = GuidePageWords::tr("Water or sweat, worn as in play: braided, covered or shaved as it is. Then helmet on.");
+  m_page.answers << answer(QStringLiteral("wet"), GuidePageWords::tr("Wet"))
+                 << answer(QStringLiteral("dry"), GuidePageWords::tr("Dry"), QStringLiteral("plain"),
+                           GuidePageWords::tr("to see again wet"));
   m_page.drawing = QStringLiteral("profile");
 }
 
 void Maker::fitted() {
   m_page.stage = Stage::fitted;
-  m_page.title = Words::tr("Starting air");
-  m_page.ask = Words::tr("Set the air in this order, helmet on, athlete on a knee.");
-  m_page.hint = Words::tr("No gauge? Count pumps: a soft pad that gives is enough to start.");
+  m_page.title = GuidePageWords::tr("Starting air");
+  m_page.ask = GuidePageWords::tr("Set the air in this order, helmet on, athlete on a knee.");
+  m_page.hint = GuidePageWords::tr("No gauge? Count pumps: a soft pad that gives is enough to start.");
   const auto addPort = [this](const gear::AirPort& port) {
     m_page.lines << QVariantMap{{QStringLiteral("name"), PlainWords::sentenceCase(MarkWords::port(port.port))},
                                 {QStringLiteral("words"), PlainWords::text(print(port.start, m_speech.units))}};
@@ -51,7 +53,7 @@ void Maker::fitted() {
   for (const gear::Port port : m_setup.sheet->fittingOrder) {
     if (const gear::AirPort* air = m_setup.sheet->airAt(port)) addPort(*air);
   }
-  m_page.answers << answer(QStringLiteral("set"), Words::tr("Set as listed"), QStringLiteral("primary"));
+  m_page.answers << answer(QStringLiteral("set"), GuidePageWords::tr("Set as listed"), QStringLiteral("primary"));
   m_page.drawing = QStringLiteral("profile");
   m_page.motion = QStringLiteral("pump");
 }
@@ -61,8 +63,8 @@ void Maker::view(LookView view) {
   m_page.view = view;
   m_page.title = MarkWords::view(view);
   m_page.ask = MarkWords::viewAsk(view);
-  m_page.hint = Words::tr("Touch what is off, on the drawing or below.");
-  m_page.answers << answer(QStringLiteral("all-snug"), Words::tr("All snug"), QStringLiteral("primary"));
+  m_page.hint = GuidePageWords::tr("Touch what is off, on the drawing or below.");
+  m_page.answers << answer(QStringLiteral("all-snug"), GuidePageWords::tr("All snug"), QStringLiteral("primary"));
   for (const Mark mark : fit::marksOf(view)) {
     const QString name = codeWord(fit::code(mark));
     m_page.choices << answer(name, MarkWords::name(mark));
@@ -85,10 +87,13 @@ void Maker::mark(Mark mark) {
   for (const Finding finding : {Finding::under, Finding::snug, Finding::over}) {
     m_page.answers << answer(codeWord(fit::code(finding)), MarkWords::answer(mark, finding));
   }
-  m_page.broken = mark == Mark::hold ? Words::tr("Cannot be tried") : mark == Mark::ears ? Words::tr("Ahead, behind or turned") : Words::tr("Something is broken");
+  m_page.broken = mark == Mark::hold   ? GuidePageWords::tr("Cannot be tried")
+                  : mark == Mark::ears ? GuidePageWords::tr("Ahead, behind or turned")
+                                       : GuidePageWords::tr("Something is broken");
   if (m_check.state.words.has(mark)) {
     const auto i = static_cast<std::size_t>(mark);
-    m_page.notice = Words::tr("Athlete says: %1").arg(MarkWords::said(mark, m_check.state.wordSides[i], m_check.state.wordFeels[i]));
+    m_page.notice =
+        GuidePageWords::tr("Athlete says: %1").arg(MarkWords::said(mark, m_check.state.wordSides[i], m_check.state.wordFeels[i]));
   }
   m_page.focusPart = codeWord(fit::code(mark));
   const bool isFront = mark == Mark::jaw || mark == Mark::chin || mark == Mark::straps || mark == Mark::sides;
@@ -97,7 +102,8 @@ void Maker::mark(Mark mark) {
   if (fit::knowsSides(mark)) {
     m_page.touchParts << m_page.focusPart + QStringLiteral("-left") << m_page.focusPart + QStringLiteral("-right");
     if (m_touches.side && *m_touches.side != fit::Side::both) {
-      m_page.ask = Words::tr("%1: %2", "the side that is spoken of, the question").arg(MarkWords::side(*m_touches.side), m_page.ask);
+      m_page.ask =
+          GuidePageWords::tr("%1: %2", "the side that is spoken of, the question").arg(MarkWords::side(*m_touches.side), m_page.ask);
       m_page.focusPart += m_touches.side == fit::Side::left ? QStringLiteral("-left") : QStringLiteral("-right");
     }
   }
@@ -114,18 +120,21 @@ void Maker::browAnswers() {
   m_page.gapText = PlainWords::text(print(shown, m_speech.units));
   m_page.gapText2 = PlainWords::text(print(shown, m_speech.units == UnitSystem::metric ? UnitSystem::us : UnitSystem::metric));
   if (!m_touches.gap) return;
-  const auto taken = fit::take(m_setup, m_check.state, fit::MarkSeen{Mark::brow, Finding::snug, fit::Side::both, fit::HoldHow::unsaid, m_touches.gap});
+  const auto taken =
+      fit::take(m_setup, m_check.state, fit::MarkSeen{Mark::brow, Finding::snug, fit::Side::both, fit::HoldHow::unsaid, m_touches.gap});
   if (!taken) return;
   const Finding found = taken->marks[static_cast<std::size_t>(Mark::brow)].finding;
-  m_page.answers = {answer(QStringLiteral("gap"), Words::tr("It sits at %1").arg(m_page.gapText), QStringLiteral("plain"), MarkWords::answer(Mark::brow, found))};
+  m_page.answers = {answer(QStringLiteral("gap"), GuidePageWords::tr("It sits at %1").arg(m_page.gapText), QStringLiteral("plain"),
+                           MarkWords::answer(Mark::brow, found))};
 }
 
 void Maker::side(Mark mark) {
   m_page.stage = Stage::side;
   m_page.title = MarkWords::name(mark);
-  m_page.ask = Words::tr("%1: on which side?").arg(MarkWords::answer(mark, *m_touches.finding));
-  m_page.hint = Words::tr("The athlete's left and right. Or touch it on the drawing.");
-  m_page.answers << answer(QStringLiteral("left"), MarkWords::side(fit::Side::left)) << answer(QStringLiteral("both"), MarkWords::side(fit::Side::both))
+  m_page.ask = GuidePageWords::tr("%1: on which side?").arg(MarkWords::answer(mark, *m_touches.finding));
+  m_page.hint = GuidePageWords::tr("The athlete's left and right. Or touch it on the drawing.");
+  m_page.answers << answer(QStringLiteral("left"), MarkWords::side(fit::Side::left))
+                 << answer(QStringLiteral("both"), MarkWords::side(fit::Side::both))
                  << answer(QStringLiteral("right"), MarkWords::side(fit::Side::right));
   const QString name = codeWord(fit::code(mark));
   m_page.drawing = QStringLiteral("front");
@@ -136,9 +145,10 @@ void Maker::side(Mark mark) {
 void Maker::how() {
   m_page.stage = Stage::how;
   m_page.title = MarkWords::name(Mark::hold);
-  m_page.ask = Words::tr("Slides: in what?");
-  m_page.hint = Words::tr("Twist left and right, rock from behind, press down on the crown.");
-  for (const fit::HoldHow how : {fit::HoldHow::twist, fit::HoldHow::rock, fit::HoldHow::drop}) m_page.answers << answer(codeWord(fit::code(how)), MarkWords::holdHow(how));
+  m_page.ask = GuidePageWords::tr("Slides: in what?");
+  m_page.hint = GuidePageWords::tr("Twist left and right, rock from behind, press down on the crown.");
+  for (const fit::HoldHow how : {fit::HoldHow::twist, fit::HoldHow::rock, fit::HoldHow::drop})
+    m_page.answers << answer(codeWord(fit::code(how)), MarkWords::holdHow(how));
   m_page.drawing = QStringLiteral("profile");
   m_page.focusPart = QStringLiteral("hold");
   m_page.motion = QStringLiteral("rock");
@@ -147,9 +157,12 @@ void Maker::how() {
 void Maker::broken(Mark mark) {
   m_page.stage = Stage::broken;
   m_page.title = MarkWords::name(mark);
-  m_page.ask = mark == Mark::hold ? Words::tr("Why can it not be tried?") : mark == Mark::ears ? Words::tr("How do the ear openings stand?") : Words::tr("What is broken?");
-  for (const MarkWords::Fault& fault : MarkWords::faults(mark, m_setup.sheet)) m_page.answers << answer(fault.id, fault.label, QStringLiteral("danger"));
-  m_page.answers << answer(QStringLiteral("nothing"), Words::tr("Nothing, go back"), QStringLiteral("quiet"));
+  m_page.ask = mark == Mark::hold   ? GuidePageWords::tr("Why can it not be tried?")
+               : mark == Mark::ears ? GuidePageWords::tr("How do the ear openings stand?")
+                                    : GuidePageWords::tr("What is broken?");
+  for (const MarkWords::Fault& fault : MarkWords::faults(mark, m_setup.sheet))
+    m_page.answers << answer(fault.id, fault.label, QStringLiteral("danger"));
+  m_page.answers << answer(QStringLiteral("nothing"), GuidePageWords::tr("Nothing, go back"), QStringLiteral("quiet"));
   m_page.drawing = QStringLiteral("front");
   m_page.focusPart = codeWord(fit::code(mark));
 }
@@ -158,21 +171,27 @@ void Maker::advice() {
   const fit::Advice& one = *m_page.advice;
   m_page.stage = Stage::advice;
   m_page.mark = one.mark;
-  m_page.title = PlainWords::sentenceCase(MarkWords::found(one.mark, stateOf(one.mark).finding, stateOf(one.mark).side, stateOf(one.mark).how));
+  m_page.title =
+      PlainWords::sentenceCase(MarkWords::found(one.mark, stateOf(one.mark).finding, stateOf(one.mark).side, stateOf(one.mark).how));
   m_page.ask = GuideWords::advice(one, m_speech);
   m_page.hint = GuideWords::adviceHow(one);
   m_page.reopens = GuideWords::reopens(one);
   if (one.kind == fit::AdviceKind::change && one.pumpsHigh > one.pumpsLow) {
     for (int pumps = one.pumpsLow; pumps <= one.pumpsHigh; ++pumps) {
-      m_page.answers << answer(QStringLiteral("pumps-%1").arg(pumps), Words::tr("%n pump(s)", nullptr, pumps), QStringLiteral("plain"), Words::tr("done, see again"));
+      m_page.answers << answer(QStringLiteral("pumps-%1").arg(pumps), GuidePageWords::tr("%n pump(s)", nullptr, pumps),
+                               QStringLiteral("plain"), GuidePageWords::tr("done, see again"));
     }
   } else {
     const bool isChange = one.kind == fit::AdviceKind::change;
-    m_page.answers << answer(isChange ? QStringLiteral("done") : QStringLiteral("end"), GuideWords::adviceDone(one), isChange ? QStringLiteral("primary") : QStringLiteral("danger"));
+    m_page.answers << answer(isChange ? QStringLiteral("done") : QStringLiteral("end"), GuideWords::adviceDone(one),
+                             isChange ? QStringLiteral("primary") : QStringLiteral("danger"));
   }
-  if (m_page.ways.size() > 1) m_page.another = Words::tr("Another way");
-  m_page.focusPart = one.port ? QStringLiteral("port-") + codeWord(gear::code(*one.port)) : one.part && (*one.part == gear::Part::jawLeft || *one.part == gear::Part::jawRight) ? codeWord(gear::code(*one.part)) : codeWord(fit::code(one.mark));
-  const bool isJaw = one.port == gear::Port::jawLeft || one.port == gear::Port::jawRight || one.part == gear::Part::jawLeft || one.part == gear::Part::jawRight;
+  if (m_page.ways.size() > 1) m_page.another = GuidePageWords::tr("Another way");
+  m_page.focusPart = one.port ? QStringLiteral("port-") + codeWord(gear::code(*one.port))
+                     : one.part && (*one.part == gear::Part::jawLeft || *one.part == gear::Part::jawRight) ? codeWord(gear::code(*one.part))
+                                                                                                           : codeWord(fit::code(one.mark));
+  const bool isJaw = one.port == gear::Port::jawLeft || one.port == gear::Port::jawRight || one.part == gear::Part::jawLeft ||
+                     one.part == gear::Part::jawRight;
   m_page.drawing = isJaw || one.part == gear::Part::straps ? QStringLiteral("front") : QStringLiteral("profile");
   if (one.port) m_page.motion = QStringLiteral("pump");
 }
@@ -183,29 +202,36 @@ void Maker::pointFaultAdvice() {
   bool isUnseenLeft = false;
   for (const gear::Point point : gear::kPoints) {
     const gear::PointFinding& seen = m_check.state.points[static_cast<std::size_t>(point)];
-    if (seen.state == gear::PointState::fault) faults << (seen.what.empty() ? pointName(point) : Words::tr("%1: %2", "a point, its fault").arg(pointName(point), PlainWords::text(seen.what)));
+    if (seen.state == gear::PointState::fault)
+      faults << (seen.what.empty() ? pointName(point)
+                                   : GuidePageWords::tr("%1: %2", "a point, its fault").arg(pointName(point), PlainWords::text(seen.what)));
     if (seen.state == gear::PointState::unseen) isUnseenLeft = true;
     if (seen.state == gear::PointState::fault) m_page.focusPart = codeWord(gear::code(point));
   }
-  m_page.title = Words::tr("Do not wear");
+  m_page.title = GuidePageWords::tr("Do not wear");
   m_page.ask = faults.join(QLatin1Char('\n'));
-  m_page.hint = Words::tr("Hold this helmet. It is not worn until that is put right.");
-  m_page.answers << answer(QStringLiteral("end"), Words::tr("Hold this helmet"), QStringLiteral("danger"));
-  if (isUnseenLeft || m_assessment.next.kind != StepKind::done) m_page.another = Words::tr("See the rest first");
+  m_page.hint = GuidePageWords::tr("Hold this helmet. It is not worn until that is put right.");
+  m_page.answers << answer(QStringLiteral("end"), GuidePageWords::tr("Hold this helmet"), QStringLiteral("danger"));
+  if (isUnseenLeft || m_assessment.next.kind != StepKind::done) m_page.another = GuidePageWords::tr("See the rest first");
   m_page.drawing = QStringLiteral("points");
 }
 
 void Maker::points() {
   m_page.stage = Stage::points;
-  m_page.title = Words::tr("Seven points");
+  m_page.title = GuidePageWords::tr("Seven points");
   const auto& seen = m_check.state.points;
   const bool isFirst = std::all_of(seen.begin(), seen.end(), [](const auto& p) { return p.state == gear::PointState::unseen; });
-  m_page.ask = isFirst ? Words::tr("The helmet itself: all seven sound?") : Words::tr("The rest of the helmet: sound?");
-  m_page.hint = Words::tr("Touch what is not sound, on the drawing or below.");
-  m_page.answers << answer(QStringLiteral("all-sound"), isFirst ? Words::tr("All seven sound") : Words::tr("The rest is sound"), QStringLiteral("primary"));
+  m_page.ask = isFirst ? GuidePageWords::tr("The helmet itself: all seven sound?") : GuidePageWords::tr("The rest of the helmet: sound?");
+  m_page.hint = GuidePageWords::tr("Touch what is not sound, on the drawing or below.");
+  m_page.answers << answer(QStringLiteral("all-sound"),
+                           isFirst ? GuidePageWords::tr("All seven sound") : GuidePageWords::tr("The rest is sound"),
+                           QStringLiteral("primary"));
   for (const gear::Point point : gear::kPoints) {
     const QString name = codeWord(gear::code(point));
-    m_page.choices << answer(name, pointName(point), QStringLiteral("plain"), seen[static_cast<std::size_t>(point)].state == gear::PointState::unseen ? QString() : pointStateWords(seen[static_cast<std::size_t>(point)]));
+    m_page.choices << answer(name, pointName(point), QStringLiteral("plain"),
+                             seen[static_cast<std::size_t>(point)].state == gear::PointState::unseen
+                                 ? QString()
+                                 : pointStateWords(seen[static_cast<std::size_t>(point)]));
     m_page.touchParts << name;
   }
   m_page.drawing = QStringLiteral("points");
@@ -216,7 +242,8 @@ void Maker::point(gear::Point point) {
   m_page.point = point;
   m_page.title = pointName(point);
   m_page.ask = pointAsk(point);
-  m_page.answers << answer(QStringLiteral("sound"), Words::tr("Sound")) << answer(QStringLiteral("fault"), Words::tr("Fault"), QStringLiteral("danger"));
+  m_page.answers << answer(QStringLiteral("sound"), GuidePageWords::tr("Sound"))
+                 << answer(QStringLiteral("fault"), GuidePageWords::tr("Fault"), QStringLiteral("danger"));
   m_page.drawing = QStringLiteral("points");
   m_page.focusPart = codeWord(gear::code(point));
 }
@@ -224,21 +251,21 @@ void Maker::point(gear::Point point) {
 void Maker::pointFault(gear::Point point) {
   this->point(point);
   m_page.stage = Stage::pointFault;
-  m_page.ask = Words::tr("What is at fault?");
-  m_page.answers = {answer(QStringLiteral("nothing"), Words::tr("Nothing, go back"), QStringLiteral("quiet"))};
+  m_page.ask = GuidePageWords::tr("What is at fault?");
+  m_page.answers = {answer(QStringLiteral("nothing"), GuidePageWords::tr("Nothing, go back"), QStringLiteral("quiet"))};
   const QStringList faults = pointFaults(point);
   for (qsizetype i = 0; i < faults.size(); ++i) m_page.choices << answer(QStringLiteral("fault-%1").arg(i), faults[i]);
-  m_page.choices << answer(QStringLiteral("fault-other"), Words::tr("Something else"));
+  m_page.choices << answer(QStringLiteral("fault-other"), GuidePageWords::tr("Something else"));
 }
 
 void Maker::question(const std::string& id) {
   m_page.stage = Stage::question;
   m_page.question = id;
-  m_page.title = Words::tr("From the model sheet");
+  m_page.title = GuidePageWords::tr("From the model sheet");
   for (const gear::Question& one : m_setup.sheet->questions) {
     if (one.id == id) m_page.ask = PlainWords::text(one.ask);
   }
-  m_page.answers << answer(QStringLiteral("yes"), Words::tr("Yes")) << answer(QStringLiteral("no"), Words::tr("No"));
+  m_page.answers << answer(QStringLiteral("yes"), GuidePageWords::tr("Yes")) << answer(QStringLiteral("no"), GuidePageWords::tr("No"));
   m_page.drawing = QStringLiteral("front");
 }
 

@@ -19,23 +19,34 @@ constexpr std::array<Lane, 4> kLanes{Lane::doNotWear, Lane::beforePractice, Lane
 
 QString toneOf(Lane lane) {
   switch (lane) {
-    case Lane::doNotWear: return QStringLiteral("stop");
-    case Lane::beforePractice: return QStringLiteral("see");
-    case Lane::weekly: return QStringLiteral("plain");
-    case Lane::nothingDue: return QStringLiteral("quiet");
+    case Lane::doNotWear:
+      return QStringLiteral("stop");
+    case Lane::beforePractice:
+      return QStringLiteral("see");
+    case Lane::weekly:
+      return QStringLiteral("plain");
+    case Lane::nothingDue:
+      return QStringLiteral("quiet");
   }
   return {};
 }
 
 QString actionCode(RowAction action) {
   switch (action) {
-    case RowAction::none: return {};
-    case RowAction::firstFit: return QStringLiteral("first");
-    case RowAction::refit: return QStringLiteral("refit");
-    case RowAction::look: return QStringLiteral("look");
-    case RowAction::resume: return QStringLiteral("resume");
-    case RowAction::chooseHelmet: return QStringLiteral("choose");
-    case RowAction::athlete: return QStringLiteral("athlete");
+    case RowAction::none:
+      return {};
+    case RowAction::firstFit:
+      return QStringLiteral("first");
+    case RowAction::refit:
+      return QStringLiteral("refit");
+    case RowAction::look:
+      return QStringLiteral("look");
+    case RowAction::resume:
+      return QStringLiteral("resume");
+    case RowAction::chooseHelmet:
+      return QStringLiteral("choose");
+    case RowAction::athlete:
+      return QStringLiteral("athlete");
   }
   return {};
 }
@@ -45,10 +56,12 @@ bool leadsToGuide(const DueRow& row) {
     case RowAction::firstFit:
     case RowAction::refit:
     case RowAction::look:
-    case RowAction::resume: return true;
+    case RowAction::resume:
+      return true;
     case RowAction::none:
     case RowAction::chooseHelmet:
-    case RowAction::athlete: return false;
+    case RowAction::athlete:
+      return false;
   }
   return false;
 }
@@ -59,7 +72,8 @@ QString laneCode(Lane lane) { return codeWord(season::code(lane)); }
 
 LineModel::LineModel(Desk* desk, Choices* choices, QObject* parent) : QAbstractListModel(parent), m_desk(desk), m_choices(choices) {
   connect(desk, &Desk::opened, this, &LineModel::build);
-  connect(desk, &Desk::changed, this, [this](const std::vector<std::string>&, const std::vector<std::string>& athletes) { update(athletes); });
+  connect(desk, &Desk::changed, this,
+          [this](const std::vector<std::string>&, const std::vector<std::string>& athletes) { update(athletes); });
   connect(choices, &Choices::changed, this, [this] {
     if (!m_entries.empty()) emit dataChanged(index(0), index(rowCount() - 1));
     emit matchesChanged();
@@ -113,7 +127,8 @@ void LineModel::relist() {
   const auto head = std::distance(m_entries.begin(), oldHead);
   const auto room = std::min(std::distance(oldHead, m_entries.end()), std::distance(newHead, fresh.end()));
   std::ptrdiff_t tail = 0;
-  while (tail < room && m_entries[m_entries.size() - 1 - static_cast<std::size_t>(tail)] == fresh[fresh.size() - 1 - static_cast<std::size_t>(tail)]) {
+  while (tail < room &&
+         m_entries[m_entries.size() - 1 - static_cast<std::size_t>(tail)] == fresh[fresh.size() - 1 - static_cast<std::size_t>(tail)]) {
     ++tail;
   }
   const auto oldEnd = std::distance(m_entries.begin(), m_entries.end()) - tail;
@@ -136,38 +151,55 @@ void LineModel::relist() {
 int LineModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(m_entries.size()); }
 
 QHash<int, QByteArray> LineModel::roleNames() const {
-  return {{kindRole, "kind"},     {laneRole, "lane"},     {toneRole, "tone"},     {titleRole, "title"},   {isOpenRole, "isOpen"},
-          {athleteRole, "athleteId"}, {jerseyRole, "jersey"}, {nameRole, "name"}, {reasonRole, "reason"}, {moreRole, "more"},
-          {stripRole, "strip"},   {pointsRole, "points"}, {serialRole, "serial"}, {actionRole, "action"},
-          {actionCodeRole, "actionCode"}};
+  return {
+      {kindRole, "kind"},         {laneRole, "lane"},     {toneRole, "tone"},     {titleRole, "title"},   {isOpenRole, "isOpen"},
+      {athleteRole, "athleteId"}, {jerseyRole, "jersey"}, {nameRole, "name"},     {reasonRole, "reason"}, {moreRole, "more"},
+      {stripRole, "strip"},       {pointsRole, "points"}, {serialRole, "serial"}, {actionRole, "action"}, {actionCodeRole, "actionCode"}};
 }
 
 QVariant LineModel::laneValue(const Entry& entry, int role) const {
   switch (role) {
-    case titleRole: return tr("%1, %2", "a lane of the board, count").arg(DueWords::lane(entry.lane)).arg(entry.count);
-    case isOpenRole: return !m_closed.contains(entry.lane);
-    case reasonRole: return entry.count == 0 ? DueWords::laneEmpty(entry.lane) : QString();
-    default: return rowValue({}, role);
+    case titleRole:
+      return tr("%1, %2", "a lane of the board, count").arg(DueWords::lane(entry.lane)).arg(entry.count);
+    case isOpenRole:
+      return !m_closed.contains(entry.lane);
+    case reasonRole:
+      return entry.count == 0 ? DueWords::laneEmpty(entry.lane) : QString();
+    default:
+      return rowValue({}, role);
   }
 }
 
 QVariant LineModel::rowValue(const DueRow& row, int role) const {
   switch (role) {
-    case titleRole: return QString();
-    case isOpenRole: return true;
-    case athleteRole: return QString::fromStdString(row.athlete);
-    case jerseyRole: return QString::fromStdString(row.jersey);
-    case nameRole: return PlainWords::name(speech(), row.family, row.given);
+    case titleRole:
+      return QString();
+    case isOpenRole:
+      return true;
+    case athleteRole:
+      return QString::fromStdString(row.athlete);
+    case jerseyRole:
+      return QString::fromStdString(row.jersey);
+    case nameRole:
+      return PlainWords::name(speech(), row.family, row.given);
     case reasonRole:
       if (!row.reasons.empty()) return DueWords::reason(row.reasons.front(), speech());
-      return row.athlete.empty() || row.dueFrom <= m_builtFor ? QString() : tr("Next look %1").arg(PlainWords::dueDay(row.dueFrom, m_builtFor));
-    case moreRole: return row.reasons.size() < 2 ? QString() : tr("and %n more", nullptr, static_cast<int>(row.reasons.size() - 1));
-    case stripRole: return stripCodes(row.strip, row.words, row.wordFeels);
-    case pointsRole: return pointCodes(row.points);
-    case serialRole: return QString::fromStdString(row.serial);
-    case actionRole: return DueWords::action(row.action);
-    case actionCodeRole: return actionCode(row.action);
-    default: return {};
+      return row.athlete.empty() || row.dueFrom <= m_builtFor ? QString()
+                                                              : tr("Next look %1").arg(PlainWords::dueDay(row.dueFrom, m_builtFor));
+    case moreRole:
+      return row.reasons.size() < 2 ? QString() : tr("and %n more", nullptr, static_cast<int>(row.reasons.size() - 1));
+    case stripRole:
+      return stripCodes(row.strip, row.words, row.wordFeels);
+    case pointsRole:
+      return pointCodes(row.points);
+    case serialRole:
+      return QString::fromStdString(row.serial);
+    case actionRole:
+      return DueWords::action(row.action);
+    case actionCodeRole:
+      return actionCode(row.action);
+    default:
+      return {};
   }
 }
 
@@ -175,10 +207,14 @@ QVariant LineModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= rowCount()) return {};
   const Entry& entry = m_entries[static_cast<std::size_t>(index.row())];
   switch (role) {
-    case kindRole: return entry.isLane ? QStringLiteral("lane") : QStringLiteral("row");
-    case laneRole: return laneCode(entry.lane);
-    case toneRole: return toneOf(entry.lane);
-    default: return entry.isLane ? laneValue(entry, role) : rowValue(entry.row, role);
+    case kindRole:
+      return entry.isLane ? QStringLiteral("lane") : QStringLiteral("row");
+    case laneRole:
+      return laneCode(entry.lane);
+    case toneRole:
+      return toneOf(entry.lane);
+    default:
+      return entry.isLane ? laneValue(entry, role) : rowValue(entry.row, role);
   }
 }
 
@@ -214,8 +250,10 @@ QVariantList LineModel::matches() const {
   QVariantList exact, beginning;
   for (const DueRow& row : m_board.rows()) {
     const QString jersey = QString::fromStdString(row.jersey);
-    if (jersey == m_query) exact << rowMap(row);
-    else if (jersey.startsWith(m_query) && beginning.size() < kMatchesShown) beginning << rowMap(row);
+    if (jersey == m_query)
+      exact << rowMap(row);
+    else if (jersey.startsWith(m_query) && beginning.size() < kMatchesShown)
+      beginning << rowMap(row);
   }
   return (exact + beginning).mid(0, std::max<qsizetype>(kMatchesShown, exact.size()));
 }
@@ -250,10 +288,14 @@ QString LineModel::walkWords() const {
   if (rows.empty()) return {};
   const int count = static_cast<int>(rows.size());
   switch (rows.front()->lane) {
-    case Lane::beforePractice: return tr("%n before practice", nullptr, count);
-    case Lane::weekly: return tr("%n weekly look(s)", nullptr, count);
-    case Lane::doNotWear: return tr("%n first fit(s)", nullptr, count);
-    case Lane::nothingDue: break;
+    case Lane::beforePractice:
+      return tr("%n before practice", nullptr, count);
+    case Lane::weekly:
+      return tr("%n weekly look(s)", nullptr, count);
+    case Lane::doNotWear:
+      return tr("%n first fit(s)", nullptr, count);
+    case Lane::nothingDue:
+      break;
   }
   return {};
 }

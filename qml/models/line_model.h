@@ -8,11 +8,11 @@
 #include <string>
 #include <vector>
 
+#include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
 #include <QTimer>
 #include <QVariantList>
 #include <QVariantMap>
-#include <QtQml/qqmlregistration.h>
 
 #include "choices.h"
 #include "core/season/board.h"
@@ -25,20 +25,33 @@ class LineModel : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("built by the composition root")
-  Q_PROPERTY(QString heading READ heading NOTIFY boardChanged)         // "Wed 14 Oct, practice at 15:30"
+  Q_PROPERTY(QString heading READ heading NOTIFY boardChanged)  // "Wed 14 Oct, practice at 15:30"
   Q_PROPERTY(int doNotWear READ doNotWear NOTIFY boardChanged)
   Q_PROPERTY(int beforePractice READ beforePractice NOTIFY boardChanged)
-  Q_PROPERTY(bool isEmpty READ isEmpty NOTIFY boardChanged)            // nobody on the roster
-  Q_PROPERTY(QString query READ query WRITE setQuery NOTIFY queryChanged)   // digits of a jersey number
-  Q_PROPERTY(QVariantList matches READ matches NOTIFY matchesChanged)  // rows as maps, keys as the roles
-  Q_PROPERTY(QString walkWords READ walkWords NOTIFY boardChanged)     // what "Start the line" would walk: "4 before practice"
+  Q_PROPERTY(bool isEmpty READ isEmpty NOTIFY boardChanged)                // nobody on the roster
+  Q_PROPERTY(QString query READ query WRITE setQuery NOTIFY queryChanged)  // digits of a jersey number
+  Q_PROPERTY(QVariantList matches READ matches NOTIFY matchesChanged)      // rows as maps, keys as the roles
+  Q_PROPERTY(QString walkWords READ walkWords NOTIFY boardChanged)         // what "Start the line" would walk: "4 before practice"
   Q_PROPERTY(bool isWalking READ isWalking NOTIFY walkChanged)
-  Q_PROPERTY(QVariantMap walkRow READ walkRow NOTIFY walkChanged)      // the athlete whose turn it is; empty at the end
-  Q_PROPERTY(QString walkLeft READ walkLeft NOTIFY walkChanged)        // "3 more after this one"
+  Q_PROPERTY(QVariantMap walkRow READ walkRow NOTIFY walkChanged)  // the athlete whose turn it is; empty at the end
+  Q_PROPERTY(QString walkLeft READ walkLeft NOTIFY walkChanged)    // "3 more after this one"
  public:
   enum Role {
-    kindRole = Qt::UserRole + 1, laneRole, toneRole, titleRole, isOpenRole, athleteRole, jerseyRole, nameRole, reasonRole, moreRole,
-    stripRole, pointsRole, serialRole, actionRole, actionCodeRole
+    kindRole = Qt::UserRole + 1,
+    laneRole,
+    toneRole,
+    titleRole,
+    isOpenRole,
+    athleteRole,
+    jerseyRole,
+    nameRole,
+    reasonRole,
+    moreRole,
+    stripRole,
+    pointsRole,
+    serialRole,
+    actionRole,
+    actionCodeRole
   };
   Q_ENUM(Role)
 
@@ -63,7 +76,7 @@ class LineModel : public QAbstractListModel {
   void setQuery(const QString& digits);
   Q_INVOKABLE void toggleLane(const QString& lane);
   Q_INVOKABLE void startWalk();
-  Q_INVOKABLE void walkOn();                         // the present one is seen or skipped: whose turn is next
+  Q_INVOKABLE void walkOn();  // the present one is seen or skipped: whose turn is next
   Q_INVOKABLE void endWalk();
 
  signals:
@@ -76,8 +89,8 @@ class LineModel : public QAbstractListModel {
   struct Entry {
     bool isLane = false;
     season::Lane lane = season::Lane::nothingDue;
-    season::DueRow row;                              // of a row
-    int count = 0;                                   // of a lane
+    season::DueRow row;  // of a row
+    int count = 0;       // of a lane
     friend bool operator==(const Entry&, const Entry&) = default;
   };
   void build();

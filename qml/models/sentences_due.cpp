@@ -11,33 +11,48 @@ using season::RowAction;
 
 QString DueWords::lane(Lane lane) {
   switch (lane) {
-    case Lane::doNotWear: return tr("Do not wear");
-    case Lane::beforePractice: return tr("See before practice");
-    case Lane::weekly: return tr("Weekly look");
-    case Lane::nothingDue: return tr("Nothing due");
+    case Lane::doNotWear:
+      return tr("Do not wear");
+    case Lane::beforePractice:
+      return tr("See before practice");
+    case Lane::weekly:
+      return tr("Weekly look");
+    case Lane::nothingDue:
+      return tr("Nothing due");
   }
   return {};
 }
 
 QString DueWords::laneEmpty(Lane lane) {
   switch (lane) {
-    case Lane::doNotWear: return tr("No helmet is out of use.");
-    case Lane::beforePractice: return tr("Nobody to see before practice.");
-    case Lane::weekly: return tr("No weekly look is due.");
-    case Lane::nothingDue: return tr("Everybody has something due.");
+    case Lane::doNotWear:
+      return tr("No helmet is out of use.");
+    case Lane::beforePractice:
+      return tr("Nobody to see before practice.");
+    case Lane::weekly:
+      return tr("No weekly look is due.");
+    case Lane::nothingDue:
+      return tr("Everybody has something due.");
   }
   return {};
 }
 
 QString DueWords::action(RowAction action) {
   switch (action) {
-    case RowAction::none: return {};
-    case RowAction::firstFit: return tr("First fit");
-    case RowAction::refit: return tr("Refit");
-    case RowAction::look: return tr("Look");
-    case RowAction::resume: return tr("Go on");
-    case RowAction::chooseHelmet: return tr("Choose helmet");
-    case RowAction::athlete: return tr("Open");
+    case RowAction::none:
+      return {};
+    case RowAction::firstFit:
+      return tr("First fit");
+    case RowAction::refit:
+      return tr("Refit");
+    case RowAction::look:
+      return tr("Look");
+    case RowAction::resume:
+      return tr("Go on");
+    case RowAction::chooseHelmet:
+      return tr("Choose helmet");
+    case RowAction::athlete:
+      return tr("Open");
   }
   return {};
 }
@@ -92,50 +107,70 @@ QString away(const DueReason& reason) {
 
 QString DueWords::reason(const DueReason& reason, const Speech& speech) {
   switch (reason.kind) {
-    case DueKind::seeAthleteNow: return tr("See athlete now");
-    case DueKind::noUnit: return tr("No helmet yet");
+    case DueKind::seeAthleteNow:
+      return tr("See athlete now");
+    case DueKind::noUnit:
+      return tr("No helmet yet");
     case DueKind::held: {
       const QString what = whatIsHeld(reason);
-      return what.isEmpty() ? heldBy(reason, speech) : tr("%1. %2", "why a helmet is held. Held when by whom").arg(what, heldBy(reason, speech));
+      return what.isEmpty() ? heldBy(reason, speech)
+                            : tr("%1. %2", "why a helmet is held. Held when by whom").arg(what, heldBy(reason, speech));
     }
     case DueKind::unitFault: {
       const QString point = reason.point ? pointName(*reason.point) : tr("Helmet");
       return reason.text.empty() ? tr("%1: fault found").arg(point) : tr("%1: %2").arg(point, PlainWords::text(reason.text));
     }
-    case DueKind::labelLapsed: return lapsed(reason, speech);
-    case DueKind::labelMissing: return tr("Certification label is missing");
-    case DueKind::labelUnknown: return tr("Certification label not read yet");
+    case DueKind::labelLapsed:
+      return lapsed(reason, speech);
+    case DueKind::labelMissing:
+      return tr("Certification label is missing");
+    case DueKind::labelUnknown:
+      return tr("Certification label not read yet");
     case DueKind::verdictDoNotWear: {
       const QString why = GuideWords::reasonCode(reason.text);
       return why.isEmpty() ? tr("Last check: do not wear") : tr("Last check: do not wear, %1").arg(why);
     }
-    case DueKind::brokeSaid: return tr("Says: something broke");
-    case DueKind::twoAthletes: return tr("Helmet is also down for number %1").arg(PlainWords::text(reason.text));
-    case DueKind::twoUnits: return tr("Two helmets are down for this athlete");
-    case DueKind::labelDisputed: return tr("Two readings of the label differ");
-    case DueKind::unitAway: return away(reason);
-    case DueKind::neverFitted: return tr("Never fitted in this helmet");
+    case DueKind::brokeSaid:
+      return tr("Says: something broke");
+    case DueKind::twoAthletes:
+      return tr("Helmet is also down for number %1").arg(PlainWords::text(reason.text));
+    case DueKind::twoUnits:
+      return tr("Two helmets are down for this athlete");
+    case DueKind::labelDisputed:
+      return tr("Two readings of the label differ");
+    case DueKind::unitAway:
+      return away(reason);
+    case DueKind::neverFitted:
+      return tr("Never fitted in this helmet");
     case DueKind::checkOpen:
       return reason.mark ? tr("Check left open at %1").arg(MarkWords::brief(*reason.mark)) : tr("Check left open");
     case DueKind::adjustOpen:
       return reason.mark ? tr("To adjust: %1").arg(MarkWords::found(*reason.mark, reason.finding, reason.side, fit::HoldHow::unsaid))
                          : tr("To adjust");
-    case DueKind::wordOpen: return wordOf(reason, speech);
-    case DueKind::hairChanged: return tr("Hair changed since the last fit");
+    case DueKind::wordOpen:
+      return wordOf(reason, speech);
+    case DueKind::hairChanged:
+      return tr("Hair changed since the last fit");
     case DueKind::partChanged:
       return reason.text.empty() ? tr("A part was changed since the last fit") : tr("Part changed: %1").arg(PlainWords::text(reason.text));
     case DueKind::airChanged:
       return reason.change ? tr("Air has moved about %1").arg(PlainWords::text(print(*reason.change, speech.units))) : tr("Air has moved");
-    case DueKind::dryHair: return tr("Fitted on dry hair: see again wet");
-    case DueKind::breakIn: return breakIn(reason);
+    case DueKind::dryHair:
+      return tr("Fitted on dry hair: see again wet");
+    case DueKind::breakIn:
+      return breakIn(reason);
     case DueKind::weeklyLook:
       return reason.isLate ? tr("Weekly look late, %n days since the last", nullptr, reason.count)
                            : tr("Weekly look, %n days since the last", nullptr, reason.count);
-    case DueKind::pointUnseen: return reason.point ? tr("%1 not seen yet").arg(pointName(*reason.point)) : tr("A point not seen yet");
+    case DueKind::pointUnseen:
+      return reason.point ? tr("%1 not seen yet").arg(pointName(*reason.point)) : tr("A point not seen yet");
     case DueKind::labelLapsing:
-      return reason.day ? tr("Certification lapses after %1").arg(PlainWords::day(*reason.day, speech.today)) : tr("Certification lapses soon");
-    case DueKind::tapeStale: return tr("Head last taped %n months ago", nullptr, reason.count);
-    case DueKind::neverTaped: return tr("Head not taped yet");
+      return reason.day ? tr("Certification lapses after %1").arg(PlainWords::day(*reason.day, speech.today))
+                        : tr("Certification lapses soon");
+    case DueKind::tapeStale:
+      return tr("Head last taped %n months ago", nullptr, reason.count);
+    case DueKind::neverTaped:
+      return tr("Head not taped yet");
   }
   return {};
 }

@@ -15,30 +15,42 @@ using gear::Port;
 
 QString MarkWords::port(Port port) {
   switch (port) {
-    case Port::crown: return tr("crown");
-    case Port::sides: return tr("sides and back");
-    case Port::jawLeft: return tr("left jaw pad");
-    case Port::jawRight: return tr("right jaw pad");
+    case Port::crown:
+      return tr("crown");
+    case Port::sides:
+      return tr("sides and back");
+    case Port::jawLeft:
+      return tr("left jaw pad");
+    case Port::jawRight:
+      return tr("right jaw pad");
   }
   return {};
 }
 
 QString MarkWords::part(Part part) {
   switch (part) {
-    case Part::jawLeft: return tr("left jaw pad");
-    case Part::jawRight: return tr("right jaw pad");
-    case Part::crownPad: return tr("crown pad");
-    case Part::straps: return tr("straps");
-    case Part::chinCup: return tr("chin cup");
+    case Part::jawLeft:
+      return tr("left jaw pad");
+    case Part::jawRight:
+      return tr("right jaw pad");
+    case Part::crownPad:
+      return tr("crown pad");
+    case Part::straps:
+      return tr("straps");
+    case Part::chinCup:
+      return tr("chin cup");
   }
   return {};
 }
 
 QString GuideWords::kind(fit::CheckKind kind) {
   switch (kind) {
-    case fit::CheckKind::first: return tr("First fit");
-    case fit::CheckKind::refit: return tr("Refit");
-    case fit::CheckKind::look: return tr("Look");
+    case fit::CheckKind::first:
+      return tr("First fit");
+    case fit::CheckKind::refit:
+      return tr("Refit");
+    case fit::CheckKind::look:
+      return tr("Look");
   }
   return {};
 }
@@ -72,11 +84,16 @@ QString relength(const Advice& advice) {
 QString change(const Advice& advice, const Speech& speech) {
   if (!advice.deed) return GuideWords::tr("Change the %1.").arg(place(advice));
   switch (*advice.deed) {
-    case Deed::add: return GuideWords::tr("Put %1 into the %2.", "1 to 3 pumps, crown").arg(pumps(advice), place(advice));
-    case Deed::release: return GuideWords::tr("Let %1 out of the %2.", "1 to 3 pumps, crown").arg(pumps(advice), place(advice));
-    case Deed::swap: return swapTo(advice, speech);
-    case Deed::reroute: return GuideWords::tr("Reroute the straps under the faceguard, as the sheet draws them.");
-    case Deed::relength: return relength(advice);
+    case Deed::add:
+      return GuideWords::tr("Put %1 into the %2.", "1 to 3 pumps, crown").arg(pumps(advice), place(advice));
+    case Deed::release:
+      return GuideWords::tr("Let %1 out of the %2.", "1 to 3 pumps, crown").arg(pumps(advice), place(advice));
+    case Deed::swap:
+      return swapTo(advice, speech);
+    case Deed::reroute:
+      return GuideWords::tr("Reroute the straps under the faceguard, as the sheet draws them.");
+    case Deed::relength:
+      return relength(advice);
   }
   return {};
 }
@@ -85,16 +102,22 @@ QString change(const Advice& advice, const Speech& speech) {
 
 QString GuideWords::advice(const Advice& advice, const Speech& speech) {
   switch (advice.kind) {
-    case AdviceKind::reseat: return tr("Take the helmet off and seat it again, low and level.");
-    case AdviceKind::change: return change(advice, speech);
+    case AdviceKind::reseat:
+      return tr("Take the helmet off and seat it again, low and level.");
+    case AdviceKind::change:
+      return change(advice, speech);
     case AdviceKind::check:
       if (advice.part == Part::straps) return tr("See the straps first: every snap done up, even, routed.");
       return tr("Try it again: grip the shell, athlete braces.");
-    case AdviceKind::replacePart: return tr("Replace the %1. The helmet is not worn until that is done.").arg(place(advice));
+    case AdviceKind::replacePart:
+      return tr("Replace the %1. The helmet is not worn until that is done.").arg(place(advice));
     case AdviceKind::otherSize:
-      return advice.direction > 0 ? tr("Everything here is used up: try the next size up.") : tr("Everything here is used up: try the next size down.");
-    case AdviceKind::otherModel: return tr("Everything here is used up: try another model.");
-    case AdviceKind::holdUnit: return tr("Hold this helmet. It is not worn until it is repaired.");
+      return advice.direction > 0 ? tr("Everything here is used up: try the next size up.")
+                                  : tr("Everything here is used up: try the next size down.");
+    case AdviceKind::otherModel:
+      return tr("Everything here is used up: try another model.");
+    case AdviceKind::holdUnit:
+      return tr("Hold this helmet. It is not worn until it is repaired.");
   }
   return {};
 }
@@ -114,22 +137,30 @@ QString GuideWords::reopens(const Advice& advice) {
 QString GuideWords::adviceDone(const Advice& advice) {
   switch (advice.kind) {
     case AdviceKind::reseat:
-    case AdviceKind::check: return tr("Done, see again");
-    case AdviceKind::change: return tr("Done, see again");
+    case AdviceKind::check:
+      return tr("Done, see again");
+    case AdviceKind::change:
+      return tr("Done, see again");
     case AdviceKind::replacePart:
-    case AdviceKind::holdUnit: return tr("Hold this helmet");
+    case AdviceKind::holdUnit:
+      return tr("Hold this helmet");
     case AdviceKind::otherSize:
-    case AdviceKind::otherModel: return tr("End: another helmet");
+    case AdviceKind::otherModel:
+      return tr("End: another helmet");
   }
   return {};
 }
 
 QString GuideWords::verdict(fit::Verdict verdict) {
   switch (verdict) {
-    case fit::Verdict::unfinished: return tr("Left open");
-    case fit::Verdict::fits: return tr("Fits");
-    case fit::Verdict::adjust: return tr("Adjust");
-    case fit::Verdict::doNotWear: return tr("Do not wear");
+    case fit::Verdict::unfinished:
+      return tr("Left open");
+    case fit::Verdict::fits:
+      return tr("Fits");
+    case fit::Verdict::adjust:
+      return tr("Adjust");
+    case fit::Verdict::doNotWear:
+      return tr("Do not wear");
   }
   return {};
 }
@@ -167,24 +198,41 @@ QString ofMark(const Reason& reason, fit::Finding finding) {
 
 QString GuideWords::reason(const Reason& reason, const fit::Setup& setup, const Speech& speech) {
   switch (reason.kind) {
-    case ReasonKind::pointFault: return pointFault(reason);
+    case ReasonKind::pointFault:
+      return pointFault(reason);
     case ReasonKind::labelLapsed:
-      return setup.certifiedUntil ? tr("Certification lapsed %1").arg(PlainWords::day(*setup.certifiedUntil, speech.today)) : tr("Certification lapsed");
-    case ReasonKind::labelMissing: return tr("Certification label is missing");
-    case ReasonKind::labelUnknown: return tr("Certification label not read yet");
-    case ReasonKind::markFault: return ofMark(reason, fit::Finding::fault);
-    case ReasonKind::cannotTry: return tr("Hold cannot be tried");
-    case ReasonKind::notReached: return notReached(reason);
-    case ReasonKind::hairOpen: return tr("Hair: not said whether it is wet");
-    case ReasonKind::markOff: return ofMark(reason, reason.finding);
-    case ReasonKind::dryHair: return tr("Fitted on dry hair: see again with hair wet");
-    case ReasonKind::veto: return veto(reason, setup);
-    case ReasonKind::markOpen: return tr("%1 not seen").arg(reason.mark ? MarkWords::name(*reason.mark) : QString());
-    case ReasonKind::pointOpen: return tr("%1 not seen").arg(reason.point ? pointName(*reason.point) : QString());
-    case ReasonKind::questionOpen: return tr("A question of the model sheet is not answered");
-    case ReasonKind::wordOpen: return tr("Athlete's word on the %1 not answered").arg(reason.mark ? MarkWords::brief(*reason.mark) : QString());
-    case ReasonKind::broken: return tr("Athlete says something broke: see the seven points");
-    case ReasonKind::unwell: return tr("See athlete now");
+      return setup.certifiedUntil ? tr("Certification lapsed %1").arg(PlainWords::day(*setup.certifiedUntil, speech.today))
+                                  : tr("Certification lapsed");
+    case ReasonKind::labelMissing:
+      return tr("Certification label is missing");
+    case ReasonKind::labelUnknown:
+      return tr("Certification label not read yet");
+    case ReasonKind::markFault:
+      return ofMark(reason, fit::Finding::fault);
+    case ReasonKind::cannotTry:
+      return tr("Hold cannot be tried");
+    case ReasonKind::notReached:
+      return notReached(reason);
+    case ReasonKind::hairOpen:
+      return tr("Hair: not said whether it is wet");
+    case ReasonKind::markOff:
+      return ofMark(reason, reason.finding);
+    case ReasonKind::dryHair:
+      return tr("Fitted on dry hair: see again with hair wet");
+    case ReasonKind::veto:
+      return veto(reason, setup);
+    case ReasonKind::markOpen:
+      return tr("%1 not seen").arg(reason.mark ? MarkWords::name(*reason.mark) : QString());
+    case ReasonKind::pointOpen:
+      return tr("%1 not seen").arg(reason.point ? pointName(*reason.point) : QString());
+    case ReasonKind::questionOpen:
+      return tr("A question of the model sheet is not answered");
+    case ReasonKind::wordOpen:
+      return tr("Athlete's word on the %1 not answered").arg(reason.mark ? MarkWords::brief(*reason.mark) : QString());
+    case ReasonKind::broken:
+      return tr("Athlete says something broke: see the seven points");
+    case ReasonKind::unwell:
+      return tr("See athlete now");
   }
   return {};
 }
@@ -226,11 +274,14 @@ QString GuideWords::next(const season::EndedCheck& ended, const season::UnitReco
       if (ended.dueFrom == ended.dueBy) return tr("Next look %1.").arg(by);
       return tr("Next look from %1, at the latest %2.").arg(from, by);
     }
-    case fit::Verdict::adjust: return tr("Stays on the board under “See before practice” until it is put right.");
+    case fit::Verdict::adjust:
+      return tr("Stays on the board under “See before practice” until it is put right.");
     case fit::Verdict::doNotWear:
-      if (unit != nullptr && !unit->holds.empty()) return tr("Helmet %1 is held. Choose another for this athlete.").arg(PlainWords::text(unit->serial));
+      if (unit != nullptr && !unit->holds.empty())
+        return tr("Helmet %1 is held. Choose another for this athlete.").arg(PlainWords::text(unit->serial));
       return tr("Choose another helmet: the next one is a new check.");
-    case fit::Verdict::unfinished: return tr("Stays on the board under “See before practice”. Go on from there.");
+    case fit::Verdict::unfinished:
+      return tr("Stays on the board under “See before practice”. Go on from there.");
   }
   return {};
 }
@@ -242,8 +293,9 @@ QString GuideWords::caution(const gear::ModelSheet* sheet) {
 }
 
 QString GuideWords::stop() {
-  return tr("Stop. The trainer comes now. Out at once and out for the day; follow the local concussion protocol. "
-            "Return only with leave of an appropriate health care professional.");
+  return tr(
+      "Stop. The trainer comes now. Out at once and out for the day; follow the local concussion protocol. "
+      "Return only with leave of an appropriate health care professional.");
 }
 
 }  // namespace snugline::models

@@ -14,7 +14,9 @@ QDate dateOf(Day day) {
   const CivilDate date = civil(day);
   return {date.year, date.month, date.day};
 }
-QString initial(const std::string& name) { return name.empty() ? QString() : QString::fromStdString(name).left(1).toUpper() + QLatin1Char('.'); }
+QString initial(const std::string& name) {
+  return name.empty() ? QString() : QString::fromStdString(name).left(1).toUpper() + QLatin1Char('.');
+}
 }  // namespace
 
 QString PlainWords::day(Day day, Day today) {

@@ -5,9 +5,9 @@
 // Thread: GUI thread only.
 #pragma once
 
+#include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
-#include <QtQml/qqmlregistration.h>
 
 #include "athlete_model.h"
 #include "choices.h"

@@ -9,15 +9,18 @@ namespace snugline::models {
 namespace {
 
 struct VerdictWords {
-  Q_DECLARE_TR_FUNCTIONS(Verdict)
+  Q_DECLARE_TR_FUNCTIONS(VerdictWords)
 };
 
 QString toneOf(fit::Verdict verdict) {
   switch (verdict) {
-    case fit::Verdict::fits: return QStringLiteral("snug");
+    case fit::Verdict::fits:
+      return QStringLiteral("snug");
     case fit::Verdict::adjust:
-    case fit::Verdict::unfinished: return QStringLiteral("see");
-    case fit::Verdict::doNotWear: return QStringLiteral("stop");
+    case fit::Verdict::unfinished:
+      return QStringLiteral("see");
+    case fit::Verdict::doNotWear:
+      return QStringLiteral("stop");
   }
   return {};
 }
@@ -55,9 +58,11 @@ QStringList reasonsOf(const season::EndedCheck& ended, const season::UnitRecord*
 
 }  // namespace
 
-QVariantMap verdictMap(const season::EndedCheck& ended, const season::UnitRecord* unit, const gear::ModelSheet* sheet, const Speech& speech) {
+QVariantMap verdictMap(const season::EndedCheck& ended, const season::UnitRecord* unit, const gear::ModelSheet* sheet,
+                       const Speech& speech) {
   QStringList reasons = reasonsOf(ended, unit, sheet);
-  if (ended.verdict == fit::Verdict::fits) reasons << VerdictWords::tr("All nine marks snug, all seven points sound, certification in date.");
+  if (ended.verdict == fit::Verdict::fits)
+    reasons << VerdictWords::tr("All nine marks snug, all seven points sound, certification in date.");
   return {{QStringLiteral("verdict"), codeWord(fit::code(ended.verdict))},
           {QStringLiteral("word"), GuideWords::verdict(ended.verdict)},
           {QStringLiteral("tone"), toneOf(ended.verdict)},
