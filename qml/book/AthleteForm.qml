@@ -11,7 +11,7 @@ PageFrame {
     required property RosterModel roster
     property string athleteId: ""
     readonly property bool isNew: page.athleteId.length === 0
-    property bool onRoster: true
+    property bool isOnRoster: true
 
     title: page.isNew ? qsTr("Add an athlete") : qsTr("Change an athlete")
     hasBack: true
@@ -24,7 +24,7 @@ PageFrame {
         family.text = kept.family
         given.text = kept.given
         birthYear.text = kept.birthYear
-        page.onRoster = kept.isOnRoster
+        page.isOnRoster = kept.isOnRoster
     }
 
     TextEntry { id: jersey; objectName: "jersey"; Layout.fillWidth: true; focus: true; label: qsTr("Jersey number, as written"); maximumLength: 3; inputMethodHints: Qt.ImhDigitsOnly }
@@ -37,8 +37,8 @@ PageFrame {
         visible: !page.isNew
         label: qsTr("On the roster")
         choices: [{ name: "on", text: qsTr("On the roster") }, { name: "off", text: qsTr("Off the roster") }]
-        current: page.onRoster ? "on" : "off"
-        onChosen: name => page.onRoster = name === "on"
+        current: page.isOnRoster ? "on" : "off"
+        onChosen: name => page.isOnRoster = name === "on"
     }
     Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.roster.refusal }
 
@@ -54,7 +54,7 @@ PageFrame {
                 if (page.isNew)
                     page.roster.add(jersey.text, family.text, given.text, birthYear.text)
                 else
-                    page.roster.change(page.athleteId, jersey.text, family.text, given.text, birthYear.text, page.onRoster)
+                    page.roster.change(page.athleteId, jersey.text, family.text, given.text, birthYear.text, page.isOnRoster)
             }
         }
     ]

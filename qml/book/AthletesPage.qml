@@ -2,6 +2,7 @@
 // The roster: searched by jersey or name; a touch opens the athlete, and the pencil's place is a plain word.
 import QtQuick
 import QtQuick.Layouts
+import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 
@@ -27,7 +28,7 @@ ListPage {
             onAnswered: name => { if (name === "add") page.editAthlete(""); else page.takeRosterIn() }
         }
     ]
-    top: TextEntry {
+    head: TextEntry {
         objectName: "search"
         label: qsTr("Jersey or name")
         hint: qsTr("Search")
@@ -35,7 +36,7 @@ ListPage {
         inputMethodHints: Qt.ImhNoPredictiveText
         onEdited: text => page.roster.search = text
     }
-    delegate: ListRow {
+    delegate: GridLayout {
         id: entry
         required property string athleteId
         required property string jersey
@@ -44,16 +45,24 @@ ListPage {
         required property string tape
         required property bool isTapeStale
         required property bool isOnRoster
-        width: ListView.view ? ListView.view.width : 0
-        number: entry.jersey
-        title: entry.name
-        detail: entry.isOnRoster ? entry.tape : qsTr("Off the roster")
-        tone: entry.isTapeStale && entry.isOnRoster ? "see" : "plain"
-        note: entry.helmet
-        onClicked: page.openAthlete(entry.athleteId)
+        width: page.rowWidth
+        columns: Theme.stacks ? 1 : 2
+        columnSpacing: Theme.grid
+        rowSpacing: Theme.grid
+        ListRow {
+            objectName: "athlete"
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            number: entry.jersey
+            title: entry.name
+            detail: entry.isOnRoster ? qsTr("%1. %2").arg(entry.helmet).arg(entry.tape) : qsTr("Off the roster")
+            tone: entry.isTapeStale && entry.isOnRoster ? "see" : "plain"
+            onClicked: page.openAthlete(entry.athleteId)
+        }
         BigButton {
             objectName: "edit"
-            kind: "quiet"
+            Layout.fillHeight: true
+            Layout.fillWidth: entry.columns === 1
             text: qsTr("Change")
             spokenName: qsTr("Change %1").arg(entry.name)
             onClicked: page.editAthlete(entry.athleteId)

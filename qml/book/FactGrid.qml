@@ -10,7 +10,7 @@ ColumnLayout {
 
     property var facts: []                // { name, words }
     property real narrow: 160             // width of the names at 100 % text
-    readonly property bool stacked: width < grid.narrow * Theme.textScale * 2
+    readonly property bool stacked: Theme.stacks || Theme.phone && grid.narrow > 100
 
     spacing: 4
     Repeater {

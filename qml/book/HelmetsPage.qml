@@ -18,7 +18,7 @@ ListPage {
     subtitle: qsTr("%1 shown").arg(page.units.count)
     emptyText: qsTr("No helmet here. Take one in at the Dock, or choose another filter.")
     rows: page.units
-    top: ColumnLayout {
+    head: ColumnLayout {
         spacing: Theme.gap
         ChipGrid {
             objectName: "filters"
@@ -47,7 +47,7 @@ ListPage {
         required property var points
         required property bool isHeld
         required property bool isLapsed
-        width: ListView.view ? ListView.view.width : 0
+        width: page.rowWidth
         title: qsTr("%1, %2").arg(entry.serial).arg(entry.kind)
         detail: entry.isHeld || !entry.isLapsed ? entry.status : qsTr("%1. %2").arg(entry.status).arg(entry.label)
         tone: entry.isHeld || entry.isLapsed ? "stop" : "plain"

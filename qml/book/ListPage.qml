@@ -10,8 +10,11 @@ PageFrame {
 
     property alias rows: list.model
     property alias delegate: list.delegate
-    property Component top: null          // scrolls with the list
+    property Component head: null          // scrolls with the list
     property string emptyText: ""
+    readonly property real rowWidth: Math.max(0, list.width - 12)      // leaves the place mark its room
+
+    property bool scrolled: false
 
     hasBack: true
 
@@ -25,10 +28,13 @@ PageFrame {
         boundsBehavior: Flickable.StopAtBounds
         keyNavigationEnabled: true
         cacheBuffer: 400
+        onMovementStarted: page.scrolled = true
         header: Item {
-            width: list.width
+            width: page.rowWidth
+            // The head grows after the list was placed; it is looked at from its top until somebody scrolls.
+            onHeightChanged: if (!page.scrolled) Qt.callLater(list.positionViewAtBeginning)
             implicitHeight: topLoader.height + (topLoader.height > 0 ? Theme.gap : 0) + (none.visible ? none.height + Theme.gap : 0)
-            Loader { id: topLoader; width: parent.width; sourceComponent: page.top }
+            Loader { id: topLoader; width: parent.width; sourceComponent: page.head }
             Words { id: none; y: topLoader.height + Theme.gap; width: parent.width; visible: list.count === 0 && text.length > 0; text: page.emptyText; tone: "quiet" }
         }
         Rectangle {

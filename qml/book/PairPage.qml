@@ -19,7 +19,7 @@ ListPage {
         page.unit.forgetRefusal()
         page.unit.candidateSearch = ""
     }
-    top: ColumnLayout {
+    head: ColumnLayout {
         spacing: Theme.gap
         TextEntry {
             objectName: "search"
@@ -35,7 +35,7 @@ ListPage {
         required property var modelData
         required property int index
         objectName: "candidate" + entry.index
-        width: ListView.view ? ListView.view.width : 0
+        width: page.rowWidth
         title: entry.modelData.name
         note: entry.modelData.words
         onClicked: page.unit.pairWith(entry.modelData.athlete)

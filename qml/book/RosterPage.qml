@@ -24,7 +24,7 @@ ListPage {
     subtitle: page.intake.isRead ? qsTr("%1: %2").arg(page.intake.file).arg(page.intake.formWords) : qsTr("A CSV file, as any spreadsheet writes it")
     rows: page.intake.rows
     onBack: page.intake.putAside()
-    top: ColumnLayout {
+    head: ColumnLayout {
         spacing: Theme.gap
         TextEntry {
             id: path
@@ -67,7 +67,7 @@ ListPage {
         id: entry
         required property var modelData
         readonly property var mark: page.marks[entry.modelData.kind]
-        width: ListView.view ? ListView.view.width : 0
+        width: page.rowWidth
         title: entry.modelData.who.length > 0 ? entry.modelData.who : qsTr("Line %1").arg(entry.modelData.line)
         detail: entry.modelData.why
         tone: entry.mark.tone === "snug" || entry.mark.tone === "info" ? "plain" : entry.mark.tone
@@ -90,6 +90,7 @@ ListPage {
     ]
     Loader {
         id: chooser
+        visible: false
         active: false
         sourceComponent: FileChooser {
             title: qsTr("Choose a roster file")

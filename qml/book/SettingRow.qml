@@ -21,12 +21,11 @@ ColumnLayout {
     objectName: "setting-" + (choices.length > 0 ? choices[0].name : "")
 
     Words { Layout.fillWidth: true; text: setting.title; bold: true }
-    ChoiceRow {
+    ChipGrid {
         objectName: "choices"
         Layout.fillWidth: true
-        label: setting.title
-        choices: setting.choices
-        current: setting.current
+        Accessible.name: setting.title
+        choices: setting.choices.map(c => ({ name: c.name, text: c.text, detail: c.detail ?? "", chosen: c.name === setting.current }))
         onChosen: name => setting.chosen(name)
     }
 }

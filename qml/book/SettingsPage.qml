@@ -40,7 +40,7 @@ PageFrame {
         }
         SettingRow {
             title: qsTr("Names")
-            choices: [{ name: "full", text: qsTr("In full") }, { name: "short", text: qsTr("Initials"), detail: qsTr("where others see the glass") }]
+            choices: [{ name: "full", text: qsTr("In full") }, { name: "short", text: qsTr("Initials") }]
             current: page.settings.namesAsInitials ? "short" : "full"
             onChosen: name => page.settings.namesAsInitials = name === "short"
         }

@@ -77,6 +77,7 @@ PageFrame {
     }
     Loader {
         id: chooser
+        visible: false
         active: false
         sourceComponent: FileChooser {
             title: qsTr("Choose a model sheet")

@@ -12,7 +12,7 @@ GridLayout {
     property string who: ""
     property string text: ""
 
-    columns: Theme.rowsStack(width) ? 1 : 2
+    columns: Theme.phone || Theme.stacks ? 1 : 2
     columnSpacing: Theme.gap
     rowSpacing: 0
     Words {

@@ -63,7 +63,7 @@ PageFrame {
                     id: wearer
                     required property var modelData
                     Layout.fillWidth: true
-                    columns: Theme.rowsStack(page.width) ? 1 : 2
+                    columns: Theme.phone || Theme.stacks ? 1 : 2
                     BigButton { objectName: "wearer"; Layout.fillWidth: true; text: wearer.modelData.name; onClicked: page.openAthlete(wearer.modelData.athlete) }
                     BigButton { objectName: "unpair"; Layout.fillWidth: columns === 1; text: qsTr("Given back"); spokenName: qsTr("%1 gave it back").arg(wearer.modelData.name); readonly property int columns: wearer.columns; onClicked: page.unit.unpair(wearer.modelData.athlete) }
                 }

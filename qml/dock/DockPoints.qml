@@ -10,6 +10,7 @@ ColumnLayout {
     id: page
 
     required property DockModel model
+    property bool brief: false            // little height: tiles without what to look for
 
     spacing: Theme.phone ? Theme.grid : Theme.gap
 
@@ -18,18 +19,6 @@ ColumnLayout {
         columns: page.width < 300 * Theme.textScale ? 1 : page.width > 760 * Theme.textScale ? 3 : 2
         columnSpacing: Theme.grid
         rowSpacing: Theme.grid
-        Repeater {
-            model: page.model.points.length
-            PointTile {
-                required property int index
-                objectName: "point" + index
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                Layout.preferredWidth: 1
-                point: page.model.points[index] || ({})
-                onClicked: page.model.touchPoint(index)
-            }
-        }
         BigButton {
             objectName: "allSound"
             Layout.fillWidth: true
@@ -39,6 +28,20 @@ ColumnLayout {
             text: qsTr("All seven sound")
             tone: "snug"
             onClicked: page.model.allSound()
+        }
+        Repeater {
+            model: page.model.points.length
+            PointTile {
+                required property int index
+                objectName: "point" + index
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
+                Layout.minimumHeight: page.brief ? Theme.touch : Theme.answerHeight
+                brief: page.brief
+                point: page.model.points[index] || ({})
+                onClicked: page.model.touchPoint(index)
+            }
         }
     }
 

@@ -11,7 +11,7 @@ PageFrame {
     id: page
 
     required property DockModel model
-    readonly property bool onTable: page.model.stage !== DockModel.Waiting
+    readonly property bool isOnTable: page.model.stage !== DockModel.Waiting
     readonly property bool atPoints: page.model.stage === DockModel.Points
 
     signal openUnit(string unitId)
@@ -28,42 +28,55 @@ PageFrame {
         : qsTr("Today %1: %2 in service, %3 on hold").arg(page.model.count).arg(page.model.inServiceCount).arg(page.model.heldCount)
     hasBack: true
     showsDrawing: page.landscape || !page.phone && page.height >= 900 && Theme.textScale < 1.4 && page.model.stage !== DockModel.What
-    drawingShare: page.onTable ? 0.24 : 0.5
+    drawingShare: page.isOnTable ? 0.2 : page.model.count > 0 ? 0.3 : 0.5
     Keys.onPressed: event => { event.accepted = scan.takeKey(event) }
 
+    headerRight: ScanField {
+        id: scan
+        // Under the title where the header is narrow, beside it elsewhere; it never scrolls away.
+        width: page.phone || Theme.stacks && page.width < 900 ? page.width - 2 * Theme.margin : Math.min(560, page.width * 0.5)
+        focus: true
+        brief: page.isOnTable
+        onScanned: text => page.model.scan(text)
+    }
     drawing: [
         HelmetPoints {
             objectName: "drawing"
             anchors.fill: parent
-            findings: page.onTable ? page.found() : ({})
+            findings: page.isOnTable ? page.found() : ({})
             touchParts: page.atPoints ? PartWords.points : []
-            description: page.onTable ? qsTr("The helmet on the table with its seven points") : qsTr("A helmet with its seven points")
+            description: page.isOnTable ? qsTr("The helmet on the table with its seven points") : qsTr("A helmet with its seven points")
             onPartTouched: name => page.model.touchPoint(page.model.points.findIndex(p => p.code === name))
         }
     ]
 
-    ScanField {
-        id: scan
-        Layout.fillWidth: true
-        focus: true
-        brief: page.onTable
-        onScanned: text => page.model.scan(text)
-    }
     Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.model.refusal }
     Words {
         Layout.fillWidth: true
-        visible: !page.onTable && page.model.refusal.length === 0
+        visible: !page.isOnTable && page.model.refusal.length === 0 && page.model.count === 0
         text: qsTr("A hand scanner types for you. A known unit shows what is due on it; a new one is taken in.")
         tone: "quiet"
     }
     DockUnit {
         Layout.fillWidth: true
-        visible: page.onTable
+        visible: page.isOnTable
         model: page.model
         onOpenUnit: id => page.openUnit(id)
     }
+    Repeater {
+        model: page.isOnTable ? [] : page.model.arrivals
+        ListRow {
+            required property var modelData
+            objectName: "arrival"
+            Layout.fillWidth: true
+            title: qsTr("%1, %2").arg(modelData.serial).arg(modelData.kind)
+            detail: modelData.status
+            tone: modelData.isHeld ? "stop" : "plain"
+            onClicked: page.openUnit(modelData.unit)
+        }
+    }
     DockWhat { Layout.fillWidth: true; visible: page.model.stage === DockModel.What; model: page.model }
-    DockPoints { Layout.fillWidth: true; visible: page.atPoints; model: page.model }
+    DockPoints { Layout.fillWidth: true; visible: page.atPoints; brief: page.phone || page.height < 1000; model: page.model }
 
     foot: [
         Words {
@@ -71,7 +84,7 @@ PageFrame {
             Layout.fillWidth: true
             visible: page.atPoints && text.length > 0
             text: page.model.outcomeWords
-            tone: page.model.isInServiceOpen ? "snug" : "stop"
+            tone: page.model.isInServiceOpen ? "snug" : page.model.isReasonNeeded ? "quiet" : "stop"
             bold: true
         },
         AnswerBar {
@@ -94,7 +107,7 @@ PageFrame {
         UndoBar {
             objectName: "undoBar"
             Layout.fillWidth: true
-            text: page.onTable ? "" : page.model.lastWords
+            text: page.isOnTable ? "" : page.model.lastWords
             undoText: qsTr("Undo")
             onUndone: page.model.undoLast()
         }
@@ -115,7 +128,7 @@ PageFrame {
             scan.forceActiveFocus()
         }
         function onChanged(): void {
-            if (page.onTable && scan.done)
+            if (page.isOnTable && scan.done)
                 scan.text = ""
         }
     }

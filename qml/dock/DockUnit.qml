@@ -10,75 +10,80 @@ Card {
     id: card
 
     required property DockModel model
+    readonly property bool isAtPoints: card.model.stage === DockModel.Points
 
     signal openUnit(string unitId)
 
     tone: card.model.isKnown ? (card.model.due.length > 0 ? "see" : "snug") : "info"
+    padding: Theme.phone ? 12 : Theme.gap
 
-    ColumnLayout {
+    RowLayout {
         width: parent.width
-        spacing: 6
-        GridLayout {
+        spacing: Theme.grid
+        ColumnLayout {
             Layout.fillWidth: true
-            columns: card.width < 420 * Theme.textScale ? 1 : 2
+            Layout.alignment: Qt.AlignTop
+            spacing: 4
             Words { Layout.fillWidth: true; text: card.model.serial; size: "head"; wrapMode: Text.WrapAnywhere }
-            Row {
-                spacing: Theme.grid
-                BigButton {
-                    objectName: "openUnit"
-                    visible: card.model.isKnown
-                    kind: "quiet"
-                    text: qsTr("Its page")
-                    onClicked: card.openUnit(card.model.unitId)
-                }
-                BigButton {
-                    objectName: "change"
-                    visible: !card.model.isKnown && card.model.stage === DockModel.Points
-                    kind: "quiet"
-                    text: qsTr("Change")
-                    spokenName: qsTr("Change sheet, size or label")
-                    onClicked: card.model.toWhat()
-                }
-                BigButton {
-                    objectName: "putAside"
-                    kind: "quiet"
-                    text: qsTr("Put aside")
-                    spokenName: qsTr("Put aside, nothing is written")
-                    onClicked: card.model.putAside()
-                }
-            }
-        }
-        Words {
-            Layout.fillWidth: true
-            text: card.model.isKnown ? card.model.kindWords : card.model.kindWords.length > 0 ? qsTr("New here: %1").arg(card.model.kindWords) : qsTr("New here")
-            bold: true
-        }
-        Words { Layout.fillWidth: true; visible: text.length > 0; text: card.model.remark; size: "small"; tone: "quiet" }
-        Words {
-            Layout.fillWidth: true
-            visible: text.length > 0 && card.model.stage === DockModel.Points && (card.model.isLabelGood || !card.model.isKnown)
-            text: card.model.labelWords
-            size: "small"
-            tone: card.model.isLabelGood ? "quiet" : "stop"
-        }
-        Repeater {
-            model: card.model.due
             Words {
-                required property string modelData
                 Layout.fillWidth: true
-                text: modelData
-                size: "small"
+                text: card.model.isKnown ? card.model.kindWords : card.model.kindWords.length > 0 ? qsTr("New here: %1").arg(card.model.kindWords) : qsTr("New here")
                 bold: true
-                tone: "see"
+            }
+            Words { Layout.fillWidth: true; visible: text.length > 0; text: card.model.remark; size: "small"; tone: "quiet" }
+            Words {
+                Layout.fillWidth: true
+                visible: text.length > 0 && card.isAtPoints && (card.model.isLabelGood || !card.model.isKnown)
+                text: card.model.labelWords
+                size: "small"
+                tone: card.model.isLabelGood ? "quiet" : "stop"
+            }
+            Repeater {
+                model: card.model.due
+                Words {
+                    required property string modelData
+                    Layout.fillWidth: true
+                    text: modelData
+                    size: "small"
+                    bold: true
+                    tone: "see"
+                }
+            }
+            Words {
+                Layout.fillWidth: true
+                visible: card.model.isKnown && card.model.due.length === 0
+                text: qsTr("Nothing else is due on it")
+                size: "small"
+                tone: "snug"
+                bold: true
             }
         }
-        Words {
-            Layout.fillWidth: true
-            visible: card.model.isKnown && card.model.due.length === 0
-            text: qsTr("Nothing else is due on it")
-            size: "small"
-            tone: "snug"
-            bold: true
+        ColumnLayout {
+            Layout.alignment: Qt.AlignTop
+            spacing: Theme.grid
+            BigButton {
+                objectName: "putAside"
+                Layout.alignment: Qt.AlignRight
+                sign: "cross"
+                spokenName: qsTr("Put aside, nothing is written")
+                onClicked: card.model.putAside()
+            }
+            BigButton {
+                objectName: "openUnit"
+                Layout.alignment: Qt.AlignRight
+                visible: card.model.isKnown
+                sign: "next"
+                spokenName: qsTr("Open the page of this helmet")
+                onClicked: card.openUnit(card.model.unitId)
+            }
+            BigButton {
+                objectName: "change"
+                Layout.alignment: Qt.AlignRight
+                visible: !card.model.isKnown && card.isAtPoints
+                sign: "undo"
+                spokenName: qsTr("Change sheet, size or label")
+                onClicked: card.model.toWhat()
+            }
         }
     }
 }

@@ -15,7 +15,7 @@ ColumnLayout {
 
     Card {
         Layout.fillWidth: true
-        visible: what.model.offer.length > 0 && !what.model.isWhatComplete
+        visible: what.model.offer.length > 0 && what.model.kindWords.length === 0
         ColumnLayout {
             width: parent.width
             spacing: Theme.grid

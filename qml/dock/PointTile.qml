@@ -13,8 +13,9 @@ Button {
     readonly property color tint: seen === 2 ? Theme.brick : seen === 1 ? Theme.turf : Theme.ink
 
     text: point.name || ""
-    padding: Theme.phone ? 12 : Theme.gap
-    implicitHeight: Math.max(Theme.answerHeight, contentItem.implicitHeight + 2 * padding)
+    padding: Theme.phone ? 10 : Theme.gap
+    property bool brief: false            // no room for what to look for: only name and state show
+    implicitHeight: Math.max(Theme.touch, contentItem.implicitHeight + 2 * padding)
     focusPolicy: Qt.StrongFocus
     hoverEnabled: false
     Accessible.name: text + ". " + (point.words || "")
@@ -27,8 +28,8 @@ Button {
         Rectangle {
             id: sign
             y: 4
-            width: 20
-            height: 20
+            width: tile.brief ? 16 : 20
+            height: width
             radius: tile.seen === 2 ? 2 : 10
             rotation: tile.seen === 2 ? 45 : 0
             color: tile.seen === 0 ? "transparent" : tile.tint
@@ -37,13 +38,13 @@ Button {
         }
         Column {
             id: lines
-            x: sign.width + 12
+            x: sign.width + (tile.brief ? 8 : 12)
             width: parent.width - x
             spacing: 2
             Words { width: parent.width; text: tile.text; bold: true; Accessible.ignored: true }
             Words {
                 width: parent.width
-                text: tile.seen === 0 ? tile.point.ask || "" : tile.point.words || ""
+                text: tile.seen === 0 && !tile.brief ? tile.point.ask || "" : tile.point.words || ""
                 size: "small"
                 bold: tile.seen !== 0
                 tone: tile.seen === 2 ? "stop" : tile.seen === 1 ? "snug" : "quiet"

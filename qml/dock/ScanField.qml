@@ -1,57 +1,79 @@
 // SPDX-License-Identifier: Apache-2.0
 // Where a hand scanner types and people can too. Whatever is typed anywhere on the page lands here, and Enter hands it over. Control
-// characters, which a text field would drop without a word, are written as \x1d, so that the tag is judged by what was sent.
+// characters, which a text field drops or takes for editing keys, are written as \x1d, so that the tag is judged by what was sent.
 import QtQuick
-import Snugline.Parts
+import QtQuick.Controls.Basic
+import Snugline.Tokens
 
 FocusScope {
     id: scan
 
-    property alias message: entry.message
-    property alias text: entry.text
+    property alias text: field.text
     property bool brief: false            // a unit is on the table: the label steps back
+    property bool done: false             // what stands there was handed over already
 
     signal scanned(string text)
 
     // A key pressed while something else on the page has the focus. True when it was taken.
     function takeKey(event: var): bool {
-        if (event.text.length !== 1 || event.modifiers & Qt.AltModifier)
-            return false
-        const character = event.text.charCodeAt(0)
-        const isControl = character < 32
-        if (isControl && !(event.modifiers & Qt.ControlModifier) && character !== 29)
-            return false                  // Tab, Return, Escape, Backspace keep their meaning
-        if (isControl && [1, 3, 22, 24, 25, 26].includes(character))
-            return false                  // select all, copy, paste, cut, redo, undo
-        if (character === 32 || character === 127)
+        if (event.text.length !== 1 || event.text === " " || event.modifiers & Qt.AltModifier)
             return false                  // a blank presses the button it stands on
-        entry.forceActiveFocus()
-        if (scan.done)
-            entry.clear()
-        scan.done = false
-        entry.text += isControl ? "\\x" + character.toString(16).padStart(2, "0") : event.text
+        if (event.text.charCodeAt(0) < 32 || event.text.charCodeAt(0) === 127)
+            return scan.takeControl(event)
+        field.forceActiveFocus()
+        scan.put(event.text)
         return true
     }
-
-    property bool done: false             // what stands there was handed over already
+    function takeControl(event: var): bool {
+        const character = event.text.length === 1 ? event.text.charCodeAt(0) : 32
+        const isEditing = !(event.modifiers & Qt.ControlModifier)       // Enter, Tab, Escape, Backspace
+        if (character >= 32 || isEditing || event.key === Qt.Key_V)     // pasting stays possible
+            return false
+        field.forceActiveFocus()
+        scan.put("\\x" + character.toString(16).padStart(2, "0"))
+        return true
+    }
+    function put(words: string): void {
+        if (scan.done)
+            field.clear()
+        scan.done = false
+        field.insert(field.length, words)
+    }
 
     implicitWidth: 320
-    implicitHeight: entry.implicitHeight
-    Keys.onPressed: event => { event.accepted = scan.takeKey(event) }
+    implicitHeight: field.height
 
-    TextEntry {
-        id: entry
+    TextField {
+        id: field
         objectName: "scan"
         width: scan.width
+        height: Math.max(Theme.touch, implicitHeight)
         focus: true
-        scanner: true
-        label: scan.brief ? "" : qsTr("Scan the serial tag, or type it and press Enter")
-        hint: scan.brief ? qsTr("Next tag") : qsTr("Serial tag")
+        font.family: Theme.family
+        font.pixelSize: Theme.headSize
+        color: Theme.ink
+        placeholderText: scan.brief ? qsTr("Next tag") : qsTr("Scan or type a tag")
+        placeholderTextColor: Theme.slate
+        selectionColor: Theme.lake
+        selectedTextColor: Theme.onFill
+        leftPadding: Theme.gap
+        rightPadding: Theme.gap
+        maximumLength: 512
         inputMethodHints: Qt.ImhNoPredictiveText | Qt.ImhNoAutoUppercase
-        onEdited: scan.done = false
-        onAccepted: text => {
+        Accessible.name: qsTr("Serial tag")
+        Keys.onPressed: event => { event.accepted = scan.takeControl(event) }
+        Keys.onShortcutOverride: event => { event.accepted = (event.modifiers & Qt.ControlModifier) && event.key !== Qt.Key_V }
+        onTextEdited: scan.done = false
+        onAccepted: {
             scan.done = true
             scan.scanned(text)
+            selectAll()
+        }
+        background: Rectangle {
+            radius: Theme.radius
+            color: Theme.card
+            border.width: field.activeFocus ? Theme.focusWidth : Theme.stroke
+            border.color: field.activeFocus ? Theme.lake : Theme.ink
         }
     }
 }

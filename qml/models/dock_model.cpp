@@ -15,8 +15,9 @@
 namespace snugline::models {
 
 namespace {
+constexpr qsizetype kArrivalsShown = 12;
 constexpr int kYearsShown = 12;  // a label older than the age limit and a spare year is lapsed by any sheet
-}
+}  // namespace
 
 struct DockModel::Body {
   Desk* desk;
@@ -146,6 +147,22 @@ bool DockModel::isWorn() const { return m_body->unit() != nullptr && !m_body->un
 bool DockModel::isWhatComplete() const { return m_body->table.isWhatComplete(m_body->desk->views()); }
 QString DockModel::offer() const { return m_body->table.offerWords(m_body->desk->views()); }
 QString DockModel::lastWords() const { return m_body->table.draft().last ? m_body->table.draft().last->words : QString(); }
+QVariantList DockModel::arrivals() const {
+  QVariantList list;
+  const season::Views& views = m_body->desk->views();
+  const std::vector<std::string>& units = m_body->table.draft().units;
+  for (auto id = units.rbegin(); id != units.rend() && list.size() < kArrivalsShown; ++id) {
+    const season::UnitRecord* unit = views.unit(*id);
+    if (unit == nullptr) continue;
+    list.append(QVariantMap{{QStringLiteral("unit"), text(unit->id)},
+                            {QStringLiteral("serial"), text(unit->serial)},
+                            {QStringLiteral("kind"), kindOf(views, *unit)},
+                            {QStringLiteral("status"), unitStatus(*unit)},
+                            {QStringLiteral("isHeld"), !unit->holds.empty()}});
+  }
+  return list;
+}
+
 int DockModel::count() const { return static_cast<int>(m_body->table.draft().units.size()); }
 int DockModel::inServiceCount() const { return count() - heldCount(); }
 int DockModel::heldCount() const { return m_body->table.heldCount(m_body->desk->views()); }

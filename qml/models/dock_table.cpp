@@ -249,7 +249,9 @@ QStringList dueOnUnit(const season::Views& views, const season::UnitRecord& unit
   for (const gear::Point point : gear::kPoints) {
     const auto& seen = unit.points[static_cast<std::size_t>(point)];
     if (!seen || seen->finding.state == gear::PointState::unseen) unseen.append(pointName(point));
-    if (seen && seen->finding.state == gear::PointState::fault) {
+    const bool isHeld =
+        std::any_of(unit.holds.begin(), unit.holds.end(), [&](const season::HoldRecord& hold) { return hold.reason == gear::code(point); });
+    if (seen && seen->finding.state == gear::PointState::fault && !isHeld) {
       due.append(Dock::tr("%1: %2").arg(pointName(point), pointStateWords(seen->finding)));
     }
   }
@@ -275,6 +277,9 @@ QString outcomeSentence(const book::Outcome& outcome, const book::Arrival& arriv
     if (gear::isNeededForService(point) && arrival.points[static_cast<std::size_t>(point)].state == gear::PointState::unseen)
       unseen.append(pointName(point));
   }
+  const bool isNoneSeen = std::all_of(arrival.points.begin(), arrival.points.end(),
+                                      [](const gear::PointFinding& finding) { return finding.state == gear::PointState::unseen; });
+  if (isNoneSeen) return Dock::tr("See the seven points first");
   if (!unseen.isEmpty()) return Dock::tr("To go in service, see first: %1").arg(PlainWords::list(unseen));
   const QString why =
       outcome.what.empty() ? holdReason(outcome.reason) : Dock::tr("%1: %2").arg(holdReason(outcome.reason), holdWhat(outcome.what));

@@ -13,7 +13,8 @@ Item {
     property int mostColumns: 6
     readonly property int count: choices ? choices.length : 0
     property real widest: 0
-    readonly property int columns: Math.max(1, Math.min(count, mostColumns, Math.floor((width + Theme.grid) / (Math.max(widest, Theme.touch) + Theme.grid))))
+    readonly property int fitting: Math.max(1, Math.min(count, mostColumns, Math.floor((width + Theme.grid) / (Math.max(widest, Theme.touch) + Theme.grid))))
+    readonly property int columns: Math.max(1, Math.ceil(count / Math.ceil(count / fitting)))   // no lone last one where the rows can be even
 
     signal chosen(string name)
 
@@ -23,7 +24,7 @@ Item {
         for (let i = 0; i < buttons.count; ++i) {
             const button = buttons.itemAt(i) as BigButton
             if (button)
-                most = Math.max(most, button.naturalWidth + (button.checked ? 0 : 28 + Theme.grid))
+                most = Math.max(most, button.naturalWidth - (button.checked ? 28 * Math.min(Theme.textScale, 1.6) + Theme.grid : 0))
         }
         widest = most
     }

@@ -28,11 +28,15 @@ Item {
             Theme.reducedMotion = true
             screen = createTemporaryObject(dockScreen, root)
             verify(screen)
+            screen.forceActiveFocus()
         }
         function touch(name: string): void {
             tryVerify(() => findChild(screen, name) !== null && findChild(screen, name).visible, 5000, name)
             const target = findChild(screen, name)
             screen.scrollArea.reveal(target)
+            for (let at = target; at; at = at.parent)
+                if (isPolishScheduled(at))
+                    waitForItemPolished(at)
             const sequence = touchEvent(target)
             sequence.press(0, target).commit()
             sequence.release(0, target).commit()

@@ -32,6 +32,7 @@ TestCase {
         Theme.reducedMotion = true
         screen = createTemporaryObject(dockScreen, walk)
         verify(screen)
+        screen.forceActiveFocus()
         touches = 0
     }
     function hide(): void {
@@ -68,6 +69,9 @@ TestCase {
         const area = screen.scrollArea
         if (isInside(target, area))
             area.reveal(target)
+        for (let at = target; at; at = at.parent)
+            if (isPolishScheduled(at))
+                waitForItemPolished(at)
         const sequence = touchEvent(target)
         sequence.press(0, target).commit()
         sequence.release(0, target).commit()
