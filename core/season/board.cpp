@@ -172,23 +172,33 @@ void Board::build(const Views& views, BoardTime time, const Conditions& conditio
   const DueContext context = contextOf(views, time);
   std::vector<SortKey> keys;
   keys.reserve(athletes.size());
-  std::vector<DueRow> rows;
-  rows.reserve(athletes.size());
+  m_rows.resize(athletes.size());
   constexpr std::size_t kAhead = 16;  // rows; measured, more does not help
   for (std::size_t i = 0; i < athletes.size(); ++i) {
     if (i % kAhead == 0) fetchBlock(views, &athletes[i], std::min(kAhead, athletes.size() - i));
-    const DueRow& row = rows.emplace_back(rowOf(context, *athletes[i]));
+    DueRow& row = m_rows[i];
+    makeRow(context, *athletes[i], row);
     keys.push_back({majorOf(row), jerseyKey(row.jersey), numberOf(row.athlete), static_cast<std::uint32_t>(i)});
   }
-  // Keys are sorted, rows move once: a row is far larger than its key.
-  std::sort(keys.begin(), keys.end(), [&rows](const SortKey& a, const SortKey& b) {
+  std::sort(keys.begin(), keys.end(), [this](const SortKey& a, const SortKey& b) {
     if (a.major != b.major) return a.major < b.major;
     if (a.jersey != b.jersey) return a.jersey < b.jersey;
-    return a.n != b.n ? a.n < b.n : rows[a.row].athlete < rows[b.row].athlete;
+    return a.n != b.n ? a.n < b.n : m_rows[a.row].athlete < m_rows[b.row].athlete;
   });
-  m_rows.clear();
-  m_rows.reserve(rows.size());
-  for (const SortKey& key : keys) m_rows.push_back(std::move(rows[key.row]));
+  // Keys were sorted, rows move once, ring by ring: a row is far larger than its key, and a second array of them larger still.
+  for (std::size_t start = 0; start < keys.size(); ++start) {
+    if (keys[start].row == start) continue;
+    DueRow held = std::move(m_rows[start]);
+    std::size_t hole = start;
+    while (keys[hole].row != start) {
+      const std::size_t from = keys[hole].row;
+      m_rows[hole] = std::move(m_rows[from]);
+      keys[hole].row = static_cast<std::uint32_t>(hole);
+      hole = from;
+    }
+    m_rows[hole] = std::move(held);
+    keys[hole].row = static_cast<std::uint32_t>(hole);
+  }
 }
 
 void Board::indexKeys() {
@@ -220,7 +230,8 @@ void Board::update(const Views& views, const std::vector<std::string>& athletes)
     const auto known = m_keys.find(id);
     if (known == m_keys.end()) {
       if (!isWanted) continue;
-      DueRow row = rowOf(context, *athlete);
+      DueRow row;
+      makeRow(context, *athlete, row);
       m_keys.emplace(id, rankKeyOf(row));
       m_rows.insert(std::upper_bound(m_rows.begin(), m_rows.end(), row, before), std::move(row));
       continue;
@@ -231,7 +242,8 @@ void Board::update(const Views& views, const std::vector<std::string>& athletes)
       m_rows.erase(old);
       continue;
     }
-    DueRow row = rowOf(context, *athlete);
+    DueRow row;
+    makeRow(context, *athlete, row);
     RankKey key = rankKeyOf(row);
     if (key == known->second) {
       *old = std::move(row);

@@ -15,8 +15,10 @@ constexpr int kYouthThroughAge = 18;  // ours: completed in the calendar year; n
 
 class Collector {
  public:
-  Collector(const DueContext& context, const Standing& standing) : m_context(context), m_standing(standing) {}
-  std::vector<DueReason> take() { return std::move(m_reasons); }
+  Collector(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons)
+      : m_context(context), m_standing(standing), m_reasons(reasons) {
+    m_reasons.clear();
+  }
 
   void unwell();
   void units();
@@ -58,7 +60,7 @@ class Collector {
 
   const DueContext& m_context;
   const Standing& m_standing;
-  std::vector<DueReason> m_reasons;
+  std::vector<DueReason>& m_reasons;
 };
 
 bool Collector::isWorn(const std::string& unit) const {
@@ -152,11 +154,13 @@ void Collector::label(const UnitRecord& unit) {
 }
 
 void Collector::units() {
-  for (const UnitRecord* unit : m_standing.units) {
-    heldOrAway(*unit);
-    faults(*unit);
-    label(*unit);
-  }
+  const auto judge = [this](const UnitRecord& unit) {
+    heldOrAway(unit);
+    faults(unit);
+    label(unit);
+  };
+  if (m_standing.unit != nullptr) judge(*m_standing.unit);
+  for (const UnitRecord* unit : m_standing.others) judge(*unit);
 }
 
 void Collector::pairing() {
@@ -167,16 +171,18 @@ void Collector::pairing() {
     return;
   }
   if (athlete.units.size() > 1) addAtOnce(DueKind::twoUnits, since).count = static_cast<int>(athlete.units.size());
-  for (const UnitRecord* unit : m_standing.units) {
-    if (unit->athletes.size() < 2) continue;
+  const auto askOthers = [&](const UnitRecord& unit) {
+    if (unit.athletes.size() < 2) return;
     DueReason& reason = addAtOnce(DueKind::twoAthletes, since);
-    for (const std::string& other : unit->athletes) {
+    for (const std::string& other : unit.athletes) {
       const AthleteRecord* record = other == athlete.id ? nullptr : m_context.views->athlete(other);
       if (record == nullptr) continue;
       if (!reason.text.empty()) reason.text += ", ";
       reason.text += record->jersey;
     }
-  }
+  };
+  if (m_standing.unit != nullptr) askOthers(*m_standing.unit);
+  for (const UnitRecord* unit : m_standing.others) askOthers(*unit);
 }
 
 void Collector::words() {
@@ -339,8 +345,8 @@ void Collector::tape() {
 
 }  // namespace
 
-std::vector<DueReason> reasonsOf(const DueContext& context, const Standing& standing) {
-  Collector collect(context, standing);
+void findReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons) {
+  Collector collect(context, standing, reasons);
   collect.unwell();
   collect.pairing();
   collect.units();
@@ -349,7 +355,6 @@ std::vector<DueReason> reasonsOf(const DueContext& context, const Standing& stan
   collect.fit();
   collect.points();
   collect.tape();
-  return collect.take();
 }
 
 }  // namespace snugline::season

@@ -22,8 +22,8 @@ struct DueContext {
 // What is read off an athlete's record before any rule is asked.
 struct Standing {
   const AthleteRecord* athlete = nullptr;
-  const UnitRecord* unit = nullptr;      // worn now; the last paired one where there are two
-  std::vector<const UnitRecord*> units;  // all of them
+  const UnitRecord* unit = nullptr;       // worn now; the last paired one where there are two
+  std::vector<const UnitRecord*> others;  // further ones, where there are two
   const CheckRecord* open = nullptr;
   const EndedCheck* last = nullptr;          // in the unit worn since it was paired, not dated after now unless it found something
   const EndedCheck* fit = nullptr;           // the first fit or refit that the break-in counts from
@@ -39,10 +39,11 @@ struct NextLook {
 };
 [[nodiscard]] std::optional<NextLook> nextLook(const DueContext& context, const Standing& standing);
 
-[[nodiscard]] DueRow rowOf(const DueContext& context, const AthleteRecord& athlete);
+// Fills a row that may have been used before: its memory is kept, so that a board made anew asks for little.
+void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row);
 
-// All reasons, in no order.
-[[nodiscard]] std::vector<DueReason> reasonsOf(const DueContext& context, const Standing& standing);
+// All reasons, in no order, in place of what was there.
+void findReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons);
 
 // Not dated after now: a wrong clock elsewhere must not make a look count.
 [[nodiscard]] inline bool isSeen(const DueContext& context, Instant at) { return at.ms <= context.now.ms; }

@@ -135,9 +135,11 @@ Standing standingOf(const DueContext& context, const AthleteRecord& athlete) {
   Standing standing;
   standing.athlete = &athlete;
   for (const std::string& id : athlete.units) {
-    if (const UnitRecord* unit = context.views->unit(id)) standing.units.push_back(unit);
+    const UnitRecord* unit = context.views->unit(id);
+    if (unit == nullptr) continue;
+    if (standing.unit != nullptr) standing.others.push_back(standing.unit);
+    standing.unit = unit;
   }
-  if (!standing.units.empty()) standing.unit = standing.units.back();
   if (!athlete.openCheck.empty()) standing.open = context.views->openCheck(athlete.openCheck);
   if (standing.unit == nullptr) return standing;
 
@@ -149,6 +151,9 @@ Standing standingOf(const DueContext& context, const AthleteRecord& athlete) {
   // Newest first; nothing before the last fit matters.
   for (auto it = athlete.checks.rbegin(); it != athlete.checks.rend() && standing.fit == nullptr; ++it) {
     const EndedCheck& check = *it;
+    // Once the newest are known only a fit matters; asking a look for its unit would read a line of memory for nothing.
+    const bool isFitOnly = standing.last != nullptr && standing.look != nullptr;
+    if (isFitOnly && check.kind == fit::CheckKind::look) continue;
     if (!isOfThisUnit(check)) continue;
     const bool isFinding = check.verdict == fit::Verdict::doNotWear || check.verdict == fit::Verdict::adjust;
     const bool counts = isSeen(context, check.stamp.at);
@@ -160,7 +165,7 @@ Standing standingOf(const DueContext& context, const AthleteRecord& athlete) {
   }
   // Taken over without a recorded first fit: a look that fits has seen all nine marks.
   for (auto it = athlete.checks.rbegin(); it != athlete.checks.rend() && standing.fit == nullptr; ++it) {
-    if (isOfThisUnit(*it) && isFit(*it) && isSeen(context, it->stamp.at)) standing.fit = &*it;
+    if (isFit(*it) && isSeen(context, it->stamp.at) && isOfThisUnit(*it)) standing.fit = &*it;
   }
   if (standing.fit != nullptr && standing.look != nullptr && dayOf(standing.look->stamp.at) > dayOf(standing.fit->stamp.at)) {
     standing.lookAfterFit = standing.look;
@@ -180,19 +185,26 @@ std::optional<NextLook> nextLook(const DueContext& context, const Standing& stan
   return NextLook{DueKind::weeklyLook, seen.plus(fit::kWeeklyFromDays), seen.plus(fit::kWeeklyByDays)};
 }
 
-DueRow rowOf(const DueContext& context, const AthleteRecord& athlete) {
+void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row) {
   const Standing standing = standingOf(context, athlete);
-  DueRow row;
   row.athlete = athlete.id;
   row.jersey = athlete.jersey;
   row.family = athlete.family;
   row.given = athlete.given;
+  row.unit.clear();
+  row.serial.clear();
+  row.check.clear();
   if (standing.unit != nullptr) {
     row.unit = standing.unit->id;
     row.serial = standing.unit->serial;
   }
   if (standing.open != nullptr) row.check = standing.open->id;
-  row.reasons = reasonsOf(context, standing);
+  row.lane = Lane::nothingDue;
+  row.strip = {};
+  row.words = {};
+  row.wordFeels = {};
+  row.points = {};
+  findReasons(context, standing, row.reasons);
   if (row.reasons.size() > 1) {
     std::stable_sort(row.reasons.begin(), row.reasons.end(), [](const DueReason& a, const DueReason& b) {
       if (a.lane != b.lane) return a.lane < b.lane;
@@ -216,18 +228,20 @@ DueRow rowOf(const DueContext& context, const AthleteRecord& athlete) {
       row.dueBy = std::min(row.dueBy, reason.dueBy);
     }
   }
-  for (const UnitRecord* unit : standing.units) {
-    row.isWithAthlete =
-        row.isWithAthlete || std::any_of(unit->holds.begin(), unit->holds.end(), [](const HoldRecord& h) { return h.isWithAthlete; });
-  }
+  const auto isOut = [](const UnitRecord& unit) {
+    return std::any_of(unit.holds.begin(), unit.holds.end(), [](const HoldRecord& h) { return h.isWithAthlete; });
+  };
+  row.isWithAthlete = (standing.unit != nullptr && isOut(*standing.unit)) ||
+                      std::any_of(standing.others.begin(), standing.others.end(), [&](const UnitRecord* unit) { return isOut(*unit); });
   row.isOnTop = isRankedOnTop(row);
   row.action = actionOf(row, standing);
   drawStrip(row, context, standing);
-  return row;
 }
 
 DueRow rowOf(const Views& views, const AthleteRecord& athlete, BoardTime time, const Conditions&) {
-  return rowOf(contextOf(views, time), athlete);
+  DueRow row;
+  makeRow(contextOf(views, time), athlete, row);
+  return row;
 }
 
 }  // namespace snugline::season
