@@ -31,7 +31,7 @@ ListPage {
             objectName: "search"
             Layout.fillWidth: true
             label: qsTr("Serial or wearer")
-            hint: qsTr("Search, or scan a tag")
+            hint: qsTr("Search")
             text: page.units.search
             onEdited: text => page.units.search = text
         }

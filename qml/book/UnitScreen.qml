@@ -88,8 +88,8 @@ PageFrame {
                 objectName: "moves"
                 Layout.fillWidth: true
                 mostColumns: 3
-                choices: page.unit.moves.map(m => ({ name: m.to, text: m.words, enabled: !page.unit.isBusy }))
-                onChosen: name => { page.unit.moveTo(name, where.text); where.clear() }
+                choices: page.unit.moves.map(m => ({ name: "to-" + m.to, text: m.words, enabled: !page.unit.isBusy }))
+                onChosen: name => { page.unit.moveTo(name.slice(3), where.text); where.clear() }
             }
         }
     }

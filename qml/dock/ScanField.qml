@@ -52,7 +52,7 @@ FocusScope {
         font.family: Theme.family
         font.pixelSize: Theme.headSize
         color: Theme.ink
-        placeholderText: scan.brief ? qsTr("Next tag") : qsTr("Scan or type a tag")
+        placeholderText: Theme.stacks ? qsTr("Tag") : scan.brief ? qsTr("Next tag") : qsTr("Scan or type a tag")
         placeholderTextColor: Theme.slate
         selectionColor: Theme.lake
         selectedTextColor: Theme.onFill

@@ -271,7 +271,7 @@ QString outcomeSentence(const book::Outcome& outcome, const book::Arrival& arriv
       faults.append(finding.what.empty() ? pointName(point) : Dock::tr("%1: %2").arg(pointName(point), text(finding.what)));
     }
   }
-  if (!faults.isEmpty()) return Dock::tr("Goes on hold. %1").arg(faults.join(Dock::tr("; ", "between faults")));
+  if (!faults.isEmpty()) return Dock::tr("On hold: %1").arg(faults.join(Dock::tr("; ", "between faults")));
   QStringList unseen;
   for (const gear::Point point : gear::kPoints) {
     if (gear::isNeededForService(point) && arrival.points[static_cast<std::size_t>(point)].state == gear::PointState::unseen)
@@ -283,14 +283,14 @@ QString outcomeSentence(const book::Outcome& outcome, const book::Arrival& arriv
   if (!unseen.isEmpty()) return Dock::tr("To go in service, see first: %1").arg(PlainWords::list(unseen));
   const QString why =
       outcome.what.empty() ? holdReason(outcome.reason) : Dock::tr("%1: %2").arg(holdReason(outcome.reason), holdWhat(outcome.what));
-  return Dock::tr("Goes on hold. %1").arg(why);
+  return Dock::tr("On hold: %1").arg(why);
 }
 
 bool isReasonOpen(const book::Outcome& outcome, const book::Arrival& arrival) {
   if (outcome.isInService) return true;
   const bool isAnyFault = std::any_of(arrival.points.begin(), arrival.points.end(),
                                       [](const gear::PointFinding& finding) { return finding.state == gear::PointState::fault; });
-  return !isAnyFault && gear::pointFromCode(outcome.reason).has_value();
+  return !isAnyFault && outcome.what == book::kNotSeenYet;
 }
 
 Result<book::Drafts> draftsOfHold(const season::Views& views, const book::Arrival& arrival, const std::string& what, bool isWithAthlete,

@@ -47,19 +47,21 @@ Item {
             rowSpacing: Theme.grid
             Repeater {
                 id: buttons
-                model: grid.choices
+                model: grid.count         // not the list itself: a new list of the same length keeps the buttons and the focus
                 onItemAdded: grid.measure()
                 BigButton {
-                    required property var modelData
-                    objectName: modelData.name
+                    required property int index
+                    readonly property var choice: grid.choices[index] ?? ({ name: "", text: "" })
+                    objectName: choice.name
                     Layout.fillWidth: true
                     Layout.preferredWidth: 1
-                    text: modelData.text
-                    detail: modelData.detail || ""
-                    checked: modelData.chosen === true
-                    enabled: modelData.enabled !== false
+                    text: choice.text
+                    onNaturalWidthChanged: Qt.callLater(grid.measure)
+                    detail: choice.detail || ""
+                    checked: choice.chosen === true
+                    enabled: choice.enabled !== false
                     spokenName: checked ? qsTr("%1, chosen").arg(text) : text
-                    onClicked: grid.chosen(modelData.name)
+                    onClicked: grid.chosen(choice.name)
                 }
             }
         }

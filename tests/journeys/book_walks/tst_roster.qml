@@ -61,6 +61,13 @@ Item {
             return null
         }
         function page(): var { return findChild(screen, "bookStack").currentItem }
+        // Everything is where it will be drawn.
+        function settle(item: Item): void {
+            if (isPolishScheduled(item))
+                waitForItemPolished(item)
+            for (let i = 0; i < item.children.length; ++i)
+                settle(item.children[i])
+        }
         function touch(name: string): void {
             tryVerify(() => item(name) !== null, 5000, "nothing named " + name)
             const target = item(name)
@@ -68,9 +75,7 @@ Item {
             for (let at = target; at; at = at.parent)
                 if (at === page().scrollArea)
                     page().scrollArea.reveal(target)
-            for (let at = target; at; at = at.parent)
-                if (isPolishScheduled(at))
-                    waitForItemPolished(at)
+            settle(screen)
             const sequence = touchEvent(target)
             sequence.press(0, target).commit()
             sequence.release(0, target).commit()
@@ -149,7 +154,8 @@ Item {
             touch("edit")
             write("jersey", "4")
             touch("keep")
-            tryVerify(() => room.roster.athlete(room.roster.data(room.roster.index(0, 0), RosterModel.AthleteIdRole)).jersey === "4")
+            room.roster.search = "4"
+            tryCompare(room.roster, "count", 1)
             compare(room.athleteCount(), 1)
         }
 
@@ -205,9 +211,9 @@ Item {
             room.addUnit("H-0231", "L", 2025)
             screen.showUnit(room.unitId("H-0231"))
             write("where", "the firm")
-            touch("repair")
+            touch("to-repair")
             tryVerify(() => room.units.page.statusWords.indexOf("repair") > 0)
-            touch("back")
+            touch("to-back")
             tryVerify(() => room.units.page.points.every(p => p.state === 0))
         }
 

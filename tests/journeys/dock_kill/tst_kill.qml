@@ -30,13 +30,18 @@ Item {
             verify(screen)
             screen.forceActiveFocus()
         }
+        // Everything is where it will be drawn.
+        function settle(item: Item): void {
+            if (isPolishScheduled(item))
+                waitForItemPolished(item)
+            for (let i = 0; i < item.children.length; ++i)
+                settle(item.children[i])
+        }
         function touch(name: string): void {
             tryVerify(() => findChild(screen, name) !== null && findChild(screen, name).visible, 5000, name)
             const target = findChild(screen, name)
             screen.scrollArea.reveal(target)
-            for (let at = target; at; at = at.parent)
-                if (isPolishScheduled(at))
-                    waitForItemPolished(at)
+            settle(screen)
             const sequence = touchEvent(target)
             sequence.press(0, target).commit()
             sequence.release(0, target).commit()

@@ -62,6 +62,13 @@ TestCase {
         }
         return null
     }
+    // Everything is where it will be drawn.
+    function settle(item: Item): void {
+        if (isPolishScheduled(item))
+            waitForItemPolished(item)
+        for (let i = 0; i < item.children.length; ++i)
+            settle(item.children[i])
+    }
     function touch(name: string): void {
         const target = item(name)
         verify(target, "nothing named " + name)
@@ -69,9 +76,7 @@ TestCase {
         const area = screen.scrollArea
         if (isInside(target, area))
             area.reveal(target)
-        for (let at = target; at; at = at.parent)
-            if (isPolishScheduled(at))
-                waitForItemPolished(at)
+        settle(screen)
         const sequence = touchEvent(target)
         sequence.press(0, target).commit()
         sequence.release(0, target).commit()

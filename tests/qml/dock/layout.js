@@ -10,14 +10,14 @@ function nameOf(item) {
 function troubles(screen, leastTouch) {
     const found = []
     walk(screen, screen, leastTouch, found)
-    return found
+    return found.slice(0, 5)
 }
 
 function walk(item, screen, leastTouch, found) {
     for (let i = 0; i < item.children.length; ++i) {
         const child = item.children[i]
-        if (!child.visible || child.opacity === 0)
-            continue
+        if (!child.visible || child.opacity === 0 || child.drawScale !== undefined)
+            continue                      // a drawing scales itself into its place
         const at = child.mapToItem(screen, 0, 0)
         if (child.width > 0 && child.height > 0 && (at.x < -6 || at.x + child.width > screen.width + 6))
             found.push("sticks out sideways: " + nameOf(child) + " " + Math.round(at.x) + ".." + Math.round(at.x + child.width))
