@@ -38,7 +38,7 @@ Flickable {
         if (top < contentY)
             contentY = Math.max(0, top - Theme.gap)
         else if (top + item.height > contentY + height)
-            contentY = Math.min(contentHeight - height, top + item.height - height + Theme.gap)
+            contentY = Math.max(0, Math.min(contentHeight - height, top + item.height - height + Theme.gap))
     }
 
     ColumnLayout {
