@@ -217,8 +217,31 @@ void Story::renewLabels(const Season& season) {
     const bool isDue = good && good->first < season.end && unit->place == season::UnitPlace::shelf;
     if (!isDue) continue;
     m_scribe.write(book::move(m_scribe.views(), id, "sent-out", "recertification"), at(out, 600, m_turn++), m_aide);
-    m_repairs.push_back({id, out, back});
+    m_repairs.push_back({id, out.plus(-1), back});  // on its way already
   }
+}
+
+// Most warning labels that were worn off at intake are replaced before helmets are handed out.
+void Story::mendWarningLabels(Day day) {
+  const std::string reason(gear::code(gear::Point::warningLabel));
+  std::vector<std::string> mended;
+  for (const auto& [id, unit] : m_scribe.views().units) {
+    if (unit.holds.size() == 1 && unit.holds.front().reason == reason) mended.push_back(id);
+  }
+  std::sort(mended.begin(), mended.end());
+  gear::PointFindings sound{};
+  sound[static_cast<std::size_t>(gear::Point::warningLabel)].state = gear::PointState::sound;
+  std::erase_if(mended, [this](const std::string&) { return m_dice.isOneIn(4); });
+  for (const std::string& id : mended) {
+    const Instant when = at(day, 600, m_turn++);
+    m_scribe.write(book::changePart(m_scribe.views(), id, "exterior warning label", "new one from the maker"), when, m_aide);
+    m_scribe.write(book::seePoints(m_scribe.views(), id, sound, false), when, m_aide);
+    m_scribe.write(book::releaseHold(m_scribe.views(), id, m_scribe.views().units.at(id).holds.front().fact, "label replaced"), when,
+                   m_aide);
+  }
+  if (!flush()) return;
+  for (const std::string& id : mended) m_scribe.write(book::move(m_scribe.views(), id, "in-service", {}), at(day, 640, m_turn++), m_aide);
+  flush();
 }
 
 void Story::tapeHeads(const std::vector<Player*>& players, Day day) {
@@ -246,9 +269,9 @@ void Story::handBack(Day day) {
 void Story::runDay(const Season& season, Day day) {
   m_turn = 0;
   const int until = daysBetween(day, season.start);
-  if (until == kSentOutDays && !m_unitsAreNew) renewLabels(season);
+  repairs(season, day);  // what came back over the winter first
+  if (until == kSentOutDays && !m_unitsAreNew && flush()) renewLabels(season);
   if (until == kSignUpDays) signUp(season);
-  repairs(season, day);
   if (until == kReadyDays) openSeason(season);
   if (until == kHelmetsDays && m_unitsAreNew) {
     takeHelmetsIn(season);
@@ -262,6 +285,7 @@ void Story::runDay(const Season& season, Day day) {
     }
     tapeHeads(taped, day);
   }
+  if (until == kTapeDays - 1) mendWarningLabels(day);
   if (until == kTapeDays - 2) handOut(season, day);
   if (season.isLast && day == m_options.today.plus(-8)) scenesBefore(day);  // from now on nobody changes helmets by chance
   if (!flush() || day < season.start || day > season.end.plus(3)) return;

@@ -48,6 +48,7 @@ class Story {
   void enter(std::vector<Player*>& entering, Day day);
   void takeHelmetsIn(const Season& season);
   void renewLabels(const Season& season);
+  void mendWarningLabels(Day day);
   void tapeHeads(const std::vector<Player*>& players, Day day);
   void handOut(const Season& season, Day day);
   void handBack(Day day);

@@ -45,6 +45,9 @@ bool isWeekend(Day day) { return weekday(day) >= 5; }
 std::string Story::freeUnitFor(const Player& player) {
   const season::Views& views = m_scribe.views();
   const Length head = Length::micrometres(std::int64_t{player.headMm} * 1000);
+  // What a new helmet of the model they like would be outside by: a head off every chart gets the nearest there is.
+  const gear::SizeBand& wish = bandFor(*m_sheets[player.sheet].second, head);
+  const std::int64_t unavoidable = std::max({std::int64_t{0}, wish.low.um - head.um, head.um - wish.high.um});
   std::string best;
   std::int64_t bestCost = 0;
   for (const auto& [id, unit] : views.units) {
@@ -61,7 +64,7 @@ std::string Story::freeUnitFor(const Player& player) {
       bestCost = cost;
     }
   }
-  return bestCost > 48'000 ? std::string() : best;  // 12 mm out of the band: not worth trying
+  return bestCost > unavoidable * 4 + 48'000 ? std::string() : best;  // 12 mm further out of its band: not worth trying
 }
 
 bool Story::pairWith(Player& player, Day day, int minute) {
