@@ -21,16 +21,16 @@ FocusScope {
     function showUnit(unitId: string): void {
         book.units.page.open(unitId)
         book.direct = book.direct || book.settings.bookTrail.length === 0
-        if (book.settings.bookTrail[book.settings.bookTrail.length - 1] !== "unit")
+        if (book.settings.bookTrail.split("/").pop() !== "unit")
             book.push("unit", {})
     }
     function push(name: string, given: var): void {
         stack.push(book.pages[name], given)
-        book.settings.bookTrail = book.settings.bookTrail.concat([name])
+        book.settings.bookTrail += (book.settings.bookTrail.length > 0 ? "/" : "") + name
         stack.currentItem.forceActiveFocus()
     }
     function goBack(): void {
-        book.settings.bookTrail = book.settings.bookTrail.slice(0, -1)
+        book.settings.bookTrail = book.settings.bookTrail.split("/").slice(0, -1).join("/")
         if (stack.depth > (book.direct ? 2 : 1))
             stack.pop()
         else
@@ -46,12 +46,12 @@ FocusScope {
     property bool leaving: false
     property bool direct: false           // came straight to a helmet's page: its way back leaves the Book
     Component.onCompleted: {
-        for (const name of book.settings.bookTrail)
+        for (const name of book.settings.bookTrail.split("/").filter(n => n.length > 0))
             stack.push(book.pages[name])
     }
     Component.onDestruction: {
         if (!book.leaving)
-            book.settings.bookTrail = []
+            book.settings.bookTrail = ""
     }
 
     StackView {

@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Snugline.Tokens
 import Snugline.Parts
 
-ColumnLayout {
+Column {
     id: grid
 
     property var facts: []                // { name, words }
@@ -18,7 +18,7 @@ ColumnLayout {
         GridLayout {
             id: entry
             required property var modelData
-            Layout.fillWidth: true
+            width: grid.width
             columns: grid.stacked ? 1 : 2
             columnSpacing: Theme.gap
             rowSpacing: 0

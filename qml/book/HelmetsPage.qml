@@ -18,18 +18,18 @@ ListPage {
     subtitle: qsTr("%1 shown").arg(page.units.count)
     emptyText: qsTr("No helmet here. Take one in at the Dock, or choose another filter.")
     rows: page.units
-    head: ColumnLayout {
+    head: Column {
         spacing: Theme.gap
         ChipGrid {
             objectName: "filters"
-            Layout.fillWidth: true
+            width: parent.width
             mostColumns: 6
             choices: page.units.filters.map(f => ({ name: String(f.filter), text: f.name, detail: String(f.count), chosen: f.filter === page.units.filter }))
             onChosen: name => page.units.filter = parseInt(name)
         }
         TextEntry {
             objectName: "search"
-            Layout.fillWidth: true
+            width: parent.width
             label: qsTr("Serial or wearer")
             hint: qsTr("Search")
             text: page.units.search

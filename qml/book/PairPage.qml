@@ -19,16 +19,16 @@ ListPage {
         page.unit.forgetRefusal()
         page.unit.candidateSearch = ""
     }
-    head: ColumnLayout {
+    head: Column {
         spacing: Theme.gap
         TextEntry {
             objectName: "search"
-            Layout.fillWidth: true
+            width: parent.width
             label: qsTr("Jersey or name")
             hint: qsTr("Search")
             onEdited: text => page.unit.candidateSearch = text
         }
-        Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.unit.refusal }
+        Notice { objectName: "refusal"; width: parent.width; kind: "stop"; text: page.unit.refusal }
     }
     delegate: ListRow {
         id: entry

@@ -24,42 +24,42 @@ ListPage {
     subtitle: page.intake.isRead ? qsTr("%1: %2").arg(page.intake.file).arg(page.intake.formWords) : qsTr("A CSV file, as any spreadsheet writes it")
     rows: page.intake.rows
     onBack: page.intake.putAside()
-    head: ColumnLayout {
+    head: Column {
         spacing: Theme.gap
         TextEntry {
             id: path
             objectName: "path"
-            Layout.fillWidth: true
+            width: parent.width
             visible: !page.intake.isRead
             label: qsTr("File")
-            hint: qsTr("Folder and file name")
+            hint: qsTr("File")
             onAccepted: text => page.intake.read(text)
         }
         AnswerBar {
             objectName: "fileAnswers"
-            Layout.fillWidth: true
+            width: parent.width
             visible: !page.intake.isRead
             large: false
             answers: [{ name: "choose", text: qsTr("Choose a file"), sign: "search" }, { name: "read", text: qsTr("Read this file"), kind: path.text.trim().length > 0 ? "primary" : "plain", enabled: path.text.trim().length > 0 }]
             onAnswered: name => { if (name === "choose") page.choose(); else page.intake.read(path.text) }
         }
-        Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.intake.refusal }
-        Notice { objectName: "outcome"; Layout.fillWidth: true; kind: "good"; text: page.intake.outcome }
+        Notice { objectName: "refusal"; width: parent.width; kind: "stop"; text: page.intake.refusal }
+        Notice { objectName: "outcome"; width: parent.width; kind: "good"; text: page.intake.outcome }
         Card {
-            Layout.fillWidth: true
+            width: parent.width
             visible: page.intake.isRead
-            ColumnLayout {
+            Column {
                 width: parent.width
                 spacing: Theme.grid
-                Words { objectName: "summary"; Layout.fillWidth: true; size: "head"; text: qsTr("%1 to add, %2 to change, %3 unchanged").arg(page.intake.added).arg(page.intake.altered).arg(page.intake.unchanged) }
+                Words { objectName: "summary"; width: parent.width; size: "head"; text: qsTr("%1 to add, %2 to change, %3 unchanged").arg(page.intake.added).arg(page.intake.altered).arg(page.intake.unchanged) }
                 Words {
-                    Layout.fillWidth: true
+                    width: parent.width
                     visible: page.intake.questioned + page.intake.refused > 0
                     tone: page.intake.refused > 0 ? "stop" : "see"
                     bold: true
                     text: qsTr("%1 questioned, %2 refused. Refused rows stay out; the others go in.").arg(page.intake.questioned).arg(page.intake.refused)
                 }
-                Words { Layout.fillWidth: true; text: qsTr("Nothing is written yet."); tone: "quiet"; size: "small" }
+                Words { width: parent.width; text: qsTr("Nothing is written yet."); tone: "quiet"; size: "small" }
             }
         }
     }

@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Snugline.Tokens
 import Snugline.Parts
 
-ColumnLayout {
+Column {
     id: setting
 
     property string title: ""
@@ -20,10 +20,10 @@ ColumnLayout {
     spacing: Theme.grid
     objectName: "setting-" + (choices.length > 0 ? choices[0].name : "")
 
-    Words { Layout.fillWidth: true; text: setting.title; bold: true }
+    Words { width: parent.width; text: setting.title; bold: true }
     ChipGrid {
         objectName: "choices"
-        Layout.fillWidth: true
+        width: parent.width
         Accessible.name: setting.title
         choices: setting.choices.map(c => ({ name: c.name, text: c.text, detail: c.detail ?? "", chosen: c.name === setting.current }))
         onChosen: name => setting.chosen(name)

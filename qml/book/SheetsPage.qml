@@ -39,36 +39,36 @@ PageFrame {
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 Layout.alignment: Qt.AlignTop
-                ColumnLayout {
+                Column {
                     width: parent.width
                     spacing: Theme.grid
-                    Words { Layout.fillWidth: true; text: card.modelData.name; size: "head" }
-                    Words { Layout.fillWidth: true; text: qsTr("%1. Helmets in the Book: %2").arg(card.modelData.adopted).arg(card.modelData.units); size: "small"; tone: "quiet" }
-                    Words { Layout.fillWidth: true; Layout.topMargin: Theme.grid; text: qsTr("Sizes, head around"); bold: true }
-                    FactGrid { Layout.fillWidth: true; facts: card.modelData.sizes; narrow: 90 }
-                    Words { Layout.fillWidth: true; Layout.topMargin: Theme.grid; text: qsTr("Limits"); bold: true }
-                    FactGrid { Layout.fillWidth: true; facts: card.modelData.facts; narrow: 190 }
-                    Words { Layout.fillWidth: true; Layout.topMargin: Theme.grid; visible: text.length > 0; text: card.modelData.cautions; size: "small"; tone: "see" }
+                    Words { width: parent.width; text: card.modelData.name; size: "head" }
+                    Words { width: parent.width; text: qsTr("%1. Helmets in the Book: %2").arg(card.modelData.adopted).arg(card.modelData.units); size: "small"; tone: "quiet" }
+                    Words { width: parent.width; text: qsTr("Sizes, head around"); bold: true }
+                    FactGrid { width: parent.width; facts: card.modelData.sizes; narrow: 90 }
+                    Words { width: parent.width; text: qsTr("Limits"); bold: true }
+                    FactGrid { width: parent.width; facts: card.modelData.facts; narrow: 190 }
+                    Words { width: parent.width; visible: text.length > 0; text: card.modelData.cautions; size: "small"; tone: "see" }
                 }
             }
         }
     }
     Card {
         Layout.fillWidth: true
-        ColumnLayout {
+        Column {
             width: parent.width
             spacing: Theme.grid
             TextEntry {
                 id: path
                 objectName: "path"
-                Layout.fillWidth: true
+                width: parent.width
                 label: qsTr("Adopt a sheet from a file")
-                hint: qsTr("Folder and file name")
+                hint: qsTr("File")
                 onAccepted: text => page.sheets.adopt(text)
             }
             AnswerBar {
                 objectName: "fileAnswers"
-                Layout.fillWidth: true
+                width: parent.width
                 large: false
                 answers: [{ name: "choose", text: qsTr("Choose a file"), sign: "search" }, { name: "adopt", text: qsTr("Adopt it"), enabled: path.text.trim().length > 0 && !page.sheets.isBusy }]
                 onAnswered: name => { if (name === "choose") page.choose(); else page.sheets.adopt(path.text) }

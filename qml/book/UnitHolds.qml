@@ -6,7 +6,7 @@ import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 
-ColumnLayout {
+Column {
     id: holds
 
     required property UnitPage unit
@@ -18,18 +18,18 @@ ColumnLayout {
         Card {
             id: card
             required property var modelData
-            Layout.fillWidth: true
+            width: holds.width
             tone: "stop"
-            ColumnLayout {
+            Column {
                 width: parent.width
                 spacing: Theme.grid
-                Words { Layout.fillWidth: true; text: card.modelData.words; bold: true; tone: "stop" }
-                Words { Layout.fillWidth: true; text: card.modelData.seen; size: "small"; tone: "quiet" }
-                Words { objectName: "rule"; Layout.fillWidth: true; visible: text.length > 0; text: card.modelData.rule }
-                TextEntry { id: why; objectName: "why"; Layout.fillWidth: true; visible: card.modelData.rule.length === 0; label: qsTr("Put right by") }
+                Words { width: parent.width; text: card.modelData.words; bold: true; tone: "stop" }
+                Words { width: parent.width; text: card.modelData.seen; size: "small"; tone: "quiet" }
+                Words { objectName: "rule"; width: parent.width; visible: text.length > 0; text: card.modelData.rule }
+                TextEntry { id: why; objectName: "why"; width: parent.width; visible: card.modelData.rule.length === 0; label: qsTr("Put right by") }
                 BigButton {
                     objectName: "release"
-                    Layout.fillWidth: true
+                    width: parent.width
                     visible: card.modelData.rule.length === 0
                     enabled: why.text.trim().length > 0 && !holds.unit.isBusy
                     text: qsTr("Release this hold")
@@ -40,7 +40,7 @@ ColumnLayout {
     }
     BigButton {
         objectName: "hold"
-        Layout.fillWidth: true
+        width: parent.width
         visible: holds.unit.holds.length === 0
         kind: "danger"
         text: qsTr("Hold this helmet")

@@ -53,16 +53,16 @@ PageFrame {
     UnitHolds { Layout.fillWidth: true; unit: page.unit }
     Card {
         Layout.fillWidth: true
-        ColumnLayout {
+        Column {
             width: parent.width
             spacing: Theme.grid
-            Words { Layout.fillWidth: true; text: page.unit.wearers.length > 0 ? qsTr("Worn by") : qsTr("Nobody wears it"); bold: true }
+            Words { width: parent.width; text: page.unit.wearers.length > 0 ? qsTr("Worn by") : qsTr("Nobody wears it"); bold: true }
             Repeater {
                 model: page.unit.wearers
                 GridLayout {
                     id: wearer
                     required property var modelData
-                    Layout.fillWidth: true
+                    width: parent ? parent.width : 0
                     columns: Theme.phone || Theme.stacks ? 1 : 2
                     BigButton { objectName: "wearer"; Layout.fillWidth: true; text: wearer.modelData.name; onClicked: page.openAthlete(wearer.modelData.athlete) }
                     BigButton { objectName: "unpair"; Layout.fillWidth: columns === 1; text: qsTr("Given back"); spokenName: qsTr("%1 gave it back").arg(wearer.modelData.name); readonly property int columns: wearer.columns; onClicked: page.unit.unpair(wearer.modelData.athlete) }
@@ -70,7 +70,7 @@ PageFrame {
             }
             BigButton {
                 objectName: "pair"
-                Layout.fillWidth: true
+                width: parent.width
                 text: page.unit.wearers.length > 0 ? qsTr("Give it to another athlete") : qsTr("Give it to an athlete")
                 onClicked: page.chooseAthlete()
             }
@@ -79,14 +79,14 @@ PageFrame {
     Card {
         Layout.fillWidth: true
         visible: page.unit.moves.length > 0
-        ColumnLayout {
+        Column {
             width: parent.width
             spacing: Theme.grid
-            Words { Layout.fillWidth: true; text: qsTr("Where it goes"); bold: true }
-            TextEntry { id: where; objectName: "where"; Layout.fillWidth: true; label: qsTr("Firm or place, if wanted") }
+            Words { width: parent.width; text: qsTr("Where it goes"); bold: true }
+            TextEntry { id: where; objectName: "where"; width: parent.width; label: qsTr("Firm or place, if wanted") }
             ChipGrid {
                 objectName: "moves"
-                Layout.fillWidth: true
+                width: parent.width
                 mostColumns: 3
                 choices: page.unit.moves.map(m => ({ name: "to-" + m.to, text: m.words, enabled: !page.unit.isBusy }))
                 onChosen: name => { page.unit.moveTo(name.slice(3), where.text); where.clear() }

@@ -6,7 +6,7 @@ import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 
-ColumnLayout {
+Column {
     id: page
 
     required property DockModel model
@@ -15,7 +15,7 @@ ColumnLayout {
     spacing: Theme.phone ? Theme.grid : Theme.gap
 
     GridLayout {
-        Layout.fillWidth: true
+        width: parent.width
         columns: page.width < 300 * Theme.textScale ? 1 : page.width > 760 * Theme.textScale ? 3 : 2
         columnSpacing: Theme.grid
         rowSpacing: Theme.grid

@@ -20,19 +20,20 @@ Card {
     RowLayout {
         width: parent.width
         spacing: Theme.grid
-        ColumnLayout {
+        Column {
+            id: said
             Layout.fillWidth: true
             Layout.alignment: Qt.AlignTop
             spacing: 4
-            Words { Layout.fillWidth: true; text: card.model.serial; size: "head"; wrapMode: Text.WrapAnywhere }
+            Words { width: said.width; text: card.model.serial; size: "head"; wrapMode: Text.WrapAnywhere }
             Words {
-                Layout.fillWidth: true
+                width: said.width
                 text: card.model.isKnown ? card.model.kindWords : card.model.kindWords.length > 0 ? qsTr("New here: %1").arg(card.model.kindWords) : qsTr("New here")
                 bold: true
             }
-            Words { Layout.fillWidth: true; visible: text.length > 0; text: card.model.remark; size: "small"; tone: "quiet" }
+            Words { width: said.width; visible: text.length > 0; text: card.model.remark; size: "small"; tone: "quiet" }
             Words {
-                Layout.fillWidth: true
+                width: said.width
                 visible: text.length > 0 && card.isAtPoints && (card.model.isLabelGood || !card.model.isKnown)
                 text: card.model.labelWords
                 size: "small"
@@ -42,7 +43,7 @@ Card {
                 model: card.model.due
                 Words {
                     required property string modelData
-                    Layout.fillWidth: true
+                    width: said.width
                     text: modelData
                     size: "small"
                     bold: true
@@ -50,7 +51,7 @@ Card {
                 }
             }
             Words {
-                Layout.fillWidth: true
+                width: said.width
                 visible: card.model.isKnown && card.model.due.length === 0
                 text: qsTr("Nothing else is due on it")
                 size: "small"

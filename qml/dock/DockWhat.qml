@@ -6,7 +6,7 @@ import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 
-ColumnLayout {
+Column {
     id: what
 
     required property DockModel model
@@ -14,15 +14,15 @@ ColumnLayout {
     spacing: Theme.gap
 
     Card {
-        Layout.fillWidth: true
+        width: parent.width
         visible: what.model.offer.length > 0 && what.model.kindWords.length === 0
-        ColumnLayout {
+        Column {
             width: parent.width
             spacing: Theme.grid
-            Words { Layout.fillWidth: true; text: qsTr("The one before: %1").arg(what.model.offer) }
+            Words { width: parent.width; text: qsTr("The one before: %1").arg(what.model.offer) }
             AnswerBar {
                 objectName: "offer"
-                Layout.fillWidth: true
+                width: parent.width
                 large: false
                 answers: [
                     { name: "lastSound", text: qsTr("As the last one, all seven sound"), kind: "primary" },
@@ -33,13 +33,13 @@ ColumnLayout {
         }
     }
     Notice {
-        Layout.fillWidth: true
+        width: parent.width
         kind: "attention"
         text: what.model.sheets.length === 0 ? qsTr("No model sheet is adopted yet. Adopt one under Book, Helmets, Model sheets.") : ""
     }
     ChipGrid {
         objectName: "sheets"
-        Layout.fillWidth: true
+        width: parent.width
         visible: count > 0
         label: qsTr("Model sheet")
         mostColumns: 3
@@ -48,16 +48,16 @@ ColumnLayout {
     }
     ChipGrid {
         objectName: "sizes"
-        Layout.fillWidth: true
+        width: parent.width
         visible: count > 0
         label: qsTr("Size")
         choices: what.model.sizes.map(s => ({ name: s.key, text: s.name, chosen: s.isChosen }))
         onChosen: name => what.model.chooseSize(name)
     }
-    LabelChoice { Layout.fillWidth: true; model: what.model }
+    LabelChoice { width: parent.width; model: what.model }
     BigButton {
         objectName: "toPoints"
-        Layout.fillWidth: true
+        width: parent.width
         visible: what.model.isWhatComplete
         kind: "primary"
         text: qsTr("On to the seven points")

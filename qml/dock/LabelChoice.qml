@@ -6,7 +6,7 @@ import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 
-ColumnLayout {
+Column {
     id: choice
 
     required property DockModel model
@@ -27,7 +27,7 @@ ColumnLayout {
 
     ChipGrid {
         objectName: "years"
-        Layout.fillWidth: true
+        width: parent.width
         label: qsTr("Recertification label, year")
         mostColumns: 5
         choices: choice.recertified()
@@ -40,7 +40,7 @@ ColumnLayout {
     }
     ChipGrid {
         objectName: "marks"
-        Layout.fillWidth: true
+        width: parent.width
         label: qsTr("New unit, maker's mark, year")
         mostColumns: 5
         choices: choice.model.years.slice(0, choice.marksShown).map(y => ({ name: String(y.year), text: String(y.year), chosen: y.isMark }))
@@ -48,7 +48,7 @@ ColumnLayout {
     }
     ChipGrid {
         objectName: "otherLabel"
-        Layout.fillWidth: true
+        width: parent.width
         mostColumns: 2
         choices: [
             { name: "date", text: qsTr("Full date on paper"), chosen: choice.model.isDateKnown },
@@ -62,23 +62,23 @@ ColumnLayout {
         }
     }
     Card {
-        Layout.fillWidth: true
+        width: parent.width
         visible: choice.dateOpen
-        ColumnLayout {
+        Column {
             width: parent.width
             spacing: Theme.grid
-            TextEntry { id: date; objectName: "date"; Layout.fillWidth: true; label: qsTr("Certified on, year-month-day"); hint: "2025-03-14"; inputMethodHints: Qt.ImhDate }
-            TextEntry { id: source; objectName: "source"; Layout.fillWidth: true; label: qsTr("Where it stands, such as the firm's list") }
+            TextEntry { id: date; objectName: "date"; width: parent.width; label: qsTr("Certified on, year-month-day"); hint: "2025-03-14"; inputMethodHints: Qt.ImhDate }
+            TextEntry { id: source; objectName: "source"; width: parent.width; label: qsTr("Where it stands, such as the firm's list") }
             BigButton {
                 objectName: "useDate"
-                Layout.fillWidth: true
+                width: parent.width
                 text: qsTr("Use this date")
                 onClicked: choice.model.chooseDate(date.text, source.text)
             }
         }
     }
     Words {
-        Layout.fillWidth: true
+        width: parent.width
         visible: text.length > 0
         text: choice.model.labelWords
         tone: choice.model.isLabelGood ? "snug" : "stop"

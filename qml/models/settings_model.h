@@ -3,10 +3,9 @@
 // Kept by Choices outside the Book, because it belongs to the glass and not to the record. Thread: GUI thread.
 #pragma once
 
+#include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
-#include <QStringList>
-#include <QtQml/qqmlregistration.h>
 
 #include "core/quantity/quantity.h"
 
@@ -24,9 +23,9 @@ class SettingsModel : public QObject {
   Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed)  // 100..200
   Q_PROPERTY(bool namesAsInitials READ namesAsInitials WRITE setNamesAsInitials NOTIFY changed)
   Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY changed)
-  Q_PROPERTY(QStringList bookTrail MEMBER m_bookTrail NOTIFY trailChanged)         // pages of the Book left open, until the app ends
-  Q_PROPERTY(QString teamWords READ teamWords NOTIFY teamChanged)                   // "Harrow Creek High Herons, season 2026"
-  Q_PROPERTY(QString bookWords READ bookWords NOTIFY teamChanged)                   // "64 athletes, 78 helmets, 3 model sheets"
+  Q_PROPERTY(QString bookTrail MEMBER m_bookTrail NOTIFY trailChanged)  // pages of the Book left open, "helmets/unit", until the app ends
+  Q_PROPERTY(QString teamWords READ teamWords NOTIFY teamChanged)       // "Harrow Creek High Herons, season 2026"
+  Q_PROPERTY(QString bookWords READ bookWords NOTIFY teamChanged)       // "64 athletes, 78 helmets, 3 model sheets"
 
  public:
   enum Units { Metric, Us };
@@ -58,7 +57,7 @@ class SettingsModel : public QObject {
  private:
   Desk* m_desk;
   Choices* m_choices;
-  QStringList m_bookTrail;
+  QString m_bookTrail;
 };
 
 }  // namespace snugline::models

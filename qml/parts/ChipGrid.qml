@@ -34,13 +34,13 @@ Item {
     Accessible.role: Accessible.Grouping
     Accessible.name: label
 
-    ColumnLayout {
+    Column {
         id: column
         width: grid.width
         spacing: Theme.grid
-        Words { Layout.fillWidth: true; visible: text.length > 0; text: grid.label; size: "small"; tone: "quiet"; Accessible.ignored: true }
+        Words { width: parent.width; visible: text.length > 0; text: grid.label; size: "small"; tone: "quiet"; Accessible.ignored: true }
         GridLayout {
-            Layout.fillWidth: true
+            width: parent.width
             visible: grid.count > 0
             columns: grid.columns
             columnSpacing: Theme.grid

@@ -29,6 +29,25 @@ function walk(item, screen, leastTouch, found) {
             found.push("too small to touch: " + nameOf(child) + " " + Math.round(child.width) + " x " + Math.round(child.height))
         walk(child, screen, leastTouch, found)
     }
+    overlaps(item, screen, found)
+}
+
+// Words and controls that stand one under the other in a column do not stand on each other.
+function overlaps(item, screen, found) {
+    if (item.spacing === undefined || item.text !== undefined)
+        return
+    const shown = []
+    for (let i = 0; i < item.children.length; ++i) {
+        const child = item.children[i]
+        if (child.visible && child.width > 0 && child.height > 0)
+            shown.push(child)
+    }
+    for (let i = 1; i < shown.length; ++i) {
+        const above = shown[i - 1]
+        const isBeside = shown[i].x >= above.x + above.width - 1
+        if (!isBeside && shown[i].y < above.y + above.height - 1 && shown[i].y > above.y - 1)
+            found.push("stands on the one above: " + nameOf(shown[i]))
+    }
 }
 
 // The glasses to try: width, height, text in percent.
