@@ -373,7 +373,7 @@ Result<Fact> decode(std::string_view line, const std::string& name) {
     FactDecoder decoder;
     return decoder.decode(line, name);
   } catch (const std::exception& problem) {
-    return fail(ErrorCode::internal, name, problem.what());
+    return fail(ErrorCode::outOfMemory, name, problem.what());
   }
 }
 

@@ -253,7 +253,7 @@ std::string_view kindOf(const Body& body) {
                     body);
 }
 
-Result<std::string> encode(const Fact& fact) {
+Result<std::string> encode(const Fact& fact) try {
   // An unknown body was never taken apart, so its line can only be kept, not written anew.
   if (std::holds_alternative<Unknown>(fact.body)) return fail(ErrorCode::notAllowed, fact.id(), "unknown kind");
   LineWriter out;
@@ -271,6 +271,8 @@ Result<std::string> encode(const Fact& fact) {
     return fail(ErrorCode::tooLong, fact.id(), std::to_string(line.size()) + ", " + std::to_string(kFactLimitBytes));
   }
   return line;
+} catch (const std::exception& problem) {
+  return fail(ErrorCode::outOfMemory, "fact", problem.what());
 }
 
 }  // namespace snugline::book

@@ -4,13 +4,19 @@
 #include <rapidjson/error/en.h>
 
 #include <algorithm>
+#include <cstring>
+
+#include "core/gear/utf8.h"
 
 namespace snugline::book {
 
 namespace {
 
-// Iterative, because a line from elsewhere may nest as deep as it is long.
-constexpr unsigned kFlags = rapidjson::kParseValidateEncodingFlag | rapidjson::kParseIterativeFlag | rapidjson::kParseInsituFlag;
+constexpr unsigned kFlags = rapidjson::kParseInsituFlag;
+// The quicker way calls itself for each level, and a line from elsewhere may nest as deep as it is long.
+constexpr unsigned kDeepFlags = kFlags | rapidjson::kParseIterativeFlag;
+constexpr std::ptrdiff_t kBracketsFew = 256;
+constexpr std::size_t kPadding = 16;                                  // the parser reads whole words past the end
 constexpr std::size_t kValueRoom = 16 * 1024, kStackRoom = 4 * 1024;  // a usual line fits; longer ones ask for more
 constexpr rapidjson::SizeType kFewMembers = 24;
 constexpr int kDeepest = 32;
@@ -66,9 +72,12 @@ std::optional<Error> refusedIn(const JsonValue& value, int depth) {
 LineParser::LineParser() : m_valueRoom(kValueRoom), m_stackRoom(kStackRoom) {}
 
 Result<const JsonValue*> LineParser::parse(std::string_view line, const std::string& name) {
-  m_text.assign(line.begin(), line.end());
-  m_text.push_back('\0');
   if (line.find('\0') != std::string_view::npos) return snugline::fail(ErrorCode::notJson, name, "a zero byte");
+  if (!gear::isUtf8(line)) return snugline::fail(ErrorCode::notJson, name, "not UTF-8");
+  m_text.resize(line.size() + kPadding);
+  std::memcpy(m_text.data(), line.data(), line.size());
+  std::memset(m_text.data() + line.size(), 0, kPadding);
+  const auto brackets = std::count_if(line.begin(), line.end(), [](char c) { return c == '{' || c == '['; });
   m_parsed.reset();
   if (m_values) {
     m_values->Clear();
@@ -78,7 +87,11 @@ Result<const JsonValue*> LineParser::parse(std::string_view line, const std::str
     m_stack.emplace(m_stackRoom.data(), m_stackRoom.size());
   }
   m_parsed.emplace(&*m_values, kStackRoom / 2, &*m_stack);
-  m_parsed->ParseInsitu<kFlags>(m_text.data());
+  if (brackets <= kBracketsFew) {
+    m_parsed->ParseInsitu<kFlags>(m_text.data());
+  } else {
+    m_parsed->ParseInsitu<kDeepFlags>(m_text.data());
+  }
   if (m_parsed->HasParseError()) {
     return snugline::fail(ErrorCode::notJson, name,
                           std::to_string(m_parsed->GetErrorOffset()) + ", " + rapidjson::GetParseError_En(m_parsed->GetParseError()));

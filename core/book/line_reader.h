@@ -4,6 +4,12 @@
 // Errors: notJson, duplicateKey, missingKey, unknownKey, wrongType, outOfRange, unknownWord. Thread: one reader, one thread.
 #pragma once
 
+// Strings are most of a line; sixteen bytes at a time. Only sources of core/book parse in place, so nobody else sees these.
+#if defined(__SSE2__) && !defined(RAPIDJSON_SSE2)
+#define RAPIDJSON_SSE2
+#elif defined(__ARM_NEON) && !defined(RAPIDJSON_NEON)
+#define RAPIDJSON_NEON
+#endif
 #include <rapidjson/document.h>
 
 #include <array>

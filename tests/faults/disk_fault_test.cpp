@@ -122,3 +122,23 @@ TEST_CASE("A Book that cannot be founded leaves no file behind") {
     }
   }
 }
+
+TEST_CASE("A Book in a folder that cannot be written to is refused for writing and can still be read") {
+  World world;
+  std::string dump;
+  {
+    const auto book = world.create();
+    pairUp(*book, world.today());
+    dump = must(book->dumpViews());
+  }
+  FaultVfs vfs("snugline-readonly");
+  vfs.refuseWal();
+  const auto written = book::Book::open(world.path, book::Access::readWrite, world.keys, world.clock, {vfs.name()});
+  REQUIRE_FALSE(written);
+  CHECK(written.error().code == ErrorCode::readOnly);
+  CHECK(written.error().place == world.path);
+  const auto book = must(book::Book::open(world.path, book::Access::readOnly, world.keys, world.clock, {vfs.name()}));
+  CHECK(must(book->dumpViews()) == dump);
+  CHECK(must(book->verify()).isOk);
+  CHECK(book->append({{"x:1", book::NoteAdded{"n"}}}).error().code == ErrorCode::readOnly);
+}

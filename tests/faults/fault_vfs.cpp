@@ -73,6 +73,7 @@ struct FaultFile {
     file->vfs = static_cast<FaultVfs*>(v->pAppData);
     file->isWal = (flags & SQLITE_OPEN_WAL) != 0;
     file->base.pMethods = nullptr;
+    if (file->isWal && file->vfs->m_isWalRefused) return SQLITE_CANTOPEN;
     const int code = file->vfs->m_real->xOpen(file->vfs->m_real, name, file->real(), flags, outFlags);
     if (code == SQLITE_OK) file->base.pMethods = &kMethods;
     return code;

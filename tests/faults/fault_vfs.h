@@ -30,6 +30,8 @@ class FaultVfs {
   // The k-th deed from now on fails with code (1 = the next one); isForGood: all later writes and syncs too.
   void failAt(Deed deed, int k, int code, bool isForGood);
   void heal() { m_plan.reset(); }
+  // As in a folder that cannot be written to: no file can be made beside the Book.
+  void refuseWal() { m_isWalRefused = true; }
   [[nodiscard]] bool hasFailed() const { return m_hasFailed; }
 
  private:
@@ -46,6 +48,7 @@ class FaultVfs {
   Counts m_counts;
   std::optional<Plan> m_plan;
   bool m_hasFailed = false;
+  bool m_isWalRefused = false;
 };
 
 }  // namespace snugline::test
