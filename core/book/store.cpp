@@ -30,8 +30,7 @@ Error errorOf(int code, const std::string& place, const std::string& words) {
       if (code == SQLITE_IOERR_READ) return {ErrorCode::cannotRead, place, words};
       return {ErrorCode::cannotWrite, place, words};
     }
-    case SQLITE_ERROR:
-      return {ErrorCode::damagedBook, place, words};  // our statements are right: a table or column is not there
+    case SQLITE_ERROR:  // our statements are right: a table or column is not there
     case SQLITE_CONSTRAINT:
     case SQLITE_MISMATCH:
       return {ErrorCode::damagedBook, place, words};
