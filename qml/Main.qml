@@ -12,7 +12,8 @@ FocusScope {
 
     required property Shell shell
     property var trail: [{ screen: "doors", what: "" }]
-    readonly property var top: trail[trail.length - 1]
+    readonly property var place: trail[trail.length - 1]
+    readonly property string screen: place.screen
     readonly property alias screenItem: screenLoader.item
     readonly property var places: ({
         "doors": "Line/Doors.qml", "line": "Line/Line.qml", "jersey": "Line/Jersey.qml", "turn": "Line/Turn.qml",
@@ -41,16 +42,16 @@ FocusScope {
     function show(): void {
         if (!shell.isOpen)
             return
-        screenLoader.setSource(Qt.resolvedUrl(places[top.screen]), given())
-        if (top.screen === "book" && top.what.length > 0)
-            screenLoader.item["showUnit"](top.what)
+        screenLoader.setSource(Qt.resolvedUrl(places[place.screen]), given())
+        if (place.screen === "book" && place.what.length > 0)
+            screenLoader.item["showUnit"](place.what)
     }
     function given(): var {
-        if (top.screen === "dock")
+        if (place.screen === "dock")
             return { "model": shell.dock, "focus": true }
-        if (top.screen === "book")
+        if (place.screen === "book")
             return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "focus": true }
-        return top.what.length > 0 ? { "shell": shell, "focus": true, "what": top.what } : { "shell": shell, "focus": true }
+        return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }
     }
     function open(): void {
         if (!shell.isOpen)

@@ -156,7 +156,6 @@ void Gallery::fitScreens() {
   shoot(QStringLiteral("fit-jaw"));
   answer("over");
   shoot(QStringLiteral("fit-jaw-side"));
-  guide().undo();
   guide().stepBack();
   guide().openStep(QStringLiteral("hold"));
   shoot(QStringLiteral("fit-hold"));
@@ -210,6 +209,10 @@ void Gallery::otherScreens() {
 
 bool Gallery::walk() {
   m_composition.choices().setMotionReduced(true);
+  if (m_composition.view().rootObject() == nullptr) {
+    std::fprintf(stderr, "Gallery: the screens did not load.\n");
+    return false;
+  }
   m_composition.view().resize(kSizes.front());
   m_composition.view().show();
   if (!until([this] { return m_composition.shell().isOpen() || !m_composition.shell().failure().isEmpty(); }, "the Book")) return false;

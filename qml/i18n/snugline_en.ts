@@ -129,4 +129,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>VerdictWords</name>
+    <message numerus="yes">
+        <source>%n of the seven points</source>
+        <translation>
+            <numerusform>%n of the seven points</numerusform>
+            <numerusform>%n of the seven points</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

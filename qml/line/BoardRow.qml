@@ -14,7 +14,7 @@ ListRow {
     property string more: ""
     property var strip: []
     property string serial: ""
-    property string action: ""
+    property string deed: ""
     property bool isMain: true
     signal opened()
     signal acted()
@@ -36,11 +36,11 @@ ListRow {
         BigButton {
             objectName: "act-" + row.jersey
             anchors.verticalCenter: parent.verticalCenter
-            width: Math.max(implicitWidth, row.stacked ? 0 : Theme.touch * 2)
-            visible: row.action.length > 0
+            width: row.stacked ? Math.max(implicitWidth, Theme.touch * 2) : Theme.touch * 2 * Theme.textScale
+            visible: row.deed.length > 0
             kind: "plain"
-            text: row.action
-            spokenName: row.action + ", " + row.jersey + " " + row.name
+            text: row.deed
+            spokenName: row.deed + ", " + row.jersey + " " + row.name
             onClicked: row.acted()
         }
     }

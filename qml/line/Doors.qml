@@ -44,6 +44,7 @@ PageFrame {
         HelmetPoints { anchors.fill: parent; touchParts: [] }
     }
     WidePanel {
+        id: bookDoor
         objectName: "door-book"
         Layout.fillWidth: true
         title: qsTr("Book")
@@ -51,5 +52,5 @@ PageFrame {
         onClicked: page.go("book", "")
     }
 
-    readonly property real doorHeight: Math.max(Theme.answerHeight * 1.4, Math.min(340, (height - Theme.answerHeight * 1.4 - 220) / 2))
+    readonly property real doorHeight: Math.max(Theme.answerHeight * 1.4, Math.min(420, (scrollArea.height - bookDoor.implicitHeight - 2 * Theme.gap) / 2))
 }

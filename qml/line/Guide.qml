@@ -16,15 +16,9 @@ PageFrame {
     signal home(string screen)
 
     title: guide.title
-    subtitle: guide.kind + "  " + guide.who
+    subtitle: phone ? guide.who : guide.kind + "  " + guide.who
     hasBack: true
     backText: qsTr("Leave the check open")
-    headerRight: BigButton {
-        objectName: "more"
-        text: qsTr("More")
-        sign: "list"
-        onClicked: more.open()
-    }
     edge: StepLadder {
         objectName: "ladder"
         anchors.fill: parent
@@ -90,7 +84,7 @@ PageFrame {
     GridLayout {
         Layout.fillWidth: true
         visible: page.guide.choices.length > 0
-        columns: page.width < 640 || Theme.stacks ? 1 : page.guide.choices.length > 4 ? 2 : 1
+        columns: Theme.stacks ? 1 : page.guide.choices.length > 3 ? 2 : page.phone || page.split ? 1 : page.guide.choices.length
         columnSpacing: Theme.grid
         rowSpacing: Theme.grid
         Repeater {
@@ -99,6 +93,10 @@ PageFrame {
                 required property var modelData
                 objectName: "choice-" + modelData.name
                 Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
+                leftPadding: Theme.grid
+                rightPadding: Theme.grid
                 text: modelData.text
                 detail: modelData.detail
                 enabled: !page.guide.isBusy
@@ -109,10 +107,11 @@ PageFrame {
     Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.caution; size: "small"; tone: "quiet" }
 
     foot: [
-        AnswerBar {
+        ThumbAnswers {
             objectName: "answers"
             Layout.fillWidth: true
             answers: page.guide.answers
+            busy: page.guide.isBusy
             onAnswered: name => page.guide.answer(name)
         },
         Flow {
@@ -123,7 +122,7 @@ PageFrame {
                 visible: page.guide.canUndo || page.guide.canStepBack
                 sign: "undo"
                 text: qsTr("Undo")
-                detail: page.guide.canStepBack || page.phone ? "" : page.guide.undoWords
+                detail: page.guide.canStepBack || page.phone || page.split ? "" : page.guide.undoWords
                 spokenName: qsTr("Undo") + ": " + page.guide.undoWords
                 onClicked: page.guide.canStepBack ? page.guide.stepBack() : page.guide.undo()
             }
@@ -140,6 +139,12 @@ PageFrame {
                 kind: "quiet"
                 text: page.guide.another
                 onClicked: page.guide.anotherWay()
+            }
+            BigButton {
+                objectName: "more"
+                kind: "quiet"
+                text: qsTr("More")
+                onClicked: more.open()
             }
         }
     ]

@@ -3,6 +3,8 @@
 import QtQuick
 import Snugline.Drawing
 import Snugline.Models
+import Snugline.Parts
+import Snugline.Tokens
 
 Item {
     id: frame
@@ -32,11 +34,12 @@ Item {
         id: loader
         anchors.fill: parent
         sourceComponent: frame.guide.drawing === "profile" ? profile : frame.guide.drawing === "front" ? front
-                       : frame.guide.drawing === "look" ? look : frame.guide.drawing === "points" ? points : null
-        onLoaded: frame.give(item as DrawnView)
+                       : frame.guide.drawing === "look" ? look : frame.guide.drawing === "points" ? points
+                       : frame.guide.drawing === "stop" ? stop : null
+        onLoaded: if (item instanceof DrawnView) frame.give(item as DrawnView)
     }
     Connections {
-        target: loader.item
+        target: loader.item instanceof DrawnView ? loader.item : null
         function onPartTouched(name: string): void { frame.partTouched(name) }
     }
     Component {
@@ -55,6 +58,10 @@ Item {
             onBrowGapMoved: mm => frame.gapMoved(mm)
             onBrowGapReleased: mm => frame.gapMoved(mm)
         }
+    }
+    Component {
+        id: stop
+        Item { IconStroke { anchors.centerIn: parent; name: "stop"; color: Theme.brick; side: Math.min(parent.width, parent.height, 240) } }
     }
     Component { id: front; HeadFront { objectName: "front" } }
     Component { id: look; LookDrawing { objectName: "look"; view: frame.drawn.view ?? "front" } }

@@ -43,8 +43,9 @@ PageFrame {
             focus: true
             Layout.alignment: Qt.AlignTop
             Layout.fillWidth: true
-            Layout.maximumWidth: 420
+            Layout.maximumWidth: page.width >= 760 ? 320 : page.width
             maximumLength: 3
+            text: page.line.query
             showsEnter: false
             onEdited: text => page.line.query = text
             onEntered: if (page.line.matches.length > 0) page.replace("athlete", page.line.matches[0].athleteId)
@@ -70,7 +71,7 @@ PageFrame {
                     more: modelData.more
                     strip: width < 480 ? [] : modelData.strip
                     serial: width < 480 ? "" : modelData.serial
-                    action: modelData.action
+                    deed: modelData.action
                     onOpened: page.replace("athlete", modelData.athleteId)
                     onActed: page.act(modelData.athleteId, modelData.actionCode)
                 }

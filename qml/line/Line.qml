@@ -94,7 +94,7 @@ PageFrame {
                     more: entry.more
                     strip: entry.strip
                     serial: entry.serial
-                    action: entry.action
+                    deed: entry.action
                     isMain: entry.lane !== "nothing-due"
                     onOpened: page.go("athlete", entry.athleteId)
                     onActed: page.act(entry.athleteId, entry.actionCode)

@@ -41,7 +41,7 @@ PageFrame {
         Layout.alignment: Qt.AlignHCenter
         maximumLength: 6
         allowDecimal: true
-        label: qsTr("Reading in %1").arg(page.athlete.tapeUnit)
+        label: page.athlete.tapeLabel
         message: page.athlete.trouble
         enterText: qsTr("Record reading")
         onEdited: page.athlete.dismissTrouble()

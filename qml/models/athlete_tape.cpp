@@ -131,6 +131,10 @@ QVariantList AthleteModel::shelf() const {
 
 QString AthleteModel::tapeUnit() const { return m_choices->units() == UnitSystem::metric ? QStringLiteral("mm") : QStringLiteral("in"); }
 
+QString AthleteModel::tapeLabel() const {
+  return m_choices->units() == UnitSystem::metric ? tr("Reading in millimetres") : tr("Reading in inches");
+}
+
 // Each reading is on disk before the next is asked for: the tape so far is written anew and the shorter one taken back.
 void AthleteModel::addReading(const QString& digits) {
   const auto reading = parseLength((digits + tapeUnit()).toStdString(), {});
@@ -161,7 +165,7 @@ QVariantList AthleteModel::readings() const {
 
 QString AthleteModel::tapeAdvice() const {
   if (m_readings.empty())
-    return tr("Tape %1 above the eyebrows, level, round the back.").arg(PlainWords::number(fit::kBrowTarget, m_choices->units()));
+    return tr("Tape %1 above the eyebrows, level, round the back.").arg(PlainWords::wholeNumber(fit::kBrowTarget, m_choices->units()));
   if (m_readings.size() == 1) return tr("Take the tape off and read once more.");
   const auto sheet = m_desk->views().sheets.begin();
   if (sheet == m_desk->views().sheets.end()) return {};

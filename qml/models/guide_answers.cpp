@@ -153,14 +153,12 @@ void GuideModel::answerPoint(const QString& name) {
 void GuideModel::choose(const QString& name) {
   if (m_isBusy || m_isEnded) return;
   const std::string code = name.toStdString();
-  if (m_page.stage == Stage::pointFault) {
-    for (const QVariant& one : m_page.choices) {
-      const QVariantMap choice = one.toMap();
-      if (choice.value(QStringLiteral("name")).toString() != name) continue;
-      const bool isNamed = name != QLatin1String("fault-other");
-      const std::string what = isNamed ? choice.value(QStringLiteral("text")).toString().toStdString() : std::string();
-      return take({fit::PointSeen{*m_page.point, gear::PointState::fault, what}});
-    }
+  if (m_page.stage == Stage::pointFault && name.startsWith(QLatin1String("fault-"))) {
+    const QStringList faults = pointFaults(*m_page.point);
+    bool isNumber = false;
+    const int i = name.mid(6).toInt(&isNumber);
+    const std::string what = isNumber && i < faults.size() ? faults[i].toStdString() : std::string();
+    return take({fit::PointSeen{*m_page.point, gear::PointState::fault, what}});
   }
   if (const auto point = gear::pointFromCode(code);
       point && (m_page.stage == Stage::points || m_page.stage == Stage::point || m_page.stage == Stage::pointFault)) {

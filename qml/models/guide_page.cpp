@@ -114,6 +114,7 @@ void Maker::ladder() {
     m_page.ladder << QVariantMap{
         {QStringLiteral("name"), name}, {QStringLiteral("text"), text}, {QStringLiteral("state"), QLatin1String(state)}};
   };
+  if (m_page.stage == Stage::stop) add(QStringLiteral("stop"), GuidePageWords::tr("Stop"), "fault", true);
   if (!isLook())
     add(QStringLiteral("hair"), GuidePageWords::tr("Hair"), m_check.state.isHairWet ? "done" : "open", m_page.stage == Stage::hair);
   if (m_setup.asksFitted && !m_setup.sheet->air.empty()) {
@@ -140,7 +141,8 @@ void Maker::ladder() {
   const auto& seen = m_check.state.points;
   const bool isFault = std::any_of(seen.begin(), seen.end(), [](const auto& p) { return p.state == gear::PointState::fault; });
   const bool isAll = std::all_of(seen.begin(), seen.end(), [](const auto& p) { return p.state != gear::PointState::unseen; });
-  const bool isHere = m_page.stage == Stage::points || m_page.stage == Stage::point || m_page.stage == Stage::pointFault;
+  const bool isHere = m_page.stage == Stage::points || m_page.stage == Stage::point || m_page.stage == Stage::pointFault ||
+                      (m_page.stage == Stage::advice && !m_page.mark);
   add(QStringLiteral("points"), GuidePageWords::tr("Seven points"), isFault ? "fault" : isAll ? "done" : "open", isHere);
 }
 

@@ -24,6 +24,7 @@ QVariantMap answer(const QString& name, const QString& text, const QString& kind
 void Maker::stop() {
   m_page.stage = Stage::stop;
   m_page.title = GuidePageWords::tr("Stop");
+  m_page.drawing = QStringLiteral("stop");
   m_page.ask = GuideWords::stop();
   m_page.hint = GuidePageWords::tr("Trainer not here? Any adult. Emergency: the emergency action plan.");
   m_page.answers << answer(QStringLiteral("end"), GuidePageWords::tr("Put the check away"), QStringLiteral("danger"));
@@ -131,11 +132,12 @@ void Maker::browAnswers() {
 void Maker::side(Mark mark) {
   m_page.stage = Stage::side;
   m_page.title = MarkWords::name(mark);
-  m_page.ask = GuidePageWords::tr("%1: on which side?").arg(MarkWords::answer(mark, *m_touches.finding));
+  // In the order in which they stand in the drawing: the athlete's right is at its left.
+  m_page.ask = GuidePageWords::tr("%1: on which side?")
+                   .arg(PlainWords::sentenceCase(MarkWords::found(mark, *m_touches.finding, fit::Side::both, fit::HoldHow::unsaid)));
   m_page.hint = GuidePageWords::tr("The athlete's left and right. Or touch it on the drawing.");
-  m_page.answers << answer(QStringLiteral("left"), MarkWords::side(fit::Side::left))
-                 << answer(QStringLiteral("both"), MarkWords::side(fit::Side::both))
-                 << answer(QStringLiteral("right"), MarkWords::side(fit::Side::right));
+  for (const fit::Side one : {fit::Side::right, fit::Side::both, fit::Side::left})
+    m_page.answers << answer(codeWord(fit::code(one)), MarkWords::side(one));
   const QString name = codeWord(fit::code(mark));
   m_page.drawing = QStringLiteral("front");
   m_page.focusPart = name;
@@ -254,7 +256,8 @@ void Maker::pointFault(gear::Point point) {
   m_page.ask = GuidePageWords::tr("What is at fault?");
   m_page.answers = {answer(QStringLiteral("nothing"), GuidePageWords::tr("Nothing, go back"), QStringLiteral("quiet"))};
   const QStringList faults = pointFaults(point);
-  for (qsizetype i = 0; i < faults.size(); ++i) m_page.choices << answer(QStringLiteral("fault-%1").arg(i), faults[i]);
+  for (qsizetype i = 0; i < faults.size(); ++i)
+    m_page.choices << answer(QStringLiteral("fault-%1").arg(i), PlainWords::sentenceCase(faults[i]));
   m_page.choices << answer(QStringLiteral("fault-other"), GuidePageWords::tr("Something else"));
 }
 

@@ -75,6 +75,8 @@ QString whatIsHeld(const DueReason& reason) {
     if (reason.text == code) return holdReason(reason.text);
   }
   if (gear::pointFromCode(reason.text)) return holdReason(reason.text);
+  // A hold out of a check carries the code of the verdict's reason.
+  if (const QString known = GuideWords::reasonCode(reason.text); !known.isEmpty()) return PlainWords::sentenceCase(known);
   return PlainWords::sentenceCase(PlainWords::text(reason.text));
 }
 

@@ -120,15 +120,15 @@ QString MarkWords::answer(Mark mark, Finding finding) {
     case Mark::chin:
       return isSnug ? tr("Centred, even") : isOver ? tr("Tight") : tr("Slack");
     case Mark::straps:
-      return isSnug ? tr("Even, routed") : isOver ? tr("Tight") : tr("Loose or over the bars");
+      return isSnug ? tr("Even, routed") : isOver ? tr("Tight") : tr("Loose or outside");
     case Mark::jaw:
-      return isSnug ? tr("Touch both cheeks") : isOver ? tr("Press") : tr("Leave a gap");
+      return isSnug ? tr("Touch both sides") : isOver ? tr("Press") : tr("Leave a gap");
     case Mark::crown:
       return isSnug ? tr("Even contact") : isOver ? tr("Presses") : tr("Gap on top");
     case Mark::sides:
       return isSnug ? tr("Even contact") : isOver ? tr("Press") : tr("Gap");
     case Mark::hold:
-      return isSnug ? tr("Skin moves with it") : isOver ? tr("Hurts") : tr("Slides");
+      return isSnug ? tr("Holds") : isOver ? tr("Hurts") : tr("Slides");
   }
   return {};
 }

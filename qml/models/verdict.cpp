@@ -39,20 +39,37 @@ QString questionNo(const std::string& id, const gear::ModelSheet* sheet) {
   return {};
 }
 
-QStringList reasonsOf(const season::EndedCheck& ended, const season::UnitRecord* unit, const gear::ModelSheet* sheet) {
-  QStringList list;
-  for (const std::string& code : ended.reasons) {
-    QString words = GuideWords::reasonCode(code);
-    if (code.ends_with("-no")) words = questionNo(code.substr(0, code.size() - 3), sheet);
-    // The finder's own words, where the unit still carries them.
-    if (code.ends_with("-fault") && unit != nullptr) {
-      if (const auto point = gear::pointFromCode(code.substr(0, code.size() - 6))) {
-        const auto& seen = unit->points[static_cast<std::size_t>(*point)];
-        if (seen && !seen->finding.what.empty()) words = PlainWords::text(seen->finding.what);
-      }
+QString wordsOf(const std::string& code, const season::UnitRecord* unit, const gear::ModelSheet* sheet) {
+  if (code.ends_with("-no")) return questionNo(code.substr(0, code.size() - 3), sheet);
+  // The finder's own words, where the unit still carries them.
+  if (code.ends_with("-fault") && unit != nullptr) {
+    if (const auto point = gear::pointFromCode(code.substr(0, code.size() - 6))) {
+      const auto& seen = unit->points[static_cast<std::size_t>(*point)];
+      if (seen && !seen->finding.what.empty()) return pointName(*point) + QStringLiteral(": ") + PlainWords::text(seen->finding.what);
     }
-    if (!words.isEmpty()) list << PlainWords::sentenceCase(words);
   }
+  return GuideWords::reasonCode(code);
+}
+
+// Causes one by one; what was not seen in one line, for it is seldom a cause.
+QStringList reasonsOf(const season::EndedCheck& ended, const season::UnitRecord* unit, const gear::ModelSheet* sheet) {
+  QStringList list, unseen;
+  int pointsUnseen = 0;
+  for (const std::string& code : ended.reasons) {
+    const std::string head = code.ends_with("-open") ? code.substr(0, code.size() - 5) : std::string();
+    if (const auto mark = fit::markFromCode(head)) {
+      unseen << MarkWords::brief(*mark);
+    } else if (gear::pointFromCode(head)) {
+      ++pointsUnseen;
+    } else if (const QString words = wordsOf(code, unit, sheet); !words.isEmpty()) {
+      list << PlainWords::sentenceCase(words);
+    }
+  }
+  if (pointsUnseen == static_cast<int>(gear::kPointCount))
+    unseen << VerdictWords::tr("the seven points");
+  else if (pointsUnseen > 0)
+    unseen << VerdictWords::tr("%n of the seven points", nullptr, pointsUnseen);
+  if (!unseen.isEmpty()) list << VerdictWords::tr("Not seen: %1").arg(PlainWords::list(unseen));
   return list;
 }
 

@@ -146,7 +146,7 @@ bool Field::drag(const QString& name, double fromX, double fromY, double toX, do
 QString Field::screen() const {
   const QQuickItem* root = m_app->view().rootObject();
   if (root == nullptr || root->property("screenItem").value<QObject*>() == nullptr) return {};
-  return root->property("top").value<QJSValue>().property(QStringLiteral("screen")).toString();
+  return root->property("screen").toString();
 }
 
 QString Field::stage() const { return m_app->shell().guide()->stage(); }
