@@ -84,7 +84,7 @@ PageFrame {
             Layout.fillWidth: true
             visible: page.atPoints && text.length > 0
             text: page.model.outcomeWords
-            tone: page.model.isInServiceOpen ? "snug" : page.model.isReasonNeeded ? "quiet" : "stop"
+            tone: page.model.isInServiceOpen ? "snug" : page.model.isReasonNeeded || page.model.points.every(p => p.state === 0) ? "quiet" : "stop"
             bold: true
         },
         AnswerBar {

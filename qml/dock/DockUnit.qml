@@ -59,9 +59,12 @@ Card {
                 bold: true
             }
         }
-        ColumnLayout {
+        GridLayout {
             Layout.alignment: Qt.AlignTop
-            spacing: Theme.grid
+            columns: card.width >= 400 && !Theme.stacks ? 2 : 1
+            columnSpacing: Theme.grid
+            rowSpacing: Theme.grid
+            layoutDirection: Qt.RightToLeft
             BigButton {
                 objectName: "putAside"
                 Layout.alignment: Qt.AlignRight

@@ -34,7 +34,7 @@ function walk(item, screen, leastTouch, found) {
 
 // Words and controls that stand one under the other in a column do not stand on each other.
 function overlaps(item, screen, found) {
-    if (item.spacing === undefined || item.text !== undefined)
+    if (item.spacing === undefined || item.text !== undefined || item.contentY !== undefined)
         return
     const shown = []
     for (let i = 0; i < item.children.length; ++i) {
