@@ -51,7 +51,8 @@ class InstalledApp(Installed):
 
     def test_the_installed_app_draws_its_screens_without_a_word_of_complaint(self):
         environment = dict(os.environ, QT_QPA_PLATFORM="offscreen", QT_QUICK_BACKEND="software", HOME=str(self.folder),
-                           XDG_DATA_HOME=self.path("data"), XDG_CONFIG_HOME=self.path("config"), LC_ALL="C.UTF-8")
+                           XDG_DATA_HOME=self.path("data"), XDG_CONFIG_HOME=self.path("config"), XDG_RUNTIME_DIR=self.path("runtime"), LC_ALL="C.UTF-8")
+        os.mkdir(self.path("runtime"), 0o700)
         done = subprocess.run([str(self.prefix / "bin/snugline-demo"), "--gallery", self.path("gallery")], env=environment,
                               capture_output=True, text=True, timeout=600, check=False)
         self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
