@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // The helmets of the Book: filtered, searched by serial or wearer, each with its seven points and what stands open.
 import QtQuick
-import QtQuick.Layouts
 import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Drawing

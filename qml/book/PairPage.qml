@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Who gets this helmet: athletes without one first. A touch writes it down and goes back.
 import QtQuick
-import QtQuick.Layouts
 import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models

@@ -14,10 +14,11 @@ ListPage {
                                     changed: { text: qsTr("Changed"), tone: "info", shape: "hollow" }, added: { text: qsTr("Added"), tone: "snug", shape: "dot" } })
 
     function choose(): void {
-        if (chooser.item)
-            (chooser.item as FileChooser).open()
-        else
-            chooser.active = true
+        if (chooser.status === Loader.Null)
+            chooser.setSource("FileChooser.qml", { title: qsTr("Choose a roster file"), nameFilters: [qsTr("Rosters (*.csv *.tsv *.txt)"), qsTr("All files (*)")] })
+        const dialog: var = chooser.item
+        if (dialog)
+            dialog.open()
     }
 
     title: qsTr("Take a roster in")
@@ -88,15 +89,10 @@ ListPage {
             onAnswered: name => { if (name === "take") page.intake.takeIn(); else page.intake.putAside() }
         }
     ]
-    Loader {
-        id: chooser
-        visible: false
-        active: false
-        sourceComponent: FileChooser {
-            title: qsTr("Choose a roster file")
-            nameFilters: [qsTr("Rosters (*.csv *.tsv *.txt)"), qsTr("All files (*)")]
-            onChosen: file => page.intake.read(file)
-        }
-        onLoaded: (item as FileChooser).open()
+    // Made when it is first asked for: no page waits for the system's dialog, or fails where there is none.
+    Loader { id: chooser; objectName: "chooser"; visible: false }
+    Connections {
+        target: chooser.item
+        function onChosen(file: string): void { page.intake.read(file) }
     }
 }

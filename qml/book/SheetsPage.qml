@@ -12,10 +12,11 @@ PageFrame {
     required property SheetsModel sheets
 
     function choose(): void {
-        if (chooser.item)
-            (chooser.item as FileChooser).open()
-        else
-            chooser.active = true
+        if (chooser.status === Loader.Null)
+            chooser.setSource("FileChooser.qml", { title: qsTr("Choose a model sheet"), nameFilters: [qsTr("Model sheets (*.json)"), qsTr("All files (*)")] })
+        const dialog: var = chooser.item
+        if (dialog)
+            dialog.open()
     }
 
     title: qsTr("Model sheets")
@@ -75,15 +76,10 @@ PageFrame {
             }
         }
     }
-    Loader {
-        id: chooser
-        visible: false
-        active: false
-        sourceComponent: FileChooser {
-            title: qsTr("Choose a model sheet")
-            nameFilters: [qsTr("Model sheets (*.json)"), qsTr("All files (*)")]
-            onChosen: file => page.sheets.adopt(file)
-        }
-        onLoaded: (item as FileChooser).open()
+    // Made when it is first asked for: no page waits for the system's dialog, or fails where there is none.
+    Loader { id: chooser; objectName: "chooser"; visible: false }
+    Connections {
+        target: chooser.item
+        function onChosen(file: string): void { page.sheets.adopt(file) }
     }
 }

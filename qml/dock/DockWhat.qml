@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // What an unknown unit is: model sheet, size, and what its label says. Nothing is preselected; the unit before is an offer.
 import QtQuick
-import QtQuick.Layouts
 import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // What the certification label says: a year, a full date from paperwork with its source, or that there is no label.
 import QtQuick
-import QtQuick.Layouts
 import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
