@@ -13,12 +13,13 @@ ListPage {
     readonly property var marks: ({ refused: { text: qsTr("Refused"), tone: "stop", shape: "square" }, questioned: { text: qsTr("Questioned"), tone: "see", shape: "over" },
                                     changed: { text: qsTr("Changed"), tone: "info", shape: "hollow" }, added: { text: qsTr("Added"), tone: "snug", shape: "dot" } })
 
+    readonly property var dialog: chooser.item
+
     function choose(): void {
         if (chooser.status === Loader.Null)
             chooser.setSource("FileChooser.qml", { title: qsTr("Choose a roster file"), nameFilters: [qsTr("Rosters (*.csv *.tsv *.txt)"), qsTr("All files (*)")] })
-        const dialog: var = chooser.item
-        if (dialog)
-            dialog.open()
+        if (page.dialog)
+            page.dialog.open()
     }
 
     title: qsTr("Take a roster in")

@@ -11,12 +11,13 @@ PageFrame {
 
     required property SheetsModel sheets
 
+    readonly property var dialog: chooser.item
+
     function choose(): void {
         if (chooser.status === Loader.Null)
             chooser.setSource("FileChooser.qml", { title: qsTr("Choose a model sheet"), nameFilters: [qsTr("Model sheets (*.json)"), qsTr("All files (*)")] })
-        const dialog: var = chooser.item
-        if (dialog)
-            dialog.open()
+        if (page.dialog)
+            page.dialog.open()
     }
 
     title: qsTr("Model sheets")
