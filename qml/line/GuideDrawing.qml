@@ -11,7 +11,7 @@ Item {
 
     required property GuideModel guide
     readonly property var drawn: guide.drawn
-    readonly property Item item: loader.item
+    readonly property Item item: loader.item as Item
 
     signal partTouched(string name)
     signal gapMoved(real mm)

@@ -18,8 +18,8 @@ ItemDelegate {
     padding: 0
     hoverEnabled: false
     focusPolicy: Qt.StrongFocus
-    Accessible.name: title + ". " + (empty.length > 0 ? empty : isOpen ? qsTr("open") : qsTr("folded"))
-    Keys.onReturnPressed: click()
+    Accessible.name: head.title + ". " + (empty.length > 0 ? empty : isOpen ? qsTr("open") : qsTr("folded"))
+    Keys.onReturnPressed: clicked()
     onClicked: toggled()
 
     contentItem: Item {

@@ -5,7 +5,6 @@ import QtQuick.Layouts
 import Snugline.Drawing
 import Snugline.Models
 import Snugline.Parts
-import Snugline.Tokens
 
 PageFrame {
     id: page

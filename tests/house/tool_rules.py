@@ -38,10 +38,10 @@ def formatted(tree, build=None):
 
 
 # What qmllint of Qt 6.4 does not know yet: that a delegate sees the ids of its file, that a list has the methods of a JavaScript array, that
-# a map's keys can be read like properties, that a url turns to a string, and Qt.callLater.
+# a map's keys can be read like properties, that a url turns to a string, what a Loader has loaded, and Qt.callLater.
 UNQUALIFIED = re.compile(r":(\d+):(\d+): Unqualified access")
 KNOWN_GAPS = re.compile(r'Property "(?:filter|map|every|some|find|findIndex|indexOf|includes|reduce|slice|concat|join)" not found on type "(?:QVariantList|QStringList)"'
-                        r'|not found on type "QVariantMap"|Property "toString" not found on type "QUrl"|Property "callLater" is a QJSValue property'
+                        r'|not found on type "(?:QVariantMap|QObject)"|Property "toString" not found on type "QUrl"|Property "callLater" is a QJSValue property'
                         r'|Type warnings occurred while evaluating file:$')
 
 
