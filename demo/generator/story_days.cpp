@@ -54,7 +54,7 @@ std::string Story::freeUnitFor(const Player& player) {
     if (!unit.isInService || !unit.athletes.empty() || !unit.holds.empty() || unit.place != season::UnitPlace::shelf) continue;
     if (unit.isLabelMissing || std::find(m_promised.begin(), m_promised.end(), id) != m_promised.end()) continue;
     const auto& model = *views.sheetOf(unit);
-    const auto band = std::find_if(model.sizes.begin(), model.sizes.end(), [&](const auto& b) { return b.name == unit.size; });
+    const auto band = std::find_if(model.sizes.begin(), model.sizes.end(), [&size = unit.size](const auto& b) { return b.name == size; });
     if (band == model.sizes.end()) continue;
     // The size first, then the model they like, then the same choice every time.
     const std::int64_t outside = std::max({std::int64_t{0}, band->low.um - head.um, head.um - band->high.um});
