@@ -88,6 +88,23 @@ Item {
             picture("dock-known")
             room.dock.putAside()
         }
+        // Panels lie over the whole window, not over the glass.
+        function test_panels(): void {
+            glass.width = root.width
+            glass.height = root.height
+            show(dockScreen)
+            room.scan(shown.item, "H-0231")
+            room.dock.touchPoint(2)
+            room.dock.touchPoint(2)
+            waitForRendering(root)
+            grabImage(root.Window.contentItem).save(room.galleryFolder() + "/dock-panel-fault.png")
+            room.dock.closeFault()
+            room.dock.allSound()
+            findChild(shown.item, "hold").clicked()
+            waitForRendering(root)
+            grabImage(root.Window.contentItem).save(room.galleryFolder() + "/dock-panel-hold.png")
+            room.dock.putAside()
+        }
         function test_index(): void { show(bookScreen); picture("book-index") }
         function test_athletes(): void { goTo("athletes"); picture("book-athletes") }
         function test_helmets(): void { goTo("helmets"); picture("book-helmets") }
