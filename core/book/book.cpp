@@ -130,16 +130,7 @@ const season::UnitRecord* Book::unitByTag(const std::string& tagKey) const {
 Result<std::vector<Fact>> Book::history(const std::string& entity) {
   return guarded(m_body->path, [&]() -> Result<std::vector<Fact>> {
     const auto& team = m_body->folded.views.team;
-    const auto places = m_body->placesOf(team && team->id == entity ? std::string(kTeamSubject) : entity);
-    if (!places) return tl::unexpected<Error>(places.error());
-    std::vector<Fact> facts;
-    facts.reserve(places->size());
-    for (const Place& place : *places) {
-      auto fact = m_body->factAt(place);
-      if (!fact) return tl::unexpected<Error>(fact.error());
-      facts.push_back(std::move(*fact));
-    }
-    return facts;
+    return m_body->factsOf(team && team->id == entity ? std::string(kTeamSubject) : entity);
   });
 }
 

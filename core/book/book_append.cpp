@@ -184,18 +184,20 @@ Appended Book::Body::appendedOf(const std::vector<Fact>& facts) const {
   bool isForAll = false;
   for (const Fact& fact : facts) {
     answer.ids.push_back(fact.id());
-    for (const Touch& touch : touchesOf(fact)) {
-      addOnce(answer.touched, touch.entity == Entity::team && views.team ? views.team->id : touch.id);
+    const Touches all(fact);
+    for (const Touch& touch : all) {
+      const std::string& subject = *touch.id;
+      addOnce(answer.touched, touch.entity == Entity::team && views.team ? views.team->id : subject);
       isForAll = isForAll || touch.entity == Entity::team || touch.entity == Entity::sheet;
-      if (views.athletes.contains(touch.id)) addOnce(answer.athletes, touch.id);
-      if (const auto check = views.openChecks.find(touch.id); check != views.openChecks.end())
+      if (views.athletes.contains(subject)) addOnce(answer.athletes, subject);
+      if (const auto check = views.openChecks.find(subject); check != views.openChecks.end())
         addOnce(answer.athletes, check->second.athlete);
-      const auto unit = views.units.find(touch.id);
+      const auto unit = views.units.find(subject);
       if (unit == views.units.end()) continue;
       for (const std::string& athlete : unit->second.athletes) addOnce(answer.athletes, athlete);
       // Whoever was unwell in this unit waits for its seven points, whether it is still worn or not.
       for (const auto& [id, record] : views.athletes) {
-        const auto waits = [&](const season::SaidRecord& said) { return said.unit == touch.id && (said.isUnwell || said.isBroken); };
+        const auto waits = [&](const season::SaidRecord& said) { return said.unit == subject && (said.isUnwell || said.isBroken); };
         if (std::any_of(record.said.begin(), record.said.end(), waits)) addOnce(answer.athletes, id);
       }
     }

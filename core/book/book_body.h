@@ -57,6 +57,13 @@ struct Place {
   std::uint64_t n = 0;
 };
 
+// Facts of one device, one after the other, that touch one entity.
+struct Run {
+  std::size_t device = 0;
+  std::uint64_t first = 0, count = 0;
+  std::int64_t order = 0;  // of the last one
+};
+
 struct Book::Body {
   Body(ports::Keys& keysPort, ports::Clock& clockPort) : keys(keysPort), clock(clockPort) {}
 
@@ -66,7 +73,7 @@ struct Book::Body {
   Access access = Access::readWrite;
   StoreOptions options;
   Database database;
-  Statement insertFact, readLine, readTouches;
+  Statement insertFact, readLine, readRange, readTouches;
   FactDecoder decoder;
 
   std::vector<DeviceEntry> devices;
@@ -82,7 +89,7 @@ struct Book::Body {
 
   Folded folded;
   std::int64_t highestFolded = 0;
-  std::unordered_map<std::string, std::vector<Place>> tail;  // touches not yet stored
+  std::unordered_map<std::string, std::vector<Run>> tail;  // touches not yet stored
   std::size_t tailFacts = 0;
   std::unordered_map<std::string, std::vector<std::string>> corrections;  // fact -> those that correct it
   std::vector<std::pair<std::string, std::string>> tailCorrections;
@@ -102,12 +109,22 @@ struct Book::Body {
 
   // book_fold.cpp
   [[nodiscard]] Result<void> loadViews();
-  // deferred: subjects to refold once at the end, instead of one by one; nothing to refold at once.
-  [[nodiscard]] Result<void> foldIn(const Fact& fact, const Place& place, std::unordered_set<std::string>* deferred = nullptr);
+  // What several facts at once leave for their end.
+  struct Deferred {
+    std::unordered_set<std::string> subjects;    // to refold once
+    bool areChecksLater = false;                 // checks are not folded fact by fact, as most will have ended
+    std::unordered_set<std::string> openChecks;  // those to refold then
+  };
+  [[nodiscard]] Result<void> foldIn(const Fact& fact, const Place& place, Deferred* deferred = nullptr);
+  [[nodiscard]] Result<void> foldDeferred(Deferred& deferred);
   [[nodiscard]] Result<void> refold(const std::string& subject);
-  [[nodiscard]] Result<void> refoldAll(const std::unordered_set<std::string>& subjects);
-  [[nodiscard]] Result<std::vector<Place>> placesOf(const std::string& subject);
-  [[nodiscard]] Result<Fact> factAt(const Place& place);
+  // Stored runs and those of the tail, by device and number, joined where one goes on where the other ends.
+  [[nodiscard]] Result<std::vector<Run>> runsOf(const std::string& subject);
+  void joinRuns(std::vector<Run>& runs) const;
+  void noteTouch(const std::string& subject, const Place& place);
+  // Facts that touch the entity, in order; unreadable ones are left out, verify names them.
+  [[nodiscard]] Result<std::vector<Fact>> factsOf(const std::string& subject);
+  [[nodiscard]] Result<Fact> factAt(std::size_t device, std::uint64_t n);
   [[nodiscard]] Result<std::optional<Fact>> factNamed(const std::string& id);
   [[nodiscard]] bool isCorrected(const std::string& factId) const;
   void noteDevice(const Fact& fact);  // public keys that facts tell

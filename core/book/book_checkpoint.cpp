@@ -82,18 +82,18 @@ Result<void> Book::Body::storeTail() {
   if (!areViewsWhole) {
     if (auto done = database.execute("DELETE FROM touches; DELETE FROM corrections; DELETE FROM folded"); !done) return done;
   }
-  auto put = database.prepare("INSERT OR IGNORE INTO touches(subject, ord, slot, n) VALUES(?1, ?2, ?3, ?4)");
+  auto put = database.prepare("INSERT OR REPLACE INTO touches(subject, slot, n, count, ord) VALUES(?1, ?2, ?3, ?4, ?5)");
   if (!put) return tl::unexpected<Error>(put.error());
   std::vector<const std::string*> subjects;
   subjects.reserve(tail.size());
   for (const auto& entry : tail) subjects.push_back(&entry.first);
   std::sort(subjects.begin(), subjects.end(), [](const auto* a, const auto* b) { return *a < *b; });
   for (const std::string* subject : subjects) {
-    for (const Place& place : tail.at(*subject)) {
-      put->bind(1, std::string_view(*subject))
-          .bind(2, place.order)
-          .bind(3, devices[place.device].slot)
-          .bind(4, static_cast<std::int64_t>(place.n));
+    std::vector<Run>& runs = tail.at(*subject);
+    joinRuns(runs);
+    for (const Run& run : runs) {
+      put->bind(1, std::string_view(*subject)).bind(2, devices[run.device].slot).bind(3, static_cast<std::int64_t>(run.first));
+      put->bind(4, static_cast<std::int64_t>(run.count)).bind(5, run.order);
       if (auto done = put->run(); !done) return done;
     }
   }

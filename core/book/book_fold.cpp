@@ -2,6 +2,7 @@
 // Views kept from the log: loading them, folding what is new, folding an entity anew when a fact comes late or is corrected.
 #include <algorithm>
 #include <charconv>
+#include <tuple>
 
 #include "core/book/book_body.h"
 #include "core/book/view_rows.h"
@@ -119,13 +120,13 @@ Result<void> Book::Body::loadViews() {
     if (*row) highestFolded = std::max(highestFolded, newest->integer(0));
     newest->reset();
   }
-  std::unordered_set<std::string> deferred;
+  Deferred deferred;
   const auto done = walk(from, [&](const Place& place, std::string_view line, std::string_view) -> Result<void> {
     auto fact = decoder.decode(line, devices[place.device].device);
     if (!fact) return {};  // verify names it; the rest of the Book stays readable
     return foldIn(*fact, place, &deferred);
   });
-  return done ? refoldAll(deferred) : done;
+  return done ? foldDeferred(deferred) : done;
 }
 
 Result<std::uint64_t> Book::Body::foldAll(bool isChainChecked) {
@@ -142,7 +143,8 @@ Result<std::uint64_t> Book::Body::foldAll(bool isChainChecked) {
     chains.push_back(chainStart(device.device));
   }
   std::uint64_t count = 0;
-  std::unordered_set<std::string> deferred;
+  Deferred deferred;
+  deferred.areChecksLater = true;
   const auto done = walk({}, [&](const Place& place, std::string_view line, std::string_view stored) -> Result<void> {
     ++count;
     const std::string& device = devices[place.device].device;
@@ -156,12 +158,13 @@ Result<std::uint64_t> Book::Body::foldAll(bool isChainChecked) {
     return foldIn(*fact, place, &deferred);
   });
   if (!done) return tl::unexpected<Error>(done.error());
-  if (auto ok = refoldAll(deferred); !ok) return tl::unexpected<Error>(ok.error());
+  if (auto ok = foldDeferred(deferred); !ok) return tl::unexpected<Error>(ok.error());
   return count;
 }
 
-Result<void> Book::Body::refoldAll(const std::unordered_set<std::string>& subjects) {
-  for (const std::string& subject : subjects) {
+Result<void> Book::Body::foldDeferred(Deferred& deferred) {
+  deferred.subjects.merge(deferred.openChecks);
+  for (const std::string& subject : deferred.subjects) {
     if (auto ok = refold(subject); !ok) return ok;
   }
   return {};
@@ -184,10 +187,9 @@ bool Book::Body::isCorrected(const std::string& factId) const {
   return std::any_of(it->second.begin(), it->second.end(), [&](const std::string& by) { return by != factId && !isCorrected(by); });
 }
 
-Result<Fact> Book::Body::factAt(const Place& place) {
-  const DeviceEntry& device = devices[place.device];
-  const std::string name = device.device + ':' + std::to_string(place.n);
-  readLine.bind(1, seatOf(device.slot, place.n));
+Result<Fact> Book::Body::factAt(std::size_t device, std::uint64_t n) {
+  const std::string name = devices[device].device + ':' + std::to_string(n);
+  readLine.bind(1, seatOf(devices[device].slot, n));
   const auto row = readLine.step();
   if (!row) return tl::unexpected<Error>(row.error());
   if (!*row) {
@@ -207,75 +209,112 @@ Result<std::optional<Fact>> Book::Body::factNamed(const std::string& id) {
   const auto [end, error] = std::from_chars(id.data() + colon + 1, id.data() + id.size(), n);
   if (known == byDevice.end() || error != std::errc() || end != id.data() + id.size()) return std::optional<Fact>();
   if (n == 0 || n > devices[known->second].last) return std::optional<Fact>();
-  auto fact = factAt({0, known->second, n});
+  auto fact = factAt(known->second, n);
   if (!fact) return tl::unexpected<Error>(fact.error());
   return std::optional<Fact>(std::move(*fact));
 }
 
-Result<std::vector<Place>> Book::Body::placesOf(const std::string& subject) {
-  std::vector<Place> places;
-  std::unordered_map<std::int64_t, std::size_t> bySlot;
-  for (std::size_t i = 0; i < devices.size(); ++i) bySlot.emplace(devices[i].slot, i);
+void Book::Body::noteTouch(const std::string& subject, const Place& place) {
+  std::vector<Run>& runs = tail[subject];
+  if (!runs.empty() && runs.back().device == place.device && runs.back().first + runs.back().count == place.n) {
+    ++runs.back().count;
+    runs.back().order = place.order;
+  } else {
+    runs.push_back({place.device, place.n, 1, place.order});
+  }
+}
+
+void Book::Body::joinRuns(std::vector<Run>& runs) const {
+  std::sort(runs.begin(), runs.end(), [&](const Run& a, const Run& b) {
+    return std::pair(devices[a.device].slot, a.first) < std::pair(devices[b.device].slot, b.first);
+  });
+  std::size_t kept = 0;
+  for (std::size_t i = 1; i < runs.size(); ++i) {
+    Run& before = runs[kept];
+    if (before.device == runs[i].device && before.first + before.count == runs[i].first) {
+      before.count += runs[i].count;
+      before.order = runs[i].order;
+    } else {
+      runs[++kept] = runs[i];
+    }
+  }
+  if (!runs.empty()) runs.resize(kept + 1);
+}
+
+Result<std::vector<Run>> Book::Body::runsOf(const std::string& subject) {
+  std::vector<Run> runs;
   // Rows that cannot be used do not count when everything is folded anew.
   if (areViewsWhole) {
+    std::unordered_map<std::int64_t, std::size_t> bySlot;
+    for (std::size_t i = 0; i < devices.size(); ++i) bySlot.emplace(devices[i].slot, i);
     readTouches.bind(1, std::string_view(subject));
     while (true) {
       const auto row = readTouches.step();
       if (!row) return tl::unexpected<Error>(row.error());
       if (!*row) break;
-      const auto device = bySlot.find(readTouches.integer(1));
-      if (device != bySlot.end())
-        places.push_back({readTouches.integer(0), device->second, static_cast<std::uint64_t>(readTouches.integer(2))});
+      const auto device = bySlot.find(readTouches.integer(0));
+      if (device == bySlot.end()) continue;
+      const auto first = static_cast<std::uint64_t>(readTouches.integer(1)), count = static_cast<std::uint64_t>(readTouches.integer(2));
+      runs.push_back({device->second, first, count, readTouches.integer(3)});
     }
     readTouches.reset();
   }
-  if (const auto it = tail.find(subject); it != tail.end()) places.insert(places.end(), it->second.begin(), it->second.end());
-  std::sort(places.begin(), places.end(), [&](const Place& a, const Place& b) { return isBefore(a, b); });
-  return places;
+  if (const auto it = tail.find(subject); it != tail.end()) runs.insert(runs.end(), it->second.begin(), it->second.end());
+  joinRuns(runs);
+  return runs;
+}
+
+Result<std::vector<Fact>> Book::Body::factsOf(const std::string& subject) {
+  const auto runs = runsOf(subject);
+  if (!runs) return tl::unexpected<Error>(runs.error());
+  std::vector<Fact> facts;
+  for (const Run& run : *runs) {
+    const std::int64_t slot = devices[run.device].slot;
+    readRange.bind(1, seatOf(slot, run.first)).bind(2, seatOf(slot, run.first + run.count));
+    while (true) {
+      const auto row = readRange.step();
+      if (!row) return tl::unexpected<Error>(row.error());
+      if (!*row) break;
+      auto fact = decoder.decode(readRange.bytes(1), devices[run.device].device);
+      if (fact) facts.push_back(std::move(*fact));
+    }
+    readRange.reset();
+  }
+  // Runs come device by device; mostly there is one, and this finds everything in place.
+  std::sort(facts.begin(), facts.end(),
+            [](const Fact& a, const Fact& b) { return std::tie(a.order, a.device, a.n) < std::tie(b.order, b.device, b.n); });
+  return facts;
 }
 
 Result<void> Book::Body::refold(const std::string& subject) {
-  const auto places = placesOf(subject);
-  if (!places) return tl::unexpected<Error>(places.error());
-  std::vector<Fact> facts;
-  for (const Place& place : *places) {
-    auto fact = factAt(place);
-    if (!fact) continue;  // unreadable: verify names it
-    facts.push_back(std::move(*fact));
-  }
-  const auto touchOf = [&](const Fact& fact) -> std::optional<Touch> {
-    for (Touch& touch : touchesOf(fact)) {
-      if (touch.id == subject) return std::move(touch);
-    }
-    return std::nullopt;
+  const auto facts = factsOf(subject);
+  if (!facts) return tl::unexpected<Error>(facts.error());
+  const auto entityOf = [&](const Fact& fact) {
+    const Touches all(fact);
+    const auto touch = std::find_if(all.begin(), all.end(), [&](const Touch& t) { return *t.id == subject; });
+    return touch == all.end() ? Entity::other : touch->entity;
   };
-  for (const Fact& fact : facts) {
-    if (const auto touch = touchOf(fact)) folded.forget(*touch);
+  for (const Fact& fact : *facts) folded.forget(entityOf(fact), subject);
+  for (const Fact& fact : *facts) {
+    if (!isCorrected(fact.id())) folded.take(fact, entityOf(fact), subject);
   }
-  bool isSheet = false;
-  for (const Fact& fact : facts) {
-    const auto touch = touchOf(fact);
-    if (!touch || isCorrected(fact.id())) continue;
-    isSheet = isSheet || touch->entity == Entity::sheet;
-    folded.take(fact, *touch);
-  }
-  if (isSheet || folded.changed[static_cast<std::size_t>(Entity::sheet)].contains(subject)) folded.restate(subject);
+  if (folded.changed[static_cast<std::size_t>(Entity::sheet)].contains(subject)) folded.restate(subject);
   return {};
 }
 
-Result<void> Book::Body::foldIn(const Fact& fact, const Place& place, std::unordered_set<std::string>* deferred) {
+Result<void> Book::Body::foldIn(const Fact& fact, const Place& place, Deferred* deferred) {
   noteDevice(fact);
-  const auto touched = touchesOf(fact);
+  const Touches touched(fact);
   const bool mayBeLate = fact.order <= highestFolded;
   highestFolded = std::max(highestFolded, fact.order);
   ++tailFacts;
   const auto anew = [&](const std::string& subject) -> Result<void> {
     if (deferred == nullptr) return refold(subject);
-    deferred->insert(subject);
+    deferred->subjects.insert(subject);
     return {};
   };
   if (const auto* corrected = std::get_if<Corrected>(&fact.body)) {
-    for (const Touch& touch : touched) tail[touch.id].push_back(place);
+    for (const Touch& touch : touched) noteTouch(*touch.id, place);
     corrections[corrected->fact].push_back(fact.id());
     tailCorrections.emplace_back(corrected->fact, fact.id());
     std::vector<std::string> subjects = corrected->touches;
@@ -292,19 +331,23 @@ Result<void> Book::Body::foldIn(const Fact& fact, const Place& place, std::unord
   }
   const bool isOut = !corrections.empty() && isCorrected(fact.id());
   for (const Touch& touch : touched) {
-    const bool isWaiting = deferred != nullptr && deferred->contains(touch.id);
+    const bool isWaiting = deferred != nullptr && deferred->subjects.contains(*touch.id);
     bool isLate = false;
     if (mayBeLate && !isOut && !isWaiting) {
-      const auto places = placesOf(touch.id);
-      if (!places) return tl::unexpected<Error>(places.error());
-      isLate = !places->empty() && isBefore(place, places->back());
+      const auto runs = runsOf(*touch.id);
+      if (!runs) return tl::unexpected<Error>(runs.error());
+      const auto after = [&](const Run& run) { return isBefore(place, {run.order, run.device, run.first + run.count - 1}); };
+      isLate = std::any_of(runs->begin(), runs->end(), after);
     }
-    tail[touch.id].push_back(place);
+    noteTouch(*touch.id, place);
     if (isOut || isWaiting) continue;
     if (isLate) {
-      if (auto ok = anew(touch.id); !ok) return ok;
+      if (auto ok = anew(*touch.id); !ok) return ok;
+    } else if (deferred != nullptr && deferred->areChecksLater && touch.entity == Entity::check) {
+      if (std::holds_alternative<CheckBegun>(fact.body)) deferred->openChecks.insert(*touch.id);
+      if (std::holds_alternative<CheckEnded>(fact.body)) deferred->openChecks.erase(*touch.id);
     } else {
-      folded.take(fact, touch);
+      folded.take(fact, touch.entity, *touch.id);
     }
   }
   return {};

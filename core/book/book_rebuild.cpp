@@ -31,29 +31,31 @@ Result<bool> Book::Body::areRowsAsFolded() {
 }
 
 Result<bool> Book::Body::areTouchesAsFolded() {
-  std::vector<const std::pair<const std::string, std::vector<Place>>*> subjects;
+  std::vector<std::pair<const std::string, std::vector<Run>>*> subjects;
   subjects.reserve(tail.size());
-  for (const auto& entry : tail) subjects.push_back(&entry);
+  for (auto& entry : tail) subjects.push_back(&entry);
   std::sort(subjects.begin(), subjects.end(), [](const auto* a, const auto* b) { return a->first < b->first; });
-  auto rows = database.prepare("SELECT subject, ord, slot, n FROM touches ORDER BY subject, ord, slot, n");
+  auto rows = database.prepare("SELECT subject, slot, n, count, ord FROM touches ORDER BY subject, slot, n");
   if (!rows) return tl::unexpected<Error>(rows.error());
-  for (const auto* entry : subjects) {
-    std::vector<Place> places = entry->second;
-    std::sort(places.begin(), places.end(), [&](const Place& a, const Place& b) {
-      if (a.order != b.order) return a.order < b.order;
-      return std::pair(devices[a.device].slot, a.n) < std::pair(devices[b.device].slot, b.n);
-    });
-    for (const Place& place : places) {
-      const auto stored = rows->step();
-      if (!stored) return tl::unexpected<Error>(stored.error());
-      const bool isSame = *stored && rows->bytes(0) == entry->first && rows->integer(1) == place.order &&
-                          rows->integer(2) == devices[place.device].slot && rows->integer(3) == static_cast<std::int64_t>(place.n);
-      if (!isSame) return false;
+  auto row = rows->step();
+  for (auto* entry : subjects) {
+    joinRuns(entry->second);
+    for (const Run& run : entry->second) {
+      // What two checkpoints stored in pieces is one run here.
+      std::uint64_t next = run.first;
+      std::int64_t order = 0;
+      while (row && *row && next < run.first + run.count && rows->bytes(0) == entry->first &&
+             rows->integer(1) == devices[run.device].slot && rows->integer(2) == static_cast<std::int64_t>(next) && rows->integer(3) > 0) {
+        next += static_cast<std::uint64_t>(rows->integer(3));
+        order = rows->integer(4);
+        row = rows->step();
+      }
+      if (!row) return tl::unexpected<Error>(row.error());
+      if (next != run.first + run.count || order != run.order) return false;
     }
   }
-  const auto more = rows->step();
-  if (!more) return tl::unexpected<Error>(more.error());
-  return !*more;
+  if (!row) return tl::unexpected<Error>(row.error());
+  return !*row;
 }
 
 Result<Book::RebuildAnswer> Book::rebuild() {

@@ -77,12 +77,12 @@ Result<Appended> Book::receive(const std::vector<std::string>& lines) {
       body.highestOrder = orderBefore;
       return tl::unexpected<Error>(facts.error());
     }
-    std::unordered_set<std::string> deferred;
+    Body::Deferred deferred;
     for (const Fact& fact : *facts) {
       const Place place{fact.order, body.byDevice.at(fact.device), fact.n};
       if (auto done = body.foldIn(fact, place, &deferred); !done) return tl::unexpected<Error>(done.error());
     }
-    if (auto done = body.refoldAll(deferred); !done) return tl::unexpected<Error>(done.error());
+    if (auto done = body.foldDeferred(deferred); !done) return tl::unexpected<Error>(done.error());
     return body.appendedOf(*facts);
   });
 }

@@ -29,8 +29,8 @@ CREATE TABLE segments(slot INTEGER NOT NULL, first INTEGER NOT NULL, last INTEGE
   signature BLOB NOT NULL, PRIMARY KEY(slot, first)) STRICT, WITHOUT ROWID;
 CREATE TABLE forks(slot INTEGER NOT NULL, n INTEGER NOT NULL, line BLOB NOT NULL, PRIMARY KEY(slot, n, line)) STRICT, WITHOUT ROWID;
 CREATE TABLE folded(slot INTEGER PRIMARY KEY, n INTEGER NOT NULL) STRICT;
-CREATE TABLE touches(subject TEXT NOT NULL, ord INTEGER NOT NULL, slot INTEGER NOT NULL, n INTEGER NOT NULL,
-  PRIMARY KEY(subject, ord, slot, n)) STRICT, WITHOUT ROWID;
+CREATE TABLE touches(subject TEXT NOT NULL, slot INTEGER NOT NULL, n INTEGER NOT NULL, count INTEGER NOT NULL, ord INTEGER NOT NULL,
+  PRIMARY KEY(subject, slot, n)) STRICT, WITHOUT ROWID;
 CREATE TABLE corrections(fact TEXT NOT NULL, by TEXT NOT NULL, PRIMARY KEY(fact, by)) STRICT, WITHOUT ROWID;
 CREATE TABLE view_team(key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
 CREATE TABLE view_people(key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
@@ -206,7 +206,8 @@ Result<void> Book::Body::prepareStatements() {
   };
   if (auto ok = prepare(insertFact, "INSERT INTO facts(seat, ord, line, chain) VALUES(?1, ?2, ?3, ?4)"); !ok) return ok;
   if (auto ok = prepare(readLine, "SELECT line FROM facts WHERE seat = ?1"); !ok) return ok;
-  return prepare(readTouches, "SELECT ord, slot, n FROM touches WHERE subject = ?1");
+  if (auto ok = prepare(readRange, "SELECT seat, line FROM facts WHERE seat >= ?1 AND seat < ?2"); !ok) return ok;
+  return prepare(readTouches, "SELECT slot, n, count, ord FROM touches WHERE subject = ?1");
 }
 
 Result<void> Book::Body::loadDevices() {

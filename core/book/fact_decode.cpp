@@ -364,6 +364,9 @@ Result<Fact> FactDecoder::decode(std::string_view line, const std::string& name)
     in.finish();
     if (in.isSound() && kindOf(fact.body) != kind) in.fail(ErrorCode::inconsistent, "kind", kind);
   }
+  if (fault.error || std::holds_alternative<Unknown>(fact.body)) {
+    if (auto refused = refusedByIJson(**root, name)) return tl::unexpected<Error>(std::move(*refused));
+  }
   if (fault.error) return tl::unexpected<Error>(std::move(*fault.error));
   return fact;
 }

@@ -17,27 +17,28 @@ std::string hashOf(std::string_view bytes) {
   return hex;
 }
 
-void Folded::take(const Fact& fact, const Touch& touch) {
-  switch (touch.entity) {
+void Folded::take(const Fact& fact, Entity entity, const std::string& id) {
+  switch (entity) {
     case Entity::team:
       return takeTeam(fact);
     case Entity::person:
       return takePerson(fact);
     case Entity::sheet:
-      return takeSheet(fact, touch.id);
+      return takeSheet(fact, id);
     case Entity::athlete:
-      return takeAthlete(fact, touch.id);
+      return takeAthlete(fact, id);
     case Entity::unit:
-      return takeUnit(fact, touch.id);
+      return takeUnit(fact, id);
     case Entity::check:
-      return takeCheck(fact, touch.id);
+      return takeCheck(fact, id);
     case Entity::other:
       return;
   }
 }
 
 void Folded::take(const Fact& fact) {
-  for (const Touch& touch : touchesOf(fact)) take(fact, touch);
+  const Touches all(fact);
+  for (const Touch& touch : all) take(fact, touch.entity, *touch.id);
 }
 
 void Folded::takeTeam(const Fact& fact) {
@@ -101,39 +102,39 @@ void Folded::takeUnit(const Fact& fact, const std::string& id) {
   changed[static_cast<std::size_t>(Entity::unit)].insert(id);
 }
 
-void Folded::forget(const Touch& touch) {
-  switch (touch.entity) {
+void Folded::forget(Entity entity, const std::string& id) {
+  switch (entity) {
     case Entity::team:
       views.team.reset();
       break;
     case Entity::person:
-      views.people.erase(touch.id);
+      views.people.erase(id);
       break;
     case Entity::sheet:
-      views.sheets.erase(touch.id);
+      views.sheets.erase(id);
       break;
     case Entity::athlete:
-      views.athletes.erase(touch.id);
-      athleteNotes.erase(touch.id);
+      views.athletes.erase(id);
+      athleteNotes.erase(id);
       break;
     case Entity::unit: {
-      const auto it = views.units.find(touch.id);
+      const auto it = views.units.find(id);
       if (it != views.units.end()) {
         const auto tag = unitsByTag.find(it->second.tagKey);
-        if (tag != unitsByTag.end() && tag->second.erase(touch.id) > 0 && tag->second.empty()) unitsByTag.erase(tag);
+        if (tag != unitsByTag.end() && tag->second.erase(id) > 0 && tag->second.empty()) unitsByTag.erase(tag);
         views.units.erase(it);
       }
-      unitNotes.erase(touch.id);
+      unitNotes.erase(id);
       break;
     }
     case Entity::check:
-      views.openChecks.erase(touch.id);
-      checkNotes.erase(touch.id);
+      views.openChecks.erase(id);
+      checkNotes.erase(id);
       break;
     case Entity::other:
       return;
   }
-  changed[static_cast<std::size_t>(touch.entity)].insert(touch.id);
+  changed[static_cast<std::size_t>(entity)].insert(id);
 }
 
 }  // namespace snugline::book

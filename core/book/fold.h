@@ -23,10 +23,26 @@ inline constexpr std::string_view kTeamSubject = "team";  // the team is one, wh
 
 struct Touch {
   Entity entity = Entity::other;
-  std::string id;
+  const std::string* id = nullptr;  // lives as long as the fact and the list
 };
-// The entities that a fact changes or belongs to, from its content alone. A correction touches what it lists.
-[[nodiscard]] std::vector<Touch> touchesOf(const Fact& fact);
+// The entities that a fact changes or belongs to, from its content alone; a correction touches what it lists. A rebuild asks this of
+// every fact, so that the usual few come without an allocation.
+class Touches {
+ public:
+  [[nodiscard]] const Touch* begin() const { return m_many.empty() ? m_few.data() : m_many.data(); }
+  [[nodiscard]] const Touch* end() const { return begin() + (m_many.empty() ? m_count : m_many.size()); }
+  void add(Entity entity, const std::string& id);          // id lives in the fact
+  void keep(Entity entity, std::vector<std::string> ids);  // ids that the fact does not hold as they are
+  explicit Touches(const Fact& fact);
+  Touches(Touches&&) = delete;  // it points into itself
+  Touches& operator=(Touches&&) = delete;
+
+ private:
+  std::array<Touch, 3> m_few{};
+  std::size_t m_count = 0;
+  std::vector<std::string> m_kept;
+  std::vector<Touch> m_many;
+};
 
 // What the fold must remember beside the record.
 struct AthleteNotes {
@@ -69,10 +85,10 @@ struct Folded {
   std::array<std::unordered_set<std::string>, kEntityCount> changed;  // by entity, since somebody cleared it
 
   // Folds the fact into one entity it touches. Corrections are the caller's: they fold as nothing here.
-  void take(const Fact& fact, const Touch& touch);
+  void take(const Fact& fact, Entity entity, const std::string& id);
   void take(const Fact& fact);  // into all of them
   // Forgets one entity, so that its facts can be folded again.
-  void forget(const Touch& touch);
+  void forget(Entity entity, const std::string& id);
   // After its facts or its sheet changed by other ways than take(): state of open checks on that sheet.
   void restate(const std::string& sheetHash);
   void restate(season::CheckRecord& check) const;

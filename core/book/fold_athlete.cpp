@@ -120,12 +120,17 @@ struct AthleteFold {
     ended.unit = b.unit;
     ended.stamp = stampOf(fact);
     const auto known = std::find_if(notes.open.begin(), notes.open.end(), [&](const auto& o) { return o.check == fact.about; });
-    if (known != notes.open.end()) {
+    const bool isFirstEnd = known != notes.open.end();
+    if (isFirstEnd) {
       settle(*known, ended);
       notes.open.erase(known);
       openCheck();
     }
     std::erase_if(notes.saidIn, [&](const auto& entry) { return entry.second == fact.about; });
+    if (isFirstEnd) {
+      record.checks.push_back(std::move(ended));
+      return;
+    }
     const auto before = std::find_if(record.checks.begin(), record.checks.end(), [&](const auto& c) { return c.check == fact.about; });
     if (before == record.checks.end()) {
       record.checks.push_back(std::move(ended));

@@ -15,7 +15,7 @@ namespace {
 constexpr unsigned kFlags = rapidjson::kParseInsituFlag;
 // The quicker way calls itself for each level, and a line from elsewhere may nest as deep as it is long.
 constexpr unsigned kDeepFlags = kFlags | rapidjson::kParseIterativeFlag;
-constexpr std::ptrdiff_t kBracketsFew = 256;
+constexpr std::size_t kShallowBytes = 1024;
 constexpr std::size_t kPadding = 16;                                  // the parser reads whole words past the end
 constexpr std::size_t kValueRoom = 16 * 1024, kStackRoom = 4 * 1024;  // a usual line fits; longer ones ask for more
 constexpr rapidjson::SizeType kFewMembers = 24;
@@ -77,7 +77,6 @@ Result<const JsonValue*> LineParser::parse(std::string_view line, const std::str
   m_text.resize(line.size() + kPadding);
   std::memcpy(m_text.data(), line.data(), line.size());
   std::memset(m_text.data() + line.size(), 0, kPadding);
-  const auto brackets = std::count_if(line.begin(), line.end(), [](char c) { return c == '{' || c == '['; });
   m_parsed.reset();
   if (m_values) {
     m_values->Clear();
@@ -87,7 +86,7 @@ Result<const JsonValue*> LineParser::parse(std::string_view line, const std::str
     m_stack.emplace(m_stackRoom.data(), m_stackRoom.size());
   }
   m_parsed.emplace(&*m_values, kStackRoom / 2, &*m_stack);
-  if (brackets <= kBracketsFew) {
+  if (line.size() <= kShallowBytes) {
     m_parsed->ParseInsitu<kFlags>(m_text.data());
   } else {
     m_parsed->ParseInsitu<kDeepFlags>(m_text.data());
@@ -96,11 +95,13 @@ Result<const JsonValue*> LineParser::parse(std::string_view line, const std::str
     return snugline::fail(ErrorCode::notJson, name,
                           std::to_string(m_parsed->GetErrorOffset()) + ", " + rapidjson::GetParseError_En(m_parsed->GetParseError()));
   }
-  if (auto refused = refusedIn(*m_parsed, 0)) {
-    refused->place = name + "#/" + refused->place;
-    return tl::unexpected<Error>(std::move(*refused));
-  }
   return static_cast<const JsonValue*>(&*m_parsed);
+}
+
+std::optional<Error> refusedByIJson(const JsonValue& root, const std::string& name) {
+  auto refused = refusedIn(root, 0);
+  if (refused) refused->place = name + "#/" + refused->place;
+  return refused;
 }
 
 ObjectReader::ObjectReader(FirstFault& fault, const JsonValue& value, std::string_view key, const ObjectReader* parent, int index)

@@ -43,6 +43,10 @@ class LineParser {
   std::optional<Parsed> m_parsed;
 };
 
+// What I-JSON refuses and the parser lets through: a key twice, a number that is no integer of 53 bits. Whoever reads every value of an
+// object by an ObjectReader meets that anyway, only with a vaguer error.
+[[nodiscard]] std::optional<Error> refusedByIJson(const JsonValue& root, const std::string& name);
+
 struct FirstFault {
   std::string name;
   std::optional<Error> error;

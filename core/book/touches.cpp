@@ -9,19 +9,17 @@ namespace {
 
 struct Collector {
   const Fact& fact;
-  std::vector<Touch>& out;
+  Touches& out;
 
-  void add(Entity entity, const std::string& id) const {
-    if (!id.empty()) out.push_back({entity, id});
-  }
-  void operator()(const TeamFounded&) const { add(Entity::team, std::string(kTeamSubject)); }
-  void operator()(const PracticeSet&) const { add(Entity::team, std::string(kTeamSubject)); }
+  void add(Entity entity, const std::string& id) const { out.add(entity, id); }
+  void operator()(const TeamFounded&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
+  void operator()(const PracticeSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const { add(Entity::person, fact.about); }
   void operator()(const AthleteAdded&) const { add(Entity::athlete, fact.about); }
   void operator()(const AthleteChanged&) const { add(Entity::athlete, fact.about); }
   void operator()(const TapeRead&) const { add(Entity::athlete, fact.about); }
-  void operator()(const SheetAdopted& b) const { add(Entity::sheet, hashOf(b.sheet)); }
+  void operator()(const SheetAdopted& b) const { out.keep(Entity::sheet, {hashOf(b.sheet)}); }
   void operator()(const UnitReceived&) const { add(Entity::unit, fact.about); }
   void operator()(const LabelRead&) const { add(Entity::unit, fact.about); }
   void operator()(const PointsSeen& b) const {
@@ -59,34 +57,35 @@ struct Collector {
   }
   void operator()(const SaidAcknowledged&) const { add(Entity::athlete, fact.about); }
   void operator()(const HairChanged&) const { add(Entity::athlete, fact.about); }
-  void operator()(const Corrected& b) const {
-    for (const std::string& subject : b.touches) add(Entity::other, subject);
-  }
+  void operator()(const Corrected& b) const { out.keep(Entity::other, b.touches); }
   void operator()(const NoteAdded&) const { add(Entity::other, fact.about); }
   void operator()(const Unknown&) const { add(Entity::other, fact.about); }
 };
 
 }  // namespace
 
-std::vector<Touch> touchesOf(const Fact& fact) {
-  std::vector<Touch> all;
-  std::visit(Collector{fact, all}, fact.body);
+void Touches::add(Entity entity, const std::string& id) {
   // A fact from elsewhere may name one id twice; it must not count twice.
-  for (std::size_t i = 1; i < all.size();) {
-    const bool isRepeated =
-        std::any_of(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(i), [&](const Touch& t) { return t.id == all[i].id; });
-    if (isRepeated) {
-      all.erase(all.begin() + static_cast<std::ptrdiff_t>(i));
-    } else {
-      ++i;
-    }
-  }
-  return all;
+  const auto same = [&](const Touch& touch) { return *touch.id == id; };
+  if (id.empty() || std::any_of(begin(), end(), same)) return;
+  m_few[m_count++] = {entity, &id};  // no kind names more than three
 }
+
+void Touches::keep(Entity entity, std::vector<std::string> ids) {
+  m_kept = std::move(ids);
+  m_many.reserve(m_kept.size());
+  for (const std::string& id : m_kept) {
+    const auto same = [&](const Touch& touch) { return *touch.id == id; };
+    if (!id.empty() && std::none_of(m_many.begin(), m_many.end(), same)) m_many.push_back({entity, &id});
+  }
+}
+
+Touches::Touches(const Fact& fact) { std::visit(Collector{fact, *this}, fact.body); }
 
 std::vector<std::string> touches(const Fact& fact) {
   std::vector<std::string> ids;
-  for (Touch& touch : touchesOf(fact)) ids.push_back(std::move(touch.id));
+  const Touches all(fact);
+  for (const Touch& touch : all) ids.push_back(*touch.id);
   return ids;
 }
 
