@@ -54,7 +54,7 @@ FocusScope {
         return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }
     }
     function open(): void {
-        if (!shell.isOpen)
+        if (!shell.isOpen || screenLoader.item)
             return
         if (shell.startScreen === "guide")
             trail = [{ screen: "doors", what: "" }, { screen: "line", what: "" }, { screen: "guide", what: "" }]
@@ -68,13 +68,7 @@ FocusScope {
 
     Connections {
         target: main.shell
-        property bool wasOpen: main.shell.isOpen
-        function onStateChanged(): void {
-            if (main.shell.isOpen && !wasOpen) {
-                wasOpen = true
-                main.open()
-            }
-        }
+        function onStateChanged(): void { main.open() }
     }
     Binding { target: Theme; property: "phone"; value: Theme.isPhone(main.width) }
     Binding { target: Theme; property: "mode"; value: main.shell.settings.theme === SettingsModel.Sun ? "sun" : main.shell.settings.theme === SettingsModel.Night ? "night" : "day" }

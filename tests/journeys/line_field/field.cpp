@@ -47,9 +47,10 @@ bool readsIn(QQuickItem* item, const QString& text) {
 int warnings = 0;
 
 // A warning of the screens is a fault of theirs: it is shown, and the field does not end well.
-void hear(QtMsgType type, const QMessageLogContext&, const QString& message) {
+void hear(QtMsgType type, const QMessageLogContext& context, const QString& message) {
   std::fprintf(stderr, "%s\n", qPrintable(message));
-  if (type != QtDebugMsg && type != QtInfoMsg) ++warnings;
+  const bool isOfScreens = message.contains(QLatin1String("qrc:")) || qstrcmp(context.category, "qml") == 0;
+  if (isOfScreens && type != QtDebugMsg && type != QtInfoMsg) ++warnings;
 }
 
 QPointingDevice* finger() {
@@ -102,7 +103,9 @@ bool Field::open() {
   m_app->load();
   m_app->view().resize(834, 1194);
   m_app->view().show();
-  return until([this] { return !screen().isEmpty(); });
+  const bool isThere = until([this] { return !screen().isEmpty() || !m_app->shell().failure().isEmpty(); });
+  if (!m_app->shell().failure().isEmpty()) std::fprintf(stderr, "%s\n", qPrintable(m_app->shell().failure()));
+  return isThere && m_app->shell().failure().isEmpty();
 }
 
 QQuickItem* Field::find(const QString& name) const {
@@ -112,14 +115,22 @@ QQuickItem* Field::find(const QString& name) const {
 
 bool Field::reads(const QString& text) const { return readsIn(m_app->view().contentItem(), text); }
 
+// A finger comes after the eye: what is touched has been drawn where it is touched, and stood there for one more picture.
 bool Field::touch(const QString& name) {
   QPointF at;
   const QRectF glass(QPointF(0, 0), QSizeF(m_app->view().size()));
+  const auto isReady = [this](const QQuickItem* item) {
+    return item != nullptr && item->isEnabled() && item->width() > 0 && !m_app->shell().guide()->isBusy();
+  };
   const bool isThere = until([&] {
-    QQuickItem* item = find(name);
-    if (item == nullptr || !item->isEnabled() || m_app->shell().guide()->isBusy()) return false;
-    at = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
-    return item->width() > 0 && glass.contains(at);
+    if (!isReady(find(name))) return false;
+    m_app->view().grabWindow();
+    const QQuickItem* item = find(name);
+    if (!isReady(item)) return false;
+    const QPointF place = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
+    const bool isStill = place == at;
+    at = place;
+    return isStill && glass.contains(at);
   });
   if (!isThere) return false;
   ++m_touches;

@@ -26,7 +26,7 @@ inline constexpr Day kToday{20740};  // 2026-10-14
 // due.
 void makeBook(const std::string& folder);
 
-QGuiApplication& application();   // made at the first call
+QGuiApplication& application();  // made at the first call
 
 class Field {
  public:
@@ -40,7 +40,10 @@ class Field {
   bool drag(const QString& name, double fromX, double fromY, double toX, double toY);
   bool until(const std::function<bool()>& isSo);
   [[nodiscard]] QQuickItem* find(const QString& name) const;  // visible ones only
-  [[nodiscard]] bool reads(const QString& text) const;        // some visible text contains it
+  [[nodiscard]] bool reads(const QString& text) const;        // some visible text contains it now
+  bool shows(const QString& text) {
+    return until([&] { return reads(text); });
+  }
   [[nodiscard]] QString stage() const;
   [[nodiscard]] QString title() const;
   [[nodiscard]] QString screen() const;
