@@ -33,7 +33,7 @@ PageFrame {
         onPartTouched: name => page.guide.choose(name)
         onGapMoved: mm => page.guide.moveGap(mm)
     }
-    drawingShare: guide.stage === "advice" || guide.choices.length > 0 ? 0.4 : 0.55
+    drawingShare: guide.stage === "stop" ? 0.2 : guide.stage === "advice" || guide.choices.length > 0 ? 0.4 : 0.55
 
     Connections {
         target: page.guide
@@ -119,6 +119,8 @@ PageFrame {
             spacing: Theme.grid
             BigButton {
                 objectName: "undo"
+                leftPadding: page.phone || page.split ? Theme.grid / 2 : Theme.gap
+                rightPadding: leftPadding
                 visible: page.guide.canUndo || page.guide.canStepBack
                 sign: "undo"
                 text: qsTr("Undo")
@@ -128,6 +130,8 @@ PageFrame {
             }
             BigButton {
                 objectName: "broken"
+                leftPadding: page.phone || page.split ? Theme.grid / 2 : Theme.gap
+                rightPadding: leftPadding
                 visible: page.guide.broken.length > 0
                 kind: "quiet"
                 text: page.guide.broken
@@ -135,6 +139,8 @@ PageFrame {
             }
             BigButton {
                 objectName: "another"
+                leftPadding: page.phone || page.split ? Theme.grid / 2 : Theme.gap
+                rightPadding: leftPadding
                 visible: page.guide.another.length > 0
                 kind: "quiet"
                 text: page.guide.another
@@ -142,6 +148,8 @@ PageFrame {
             }
             BigButton {
                 objectName: "more"
+                leftPadding: page.phone || page.split ? Theme.grid / 2 : Theme.gap
+                rightPadding: leftPadding
                 kind: "quiet"
                 text: qsTr("More")
                 onClicked: more.open()
