@@ -25,16 +25,16 @@ inline constexpr std::string_view kLabelLapsed = "label-lapsed";
 inline constexpr std::string_view kLabelMissing = "label-missing";
 inline constexpr std::string_view kLabelUnknown = "label-unknown";
 inline constexpr std::string_view kLabelDisputed = "label-disputed";
-inline constexpr std::string_view kPointUnseen = "point-unseen";       // place: the point
-inline constexpr std::string_view kPointFault = "point-fault";         // place: the point
+inline constexpr std::string_view kPointUnseen = "point-unseen";  // place: the point
+inline constexpr std::string_view kPointFault = "point-fault";    // place: the point
 inline constexpr std::string_view kBrokeSaid = "broke-said";
 inline constexpr std::string_view kUnwellSaid = "unwell-said";
 inline constexpr std::string_view kNoUnit = "no-helmet";
 inline constexpr std::string_view kTwoUnits = "two-helmets";
 inline constexpr std::string_view kTwoAthletes = "two-athletes";
-inline constexpr std::string_view kNeverFitted = "never-fitted";       // a look before any fit
+inline constexpr std::string_view kNeverFitted = "never-fitted";  // a look before any fit
 inline constexpr std::string_view kCheckOpen = "check-open";
-inline constexpr std::string_view kCrackHold = "crack-hold";           // ends by return from repair or by retirement
+inline constexpr std::string_view kCrackHold = "crack-hold";  // ends by return from repair or by retirement
 inline constexpr std::string_view kAlreadyClosed = "already-closed";
 inline constexpr std::string_view kNothingSaid = "nothing-said";
 inline constexpr std::string_view kOffRoster = "off-roster";
@@ -42,8 +42,8 @@ inline constexpr std::string_view kOffRoster = "off-roster";
 
 // What a hold says when a point that service needs was not seen at intake; such a hold ends when it is seen.
 inline constexpr std::string_view kNotSeenYet = "not seen";
-inline constexpr std::size_t kNameLimit = 80;       // characters
-inline constexpr std::size_t kWordsLimit = 500;     // characters
+inline constexpr std::size_t kNameLimit = 80;    // characters
+inline constexpr std::size_t kWordsLimit = 500;  // characters
 
 // --- athletes. jersey: 0..3 characters of digits as written ("07"); family 1..80 characters, given 0..80; birth year 1900..2199.
 // Two athletes may share a number; the roster questions it. Nothing to change drafts nothing.
@@ -54,22 +54,26 @@ inline constexpr std::size_t kWordsLimit = 500;     // characters
 // --- units
 struct Arrival {
   gear::Tag tag;
-  std::string sheet;                       // hash of an adopted sheet
-  std::string size;                        // of that sheet
+  std::string sheet;  // hash of an adopted sheet
+  std::string size;   // of that sheet
   std::optional<gear::Label> label;
   bool isLabelMissing = false;
-  gear::PointFindings points;              // as seen now; unseen ones stay unseen
-  bool isGroup = false;                    // all sound at one touch
+  gear::PointFindings points;  // as seen now; unseen ones stay unseen
+  bool isGroup = false;        // all sound at one touch
 };
 // Not known yet: received, label, points, and in service or held. Known: label and points seen again.
 [[nodiscard]] Result<Drafts> takeIn(const season::Views&, const Arrival&, Day today);
 // What would come of it: in service, or held and why (reason codes as in HoldRecord).
-struct Outcome { bool isInService = false; std::string reason, what; };
+struct Outcome {
+  bool isInService = false;
+  std::string reason, what;
+};
 [[nodiscard]] Outcome outcomeOf(const season::Views&, const Arrival&, Day today);
 [[nodiscard]] Result<Drafts> adoptSheet(const season::Views&, const gear::ModelSheet&);
 [[nodiscard]] Result<Drafts> seePoints(const season::Views&, const std::string& unit, const gear::PointFindings&, bool isGroup);
 [[nodiscard]] Result<Drafts> readLabel(const season::Views&, const std::string& unit, const std::optional<gear::Label>&);
-[[nodiscard]] Result<Drafts> hold(const season::Views&, const std::string& unit, const std::string& reason, const std::string& what, bool isWithAthlete);
+[[nodiscard]] Result<Drafts> hold(const season::Views&, const std::string& unit, const std::string& reason, const std::string& what,
+                                  bool isWithAthlete);
 // A crack's hold (point shell) is released only by return from repair or by retirement.
 [[nodiscard]] Result<Drafts> releaseHold(const season::Views&, const std::string& unit, const std::string& hold, const std::string& why);
 // to: in-service, repair, sent-out, back, retired, lost. Sent out, retired and lost also unpair; retired releases every hold, back from
@@ -94,7 +98,8 @@ struct Outcome { bool isInService = false; std::string reason, what; };
 
 // --- what was said
 [[nodiscard]] Result<Drafts> say(const season::Views&, const std::string& athlete, const season::SaidRecord&);
-[[nodiscard]] Result<Drafts> acknowledge(const season::Views&, const std::string& athlete, const std::string& said, bool isClosed, const std::string& outcome);
+[[nodiscard]] Result<Drafts> acknowledge(const season::Views&, const std::string& athlete, const std::string& said, bool isClosed,
+                                         const std::string& outcome);
 [[nodiscard]] Result<Drafts> hairChanged(const season::Views&, const std::string& athlete, const std::string& words);
 
 }  // namespace snugline::book

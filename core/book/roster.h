@@ -16,15 +16,31 @@ namespace snugline::book {
 inline constexpr std::size_t kRosterLimitBytes = 8 * 1024 * 1024;
 
 enum class RowDoubt : std::uint8_t {
-  headTooLarge, headTooSmall, sameJersey, birthYearUnlikely,            // questioned
-  noName, jerseyUnreadable, headUnreadable, birthYearUnreadable, tooFewCells, tooManyCells, badQuote, notPrintable, repeated,   // refused
-  tagUnreadable, sheetUnknown, sizeUnknown, labelUnreadable, pointUnknown, unitRetired                                      // refused at take-in
+  headTooLarge,
+  headTooSmall,
+  sameJersey,
+  birthYearUnlikely,  // questioned
+  noName,
+  jerseyUnreadable,
+  headUnreadable,
+  birthYearUnreadable,
+  tooFewCells,
+  tooManyCells,
+  badQuote,
+  notPrintable,
+  repeated,  // refused
+  tagUnreadable,
+  sheetUnknown,
+  sizeUnknown,
+  labelUnreadable,
+  pointUnknown,
+  unitRetired  // refused at take-in
 };
 [[nodiscard]] std::string_view code(RowDoubt d);
 struct RowNote {
-  std::size_t line = 0;      // 1-based line of the file where the row starts
+  std::size_t line = 0;  // 1-based line of the file where the row starts
   RowDoubt doubt = RowDoubt::noName;
-  std::string text;          // the cell in question
+  std::string text;  // the cell in question
 };
 struct RosterRow {
   std::size_t line = 0;
@@ -35,7 +51,7 @@ struct RosterRow {
 struct RosterRead {
   std::vector<RosterRow> rows;
   std::vector<RowNote> refused;
-  std::string encoding;      // "UTF-8", "UTF-16LE", "UTF-16BE", "windows-1252"
+  std::string encoding;  // "UTF-8", "UTF-16LE", "UTF-16BE", "windows-1252"
   char delimiter = ',';
 };
 [[nodiscard]] Result<RosterRead> readRoster(std::string_view bytes, const std::string& file);
@@ -52,7 +68,7 @@ struct RosterPlan {
 // Scans, one a line ("take-in"): known units are noted as seen, new ones need sheet and size columns or stay refused.
 struct TakeInPlan {
   Drafts drafts;
-  std::vector<std::string> known, added, held;           // serials
+  std::vector<std::string> known, added, held;  // serials
   std::vector<RowNote> refused;
 };
 // A line is a tag, or "tag,sheet id,size,label[,points]": label a year or "missing"; points "ok" or a list of faults

@@ -24,23 +24,23 @@ namespace snugline::season {
 // When and by whom something was recorded, and which fact says so.
 struct Stamp {
   Instant at;
-  std::string who;        // person id; empty when the Book knew nobody yet
-  std::string fact;       // "device:n"
-  std::int64_t order = 0; // Lamport order of that fact; 0 when not kept, then device:n and the wall time decide
+  std::string who;         // person id; empty when the Book knew nobody yet
+  std::string fact;        // "device:n"
+  std::int64_t order = 0;  // Lamport order of that fact; 0 when not kept, then device:n and the wall time decide
   friend bool operator==(const Stamp&, const Stamp&) = default;
 };
 // Was `a` written down after `b`: by order, else by the counter of the same device, else by wall time.
 [[nodiscard]] bool isAfter(const Stamp& a, const Stamp& b);
 
 struct TeamRecord {
-  std::string id, name, mascot, season;            // season "2026"
+  std::string id, name, mascot, season;  // season "2026"
   std::optional<Day> seasonStart, seasonEnd;
-  int practiceMinute = 930;                        // 15:30
-  std::array<bool, 7> practiceDays{true, true, true, true, true, false, false};   // Monday first
+  int practiceMinute = 930;                                                      // 15:30
+  std::array<bool, 7> practiceDays{true, true, true, true, true, false, false};  // Monday first
   friend bool operator==(const TeamRecord&, const TeamRecord&) = default;
 };
 struct PersonRecord {
-  std::string id, name, initials, role;            // role "trainer" or "staff"
+  std::string id, name, initials, role;  // role "trainer" or "staff"
   friend bool operator==(const PersonRecord&, const PersonRecord&) = default;
 };
 struct SheetRecord {
@@ -57,14 +57,14 @@ struct TapeRecord {
 struct SaidRecord {
   std::string fact;
   Instant at;
-  std::string unit;                                // worn when it was said; may be empty
+  std::string unit;  // worn when it was said; may be empty
   std::optional<fit::Mark> where;
   fit::Side side = fit::Side::both;
   fit::Feels feels = fit::Feels::tight;
   bool isHairChanged = false, isBroken = false, isUnwell = false;
   std::string words;
-  bool isAcknowledged = false;                     // for unwell: the trainer was told; the row stays
-  bool isAnswered = false;                         // a later check saw the marks concerned, or it was closed
+  bool isAcknowledged = false;  // for unwell: the trainer was told; the row stays
+  bool isAnswered = false;      // a later check saw the marks concerned, or it was closed
   friend bool operator==(const SaidRecord&, const SaidRecord&) = default;
 };
 // The outcome of a check as it was recorded; never worked out again.
@@ -72,7 +72,7 @@ struct EndedCheck {
   std::string check, unit;
   fit::CheckKind kind = fit::CheckKind::first;
   fit::Verdict verdict = fit::Verdict::unfinished;
-  std::vector<std::string> reasons;                // Reason::codeText()
+  std::vector<std::string> reasons;  // Reason::codeText()
   std::array<fit::Finding, fit::kMarkCount> strip{};
   bool isHairDry = false;
   Day dueFrom, dueBy;
@@ -80,26 +80,26 @@ struct EndedCheck {
   friend bool operator==(const EndedCheck&, const EndedCheck&) = default;
 };
 struct AthleteRecord {
-  std::string id, jersey, family, given;           // jersey as written: "07", "00"
+  std::string id, jersey, family, given;  // jersey as written: "07", "00"
   std::optional<int> birthYear;
   bool isOnRoster = true;
   Stamp added;
-  std::vector<std::string> units;                  // paired now; more than one is an open question
-  std::string pairedAs;                            // fact of the last pairing
-  std::optional<Stamp> paired;                     // when that was; a fit counts for this unit only when it is later
-  std::vector<TapeRecord> tapes;                   // oldest first
-  std::vector<SaidRecord> said;                    // oldest first, answered ones included
-  std::optional<Stamp> hairChanged;                // not seen in a fit since
-  std::optional<Stamp> partChanged;                // on the unit worn, not seen in a fit since
-  std::string openCheck;                           // begun and not ended; empty when none
-  std::vector<EndedCheck> checks;                  // oldest first
+  std::vector<std::string> units;    // paired now; more than one is an open question
+  std::string pairedAs;              // fact of the last pairing
+  std::optional<Stamp> paired;       // when that was; a fit counts for this unit only when it is later
+  std::vector<TapeRecord> tapes;     // oldest first
+  std::vector<SaidRecord> said;      // oldest first, answered ones included
+  std::optional<Stamp> hairChanged;  // not seen in a fit since
+  std::optional<Stamp> partChanged;  // on the unit worn, not seen in a fit since
+  std::string openCheck;             // begun and not ended; empty when none
+  std::vector<EndedCheck> checks;    // oldest first
   friend bool operator==(const AthleteRecord&, const AthleteRecord&) = default;
 };
 
 enum class UnitPlace : std::uint8_t { shelf, withAthlete, repair, sentOut, retired, lost };
 struct HoldRecord {
-  std::string fact, reason;                        // reason: point code, "label", "fit", "broken", "other"
-  std::string what;                                // in the finder's words
+  std::string fact, reason;  // reason: point code, "label", "fit", "broken", "other"
+  std::string what;          // in the finder's words
   bool isWithAthlete = false;
   Stamp stamp;
   friend bool operator==(const HoldRecord&, const HoldRecord&) = default;
@@ -116,55 +116,55 @@ struct LabelRecord {
   friend bool operator==(const LabelRecord&, const LabelRecord&) = default;
 };
 struct UnitRecord {
-  std::string id, serial, tagKey, sheet, size;     // sheet: hash
-  std::string made;                                // "2024-01-15" or "2024-01", may be empty
+  std::string id, serial, tagKey, sheet, size;  // sheet: hash
+  std::string made;                             // "2024-01-15" or "2024-01", may be empty
   Stamp received;
   bool isInService = false;
   UnitPlace place = UnitPlace::shelf;
   std::string placeWords;
-  std::vector<LabelRecord> labels;                 // oldest first; the last one counts
+  std::vector<LabelRecord> labels;  // oldest first; the last one counts
   bool isLabelMissing = false;
-  bool isLabelDisputed = false;                    // two readings that differ, from different devices, unsettled
+  bool isLabelDisputed = false;  // two readings that differ, from different devices, unsettled
   std::array<std::optional<PointSeenRecord>, gear::kPointCount> points;
-  std::vector<HoldRecord> holds;                   // open ones
-  std::vector<std::string> athletes;               // paired now; more than one is an open question
+  std::vector<HoldRecord> holds;      // open ones
+  std::vector<std::string> athletes;  // paired now; more than one is an open question
   friend bool operator==(const UnitRecord&, const UnitRecord&) = default;
 };
 
 // A check in progress or ended, with the guide's state folded from its answers.
 struct AnswerRecord {
-  std::string fact;                                // what undo names
+  std::string fact;  // what undo names
   fit::Answer answer;
-  std::string group;                               // set when several share one fact
+  std::string group;  // set when several share one fact
 };
 struct CheckRecord {
-  std::string id, athlete, unit, sheet;            // sheet: hash
+  std::string id, athlete, unit, sheet;  // sheet: hash
   fit::CheckKind kind = fit::CheckKind::first;
   int rules = fit::kRulesVersion;
   Stamp begun;
-  std::optional<Day> certifiedUntil;               // as judged when it began
+  std::optional<Day> certifiedUntil;  // as judged when it began
   bool isLabelMissing = false;
-  std::string before;                              // the check that it follows
-  std::vector<AnswerRecord> answers;               // in order, corrected ones left out
-  fit::State state;                                // fold of answers
+  std::string before;                 // the check that it follows
+  std::vector<AnswerRecord> answers;  // in order, corrected ones left out
+  fit::State state;                   // fold of answers
   std::optional<EndedCheck> ended;
 };
 
 struct Views {
   std::optional<TeamRecord> team;
   std::map<std::string, PersonRecord> people;
-  std::unordered_map<std::string, SheetRecord> sheets;        // by hash
+  std::unordered_map<std::string, SheetRecord> sheets;  // by hash
   std::unordered_map<std::string, AthleteRecord> athletes;
   std::unordered_map<std::string, UnitRecord> units;
-  std::unordered_map<std::string, CheckRecord> openChecks;    // open ones only; ended ones live in the athlete and the log
+  std::unordered_map<std::string, CheckRecord> openChecks;  // open ones only; ended ones live in the athlete and the log
 
   [[nodiscard]] const AthleteRecord* athlete(const std::string& id) const;
   [[nodiscard]] const UnitRecord* unit(const std::string& id) const;
   [[nodiscard]] const CheckRecord* openCheck(const std::string& id) const;
   [[nodiscard]] const gear::ModelSheet* sheet(const std::string& hash) const;
   [[nodiscard]] const gear::ModelSheet* sheetOf(const UnitRecord& unit) const;
-  [[nodiscard]] const AthleteRecord* athleteByJersey(const std::string& jersey) const;   // linear
-  [[nodiscard]] const UnitRecord* unitByTag(const std::string& tagKey) const;            // linear; Book keeps an index
+  [[nodiscard]] const AthleteRecord* athleteByJersey(const std::string& jersey) const;  // linear
+  [[nodiscard]] const UnitRecord* unitByTag(const std::string& tagKey) const;           // linear; Book keeps an index
 };
 
 // Last good day of a unit as a span, nothing when no label is known.
