@@ -45,7 +45,7 @@ class AthleteModel : public QObject {
   Q_PROPERTY(QVariantList readings READ readings NOTIFY readingsChanged)  // of the tape in hand: {text}
   Q_PROPERTY(QString tapeAdvice READ tapeAdvice NOTIFY readingsChanged)   // "Readings differ by more than …: take another."
   Q_PROPERTY(QString tapeUnit READ tapeUnit NOTIFY changed)               // "mm" or "in"
-  Q_PROPERTY(QString tapeLabel READ tapeLabel NOTIFY changed)      // "Reading in inches"
+  Q_PROPERTY(QString tapeLabel READ tapeLabel NOTIFY changed)             // "Reading in inches"
   Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY busyChanged)
  public:

@@ -39,8 +39,8 @@ struct PlainWords {
   static QString percent(double odds);                                                                  // "84 %"
   static QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
   static QString wholeNumber(Length v, UnitSystem units);  // "1 in" rather than "1.00 in" where it is whole
-  static QString number(Length v, UnitSystem units);  // as core prints it
-  static QString sentenceCase(const QString& words);  // first letter raised
+  static QString number(Length v, UnitSystem units);       // as core prints it
+  static QString sentenceCase(const QString& words);       // first letter raised
 };
 
 // The board: lanes, reasons, what a row offers.

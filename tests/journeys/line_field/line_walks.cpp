@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include SNUGLINE_CATCH_HEADER
 
+#include <QFile>
 #include <QTemporaryDir>
 
 #include "field.h"
@@ -215,4 +216,16 @@ TEST_CASE("the line is walked one athlete after another") {
   REQUIRE(field.touch("next-athlete"));
   REQUIRE(field.until([&] { return field.screen() == "turn"; }));
   CHECK(field.shows("The line is through"));
+}
+
+TEST_CASE("a file that is no Book is said to be none on the screen, and stays as it is") {
+  const QTemporaryDir folder;
+  QFile file(folder.filePath("team.snugbook"));
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  REQUIRE(file.write("a picture, say, but no Book at all") > 0);
+  file.close();
+  Field field(folder.path().toStdString());
+  CHECK_FALSE(field.open());
+  CHECK(field.shows("team.snugbook"));
+  CHECK(file.size() == 34);
 }
