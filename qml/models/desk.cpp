@@ -229,6 +229,12 @@ static void runWrite(Bench& bench, Desk* desk, const QPointer<QObject>& context,
         if (context && done) done(outcome);
       },
       Qt::QueuedConnection);
+  // Sealing and the stored views come after the answer has been handed back, so that no answer waits for them.
+  if (!bench.book || !bench.book->isCheckpointDue()) return;
+  if (const auto sealed = guarded([&] { return bench.book->checkpoint(); }); !sealed) {
+    QMetaObject::invokeMethod(
+        desk, [desk, error = sealed.error()] { emit desk->failed(error); }, Qt::QueuedConnection);
+  }
 }
 
 void Desk::submit(Job job, QObject* context, Done done) {

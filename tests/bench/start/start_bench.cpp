@@ -49,6 +49,14 @@ double nowMs() {
   _exit(0);  // what comes after the first frame is not the start
 }
 
+// By the tree of items: a screen's content belongs to the page that it stands on, not to the object that declares it.
+const QQuickItem* named(const QQuickItem& item, const QString& name) {
+  if (item.objectName() == name) return &item;
+  for (const QQuickItem* child : item.childItems())
+    if (const QQuickItem* found = named(*child, name)) return found;
+  return nullptr;
+}
+
 int showEmpty(QGuiApplication& application) {
   QQuickView view;
   auto* item = new QQuickItem(view.contentItem());
@@ -80,6 +88,7 @@ int showBoard(QGuiApplication& application, const QString& folder) {
   app::Composition composition({[options] { return std::make_unique<demo::DemoClock>(demo::nowOf(options), true); },
                                 [keys] { return std::make_unique<platform::FileKeys>(keys); }},
                                places);
+  QObject::connect(&composition.desk(), &models::Desk::failed, [] { _exit(1); });
   composition.load();
   QQuickView& view = composition.view();
   if (view.rootObject() == nullptr) return 1;
@@ -90,7 +99,7 @@ int showBoard(QGuiApplication& application, const QString& folder) {
   view.rootObject()->setProperty("trail", QVariantList{step("doors"), step("line")});
   QObject::connect(&view, &QQuickWindow::frameSwapped, [&view] {
     const auto* screen = view.rootObject()->property("screenItem").value<QQuickItem*>();
-    const auto* board = screen == nullptr ? nullptr : screen->findChild<QQuickItem*>(QStringLiteral("board"));
+    const QQuickItem* board = screen == nullptr ? nullptr : named(*screen, QStringLiteral("board"));
     if (board != nullptr && board->property("count").toInt() > 0) tellAndEnd();
   });
   view.resize(kGlass);
