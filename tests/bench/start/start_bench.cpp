@@ -57,21 +57,11 @@ const QQuickItem* named(const QQuickItem& item, const QString& name) {
   return nullptr;
 }
 
-int showEmpty(QGuiApplication& application) {
-  QQuickView view;
-  auto* item = new QQuickItem(view.contentItem());
-  item->setSize(kGlass);
-  QObject::connect(&view, &QQuickWindow::frameSwapped, [] { tellAndEnd(); });
-  view.resize(kGlass);
-  view.show();
-  return application.exec();
-}
-
-int showConstants(QGuiApplication& application) {
+int showPage(QGuiApplication& application, const QString& page) {
   QQuickView view;
   view.engine()->addImportPath(QStringLiteral("qrc:/qt/qml"));
   view.setResizeMode(QQuickView::SizeRootObjectToView);
-  view.setSource(QUrl(QStringLiteral("qrc:/start/ConstantBoard.qml")));
+  view.setSource(QUrl(QStringLiteral("qrc:/start/") + page));
   if (view.rootObject() == nullptr) return 1;
   QObject::connect(&view, &QQuickWindow::frameSwapped, [] { tellAndEnd(); });
   view.resize(kGlass);
@@ -141,7 +131,9 @@ int compare(const char* self) {
   const QTemporaryDir folder;
   demo::Options options;
   options.seasons = kSeasons;
-  platform::FileKeys keys(folder.path().toStdString());
+  // Another device wrote the history, so that no check of its own leads the start to the guide instead of the board.
+  const QTemporaryDir writer;
+  platform::FileKeys keys(writer.path().toStdString());
   const auto facts = demo::makeDemo(folder.filePath(QStringLiteral("ten.snugbook")).toStdString(), options, keys);
   if (!facts) {
     std::fprintf(stderr, "The Book of ten seasons could not be made.\n");
@@ -176,8 +168,8 @@ int main(int argc, char** argv) {
   if (kind.empty()) return compare("/proc/self/exe");
   app::prepare();
   QGuiApplication application(argc, argv);
-  if (kind == "empty") return showEmpty(application);
+  if (kind == "empty") return showPage(application, QStringLiteral("Empty.qml"));
   app::installWords();
-  if (kind == "constants") return showConstants(application);
+  if (kind == "constants") return showPage(application, QStringLiteral("ConstantBoard.qml"));
   return showBoard(application, QString::fromLocal8Bit(argv[2]));
 }
