@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "demo/fakes/gallery.h"
 
-#include <array>
 #include <cstdio>
 #include <functional>
 
@@ -20,13 +19,12 @@ namespace snugline::demo {
 
 namespace {
 
-constexpr std::array<QSize, 3> kSizes{QSize(390, 844), QSize(834, 1194), QSize(1194, 834)};
 constexpr int kPatienceMs = 20'000;
 constexpr int kSettleRounds = 12;
 
 class Gallery {
  public:
-  Gallery(app::Composition& composition, const QDir& folder) : m_composition(composition), m_folder(folder) {}
+  Gallery(app::Composition& composition, const QDir& folder, QSize size) : m_composition(composition), m_folder(folder), m_size(size) {}
   bool walk();
 
  private:
@@ -34,6 +32,7 @@ class Gallery {
   void settle();
   void go(const char* screen, const QString& what = {});
   void shoot(const QString& name);
+  [[nodiscard]] bool isShown(const QString& screen);
   void lineScreens();
   void fitScreens();
   void lookScreens();
@@ -46,6 +45,7 @@ class Gallery {
   app::Composition& m_composition;
   QDir m_folder;
   QSize m_size;
+  QString m_screen;  // what should be shown
   int m_count = 0;
   bool m_isGood = true;
 };
@@ -66,7 +66,15 @@ void Gallery::settle() {
   for (int i = 0; i < kSettleRounds; ++i) QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
 }
 
+// The screen was asked for, made, and stands in the window.
+bool Gallery::isShown(const QString& screen) {
+  const QQuickItem* root = m_composition.view().rootObject();
+  const auto* item = root->property("screenItem").value<QQuickItem*>();
+  return root->property("screen").toString() == screen && item != nullptr && item->isVisible() && item->width() > 0 && item->height() > 0;
+}
+
 void Gallery::go(const char* screen, const QString& what) {
+  m_screen = QLatin1String(screen);
   QMetaObject::invokeMethod(m_composition.view().rootObject(), "home", Q_ARG(QString, QStringLiteral("doors")));
   QMetaObject::invokeMethod(m_composition.view().rootObject(), "go", Q_ARG(QString, QLatin1String(screen)), Q_ARG(QString, what),
                             Q_ARG(bool, false));
@@ -75,6 +83,12 @@ void Gallery::go(const char* screen, const QString& what) {
 
 void Gallery::shoot(const QString& name) {
   settle();
+  if (name.startsWith(QLatin1String("verdict"))) m_screen = QStringLiteral("verdict");
+  if (!isShown(m_screen)) {
+    std::fprintf(stderr, "Gallery: the screen \"%s\" is not shown, so there is no picture %s.\n", qPrintable(m_screen), qPrintable(name));
+    m_isGood = false;
+    return;
+  }
   const QString file =
       QStringLiteral("%1x%2-%3-%4.png").arg(m_size.width()).arg(m_size.height()).arg(++m_count, 2, 10, QLatin1Char('0')).arg(name);
   if (!m_composition.view().grabWindow().save(m_folder.filePath(file))) {
@@ -121,8 +135,13 @@ void Gallery::lineScreens() {
 }
 
 bool Gallery::begin(season::RowAction action, const char* kind) {
-  const QString athlete = athleteWith([action](const season::DueRow& row) { return row.action == action; });
-  if (athlete.isEmpty()) return false;
+  const QString athlete = athleteWith([action](const season::DueRow& row) {
+    return row.action == action && (action != season::RowAction::look || row.lane == season::Lane::beforePractice);  // nothing broken
+  });
+  if (athlete.isEmpty()) {
+    std::fprintf(stderr, "Gallery: nobody on the demo's board is due for a check of the kind \"%s\".\n", kind);
+    return m_isGood = false;
+  }
   guide().start(athlete, QLatin1String(kind));
   if (!until([this] { return !guide().isBusy(); }, "a check")) return false;
   go("guide");
@@ -209,11 +228,7 @@ void Gallery::otherScreens() {
 
 bool Gallery::walk() {
   m_composition.choices().setMotionReduced(true);
-  if (m_composition.view().rootObject() == nullptr) {
-    std::fprintf(stderr, "Gallery: the screens did not load.\n");
-    return false;
-  }
-  m_composition.view().resize(kSizes.front());
+  m_composition.view().resize(m_size);
   m_composition.view().show();
   if (!until([this] { return m_composition.shell().isOpen() || !m_composition.shell().failure().isEmpty(); }, "the Book")) return false;
   if (!m_composition.shell().isOpen()) {
@@ -221,28 +236,23 @@ bool Gallery::walk() {
     return false;
   }
   if (!m_composition.desk().views().people.empty()) m_composition.desk().setPerson(m_composition.desk().views().people.begin()->first);
-  for (const QSize size : kSizes) {
-    m_size = size;
-    m_count = 0;
-    m_composition.view().resize(size);
-    settle();
-    lineScreens();
-    fitScreens();
-    lookScreens();
-    otherScreens();
-  }
+  settle();
+  lineScreens();
+  fitScreens();
+  lookScreens();
+  otherScreens();
   return m_isGood;
 }
 
 }  // namespace
 
-bool writeGallery(app::Composition& composition, const QString& folder) {
+bool writeGallery(app::Composition& composition, const QString& folder, QSize size) {
   const QDir target(folder);
   if (!target.mkpath(QStringLiteral("."))) {
     std::fprintf(stderr, "Gallery: cannot make the folder %s.\n", qPrintable(folder));
     return false;
   }
-  return Gallery(composition, target).walk();
+  return Gallery(composition, target, size).walk();
 }
 
 }  // namespace snugline::demo

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: walks the real screens of the demo Book at three sizes and writes a picture of each. Thread: GUI thread.
+// Purpose: walks the real screens of the demo Book at one size and writes a picture of each. Thread: GUI thread.
 #pragma once
 
+#include <QSize>
 #include <QString>
 
 namespace snugline::app {
@@ -10,7 +11,8 @@ class Composition;
 
 namespace snugline::demo {
 
-// Files "<size>-<number>-<screen>.png" in the folder. False when a screen did not come or a file could not be written; stderr says which.
-[[nodiscard]] bool writeGallery(app::Composition& composition, const QString& folder);
+// Files "<size>-<number>-<screen>.png" in the folder; the composition has just loaded a fresh Book. False when a screen did not come or a
+// file could not be written; stderr says which.
+[[nodiscard]] bool writeGallery(app::Composition& composition, const QString& folder, QSize size);
 
 }  // namespace snugline::demo

@@ -7,6 +7,7 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <QQuickView>
+#include <QSize>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
@@ -15,6 +16,7 @@
 #include "demo/generator/demo_world.h"
 #include "platform/app/composition.h"
 #include "platform/system/file_keys.h"
+#include "qml/models/choices.h"
 
 namespace {
 
@@ -25,6 +27,57 @@ Result<std::uint64_t> makeBook(const QString& path, const demo::Options& options
   const QTemporaryDir keysFolder;
   platform::FileKeys keys(keysFolder.path().toStdString());
   return demo::makeDemo(path.toStdString(), options, keys);
+}
+
+// How the pictures are to look; the program itself keeps its choices in a file.
+struct Look {
+  QString theme = QStringLiteral("day");
+  int textPercent = 100;
+};
+
+// The demo in a folder of its own: its Book made when missing, its clock at the demo day (standing still for pictures).
+class DemoApp {
+ public:
+  DemoApp(const QDir& folder, const QString& book, const QString& choices, bool isClockStill) {
+    const demo::Options options;
+    app::Places places;
+    places.book = book;
+    places.choices = choices;
+    places.ifMissing.name = "Demo";
+    places.ifMissing.season = "2026";
+    if (!QFile::exists(places.book) && !makeBook(places.book, options)) {
+      std::fprintf(stderr, "The demo's Book could not be made at %s.\n", qPrintable(places.book));
+      return;
+    }
+    const std::string keys = folder.filePath(QStringLiteral("keys")).toStdString();
+    app::Edges edges{[options, isClockStill] { return std::make_unique<demo::DemoClock>(demo::nowOf(options), isClockStill); },
+                     [keys] { return std::make_unique<platform::FileKeys>(keys); }};
+    m_composition = std::make_unique<app::Composition>(std::move(edges), places);
+    m_composition->load();
+    if (m_composition->view().rootObject() == nullptr) {
+      std::fprintf(stderr, "The screens did not load.\n");
+      m_composition.reset();
+    }
+  }
+  [[nodiscard]] app::Composition* composition() { return m_composition.get(); }  // null: said on stderr why
+
+ private:
+  std::unique_ptr<app::Composition> m_composition;
+};
+
+// Each size begins from a fresh Book, so that every size shows the same flow.
+bool writePictures(const QString& target, const QList<QSize>& sizes, const Look& look) {
+  bool isGood = true;
+  for (const QSize size : sizes) {
+    const QTemporaryDir passing;
+    const QDir folder(passing.path());
+    DemoApp demo(folder, folder.filePath(QStringLiteral("harrow-creek.snugbook")), {}, true);
+    if (demo.composition() == nullptr) return false;
+    demo.composition()->choices().setTheme(look.theme);
+    demo.composition()->choices().setTextPercent(look.textPercent);
+    isGood = demo::writeGallery(*demo.composition(), target, size) && isGood;
+  }
+  return isGood;
 }
 
 }  // namespace
@@ -41,34 +94,33 @@ int main(int argc, char** argv) {
                                    QStringLiteral("folder"));
   const QCommandLineOption book(QStringLiteral("book"), QCoreApplication::translate("demo", "The demo's Book; made when missing."),
                                 QStringLiteral("file"));
-  parser.addOptions({gallery, book});
+  const QCommandLineOption size(QStringLiteral("size"), QCoreApplication::translate("demo", "Only pictures of this size, as 390x844."),
+                                QStringLiteral("size"));
+  const QCommandLineOption theme(QStringLiteral("theme"), QCoreApplication::translate("demo", "Pictures in day, sun or night."),
+                                 QStringLiteral("theme"), Look().theme);
+  const QCommandLineOption text(QStringLiteral("text"), QCoreApplication::translate("demo", "Text size of the pictures in percent."),
+                                QStringLiteral("percent"), QString::number(Look().textPercent));
+  parser.addOptions({gallery, book, size, theme, text});
   parser.process(application);
 
-  const QTemporaryDir passing;
-  const bool isGallery = parser.isSet(gallery);
-  const QDir folder(isGallery ? passing.path()
-                              : QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/snugline-demo"));
-  folder.mkpath(QStringLiteral("."));
-
-  const demo::Options options;
-  app::Places places;
-  places.book = parser.isSet(book) ? parser.value(book) : folder.filePath(QStringLiteral("harrow-creek.snugbook"));
-  places.choices = isGallery ? QString() : folder.filePath(QStringLiteral("choices.ini"));
-  places.ifMissing.name = "Demo";
-  places.ifMissing.season = "2026";
-  if (!QFile::exists(places.book)) {
-    if (const auto made = makeBook(places.book, options); !made) {
-      std::fprintf(stderr, "The demo's Book could not be made at %s.\n", qPrintable(places.book));
-      return 1;
+  if (parser.isSet(gallery)) {
+    QList<QSize> sizes{QSize(390, 844), QSize(834, 1194), QSize(1194, 834)};
+    if (parser.isSet(size)) {
+      const QStringList sides = parser.value(size).split(QLatin1Char('x'));
+      sizes = {QSize(sides.value(0).toInt(), sides.value(1).toInt())};
+      if (sizes.first().isEmpty()) {
+        std::fprintf(stderr, "\"%s\" is no size; write 390x844.\n", qPrintable(parser.value(size)));
+        return 2;
+      }
     }
+    return writePictures(parser.value(gallery), sizes, {parser.value(theme), parser.value(text).toInt()}) ? 0 : 1;
   }
-  const std::string keys = folder.filePath(QStringLiteral("keys")).toStdString();
-  app::Edges edges{[options, isGallery] { return std::make_unique<demo::DemoClock>(demo::nowOf(options), isGallery); },
-                   [keys] { return std::make_unique<platform::FileKeys>(keys); }};
-  app::Composition composition(std::move(edges), places);
-  composition.load();
-  if (isGallery) return demo::writeGallery(composition, parser.value(gallery)) ? 0 : 1;
-  composition.view().resize(834, 1194);
-  composition.view().show();
+  const QDir folder(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/snugline-demo"));
+  folder.mkpath(QStringLiteral("."));
+  DemoApp demo(folder, parser.isSet(book) ? parser.value(book) : folder.filePath(QStringLiteral("harrow-creek.snugbook")),
+               folder.filePath(QStringLiteral("choices.ini")), false);
+  if (demo.composition() == nullptr) return 1;
+  demo.composition()->view().resize(834, 1194);
+  demo.composition()->view().show();
   return QGuiApplication::exec();
 }
