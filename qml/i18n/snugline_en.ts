@@ -132,10 +132,17 @@
 <context>
     <name>VerdictWords</name>
     <message numerus="yes">
-        <source>%n of the seven points</source>
+        <source>%n marks</source>
         <translation>
-            <numerusform>%n of the seven points</numerusform>
-            <numerusform>%n of the seven points</numerusform>
+            <numerusform>%n mark</numerusform>
+            <numerusform>%n marks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n points</source>
+        <translation>
+            <numerusform>%n point</numerusform>
+            <numerusform>%n points</numerusform>
         </translation>
     </message>
 </context>

@@ -59,6 +59,7 @@ PageFrame {
     }
     Words { Layout.fillWidth: true; text: page.verdict.next ?? ""; size: "head" }
     Words { Layout.fillWidth: true; text: page.verdict.signed ?? ""; tone: "quiet" }
+    Words { Layout.fillWidth: true; visible: text.length > 0; text: page.verdict.unseen ?? ""; size: "small"; tone: "quiet" }
     Words { Layout.fillWidth: true; text: page.verdict.caution ?? ""; size: "small"; tone: "quiet" }
     Notice { Layout.fillWidth: true; kind: "attention"; text: page.guide.trouble }
 

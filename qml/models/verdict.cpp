@@ -51,39 +51,48 @@ QString wordsOf(const std::string& code, const season::UnitRecord* unit, const g
   return GuideWords::reasonCode(code);
 }
 
-// Causes one by one; what was not seen in one line, for it is seldom a cause.
-QStringList reasonsOf(const season::EndedCheck& ended, const season::UnitRecord* unit, const gear::ModelSheet* sheet) {
-  QStringList list, unseen;
-  int pointsUnseen = 0;
+struct Reasons {
+  QStringList causes;  // one by one; what was not seen as counts in one line, for it is seldom a cause
+  QString unseen;      // the same by name
+};
+
+Reasons reasonsOf(const season::EndedCheck& ended, const season::UnitRecord* unit, const gear::ModelSheet* sheet) {
+  QStringList list, marks, points;
   for (const std::string& code : ended.reasons) {
     const std::string head = code.ends_with("-open") ? code.substr(0, code.size() - 5) : std::string();
     if (const auto mark = fit::markFromCode(head)) {
-      unseen << MarkWords::brief(*mark);
-    } else if (gear::pointFromCode(head)) {
-      ++pointsUnseen;
+      marks << MarkWords::brief(*mark);
+    } else if (const auto point = gear::pointFromCode(head)) {
+      points << pointName(*point);
     } else if (const QString words = wordsOf(code, unit, sheet); !words.isEmpty()) {
       list << PlainWords::sentenceCase(words);
     }
   }
-  if (pointsUnseen == static_cast<int>(gear::kPointCount))
-    unseen << VerdictWords::tr("the seven points");
-  else if (pointsUnseen > 0)
-    unseen << VerdictWords::tr("%n of the seven points", nullptr, pointsUnseen);
-  if (!unseen.isEmpty()) list << VerdictWords::tr("Not seen: %1").arg(PlainWords::list(unseen));
-  return list;
+  QStringList counts, names;
+  if (!marks.isEmpty()) {
+    counts << VerdictWords::tr("%n marks", nullptr, static_cast<int>(marks.size()));
+    names << VerdictWords::tr("Marks not seen: %1.").arg(PlainWords::list(marks));
+  }
+  if (!points.isEmpty()) {
+    counts << VerdictWords::tr("%n points", nullptr, static_cast<int>(points.size()));
+    names << VerdictWords::tr("Points not seen: %1.").arg(PlainWords::list(points));
+  }
+  if (!counts.isEmpty()) list << VerdictWords::tr("%1 not seen").arg(PlainWords::list(counts));
+  return {list, names.join(QLatin1Char(' '))};
 }
 
 }  // namespace
 
 QVariantMap verdictMap(const season::EndedCheck& ended, const season::UnitRecord* unit, const gear::ModelSheet* sheet,
                        const Speech& speech) {
-  QStringList reasons = reasonsOf(ended, unit, sheet);
+  auto [reasons, unseen] = reasonsOf(ended, unit, sheet);
   if (ended.verdict == fit::Verdict::fits)
     reasons << VerdictWords::tr("All nine marks snug, all seven points sound, certification in date.");
   return {{QStringLiteral("verdict"), codeWord(fit::code(ended.verdict))},
           {QStringLiteral("word"), GuideWords::verdict(ended.verdict)},
           {QStringLiteral("tone"), toneOf(ended.verdict)},
           {QStringLiteral("reasons"), reasons},
+          {QStringLiteral("unseen"), unseen},
           {QStringLiteral("next"), GuideWords::next(ended, unit, speech)},
           {QStringLiteral("signed"), signedBy(ended, speech)},
           {QStringLiteral("strip"), stripCodes(ended.strip, {}, {})},

@@ -9,7 +9,7 @@
 
 namespace snugline::models {
 
-// {verdict, word, tone, reasons: [text], next, signed, strip, caution, kind, offersHelmet}
+// {verdict, word, tone, reasons: [text], unseen, next, signed, strip, caution, kind, offersHelmet}
 [[nodiscard]] QVariantMap verdictMap(const season::EndedCheck& ended, const season::UnitRecord* unit, const gear::ModelSheet* sheet,
                                      const Speech& speech);
 
