@@ -96,7 +96,7 @@ PageFrame {
             }
         }
     }
-    foot: AnswerBar {
+    foot: ThumbAnswers {
         objectName: "acts"
         Layout.fillWidth: true
         large: false

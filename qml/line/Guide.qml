@@ -19,6 +19,15 @@ PageFrame {
     subtitle: phone ? guide.who : guide.kind + "  " + guide.who
     hasBack: true
     backText: qsTr("Leave the check open")
+    headerRight: BigButton {
+        objectName: "more"
+        leftPadding: text.length > 0 ? Theme.gap : Theme.grid
+        rightPadding: leftPadding
+        sign: "more"
+        text: page.phone || Theme.stacks ? "" : qsTr("More")
+        spokenName: qsTr("More")
+        onClicked: more.open()
+    }
     edge: StepLadder {
         objectName: "ladder"
         anchors.fill: parent
@@ -33,7 +42,9 @@ PageFrame {
         onPartTouched: name => page.guide.choose(name)
         onGapMoved: mm => page.guide.moveGap(mm)
     }
-    drawingShare: guide.stage === "stop" ? 0.2 : guide.stage === "advice" || guide.choices.length > 0 ? 0.4 : 0.55
+    readonly property real leastShare: guide.stage === "stop" ? 0.2 : guide.stage === "advice" || guide.choices.length > 0 ? 0.4 : 0.55
+    // On a phone a drawing that is the control, or that shows where to put the hand, gets 300 px wherever that leaves room for the question.
+    drawingShare: phone && (guide.isBrow || guide.stage === "advice") ? Math.max(leastShare, Math.min(0.6, 300 / Math.max(1, above))) : leastShare
 
     Connections {
         target: page.guide
@@ -54,19 +65,6 @@ PageFrame {
         size: "head"
         tone: page.guide.stage === "stop" ? "stop" : "plain"
     }
-    Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.hint; tone: "quiet" }
-    Repeater {
-        model: page.guide.lines
-        RowLayout {
-            id: line
-            required property var modelData
-            Layout.fillWidth: true
-            spacing: Theme.gap
-            Words { Layout.fillWidth: true; text: line.modelData.name }
-            Words { text: line.modelData.words; bold: true; wrapMode: Text.NoWrap }
-        }
-    }
-    Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.reopens; bold: true; tone: "see" }
     Stepper {
         objectName: "gap-stepper"
         Layout.alignment: Qt.AlignHCenter
@@ -81,10 +79,23 @@ PageFrame {
         plusText: qsTr("Higher")
         onMoved: value => page.guide.nudgeGap(value)
     }
+    Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.hint; tone: "quiet" }
+    Repeater {
+        model: page.guide.lines
+        RowLayout {
+            id: line
+            required property var modelData
+            Layout.fillWidth: true
+            spacing: Theme.gap
+            Words { Layout.fillWidth: true; text: line.modelData.name }
+            Words { text: line.modelData.words; bold: true; wrapMode: Text.NoWrap }
+        }
+    }
+    Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.reopens; bold: true; tone: "see" }
     GridLayout {
         Layout.fillWidth: true
         visible: page.guide.choices.length > 0
-        columns: Theme.stacks ? 1 : page.guide.choices.length > 3 ? 2 : page.phone || page.split ? 1 : page.guide.choices.length
+        columns: Theme.stacks ? 1 : page.guide.choices.length > 3 ? 2 : page.split ? 1 : page.guide.choices.length
         columnSpacing: Theme.grid
         rowSpacing: Theme.grid
         Repeater {
@@ -95,8 +106,8 @@ PageFrame {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1
-                leftPadding: Theme.grid
-                rightPadding: Theme.grid
+                leftPadding: page.phone ? Theme.grid / 2 : Theme.grid
+                rightPadding: leftPadding
                 text: modelData.text
                 detail: modelData.detail
                 enabled: !page.guide.isBusy
@@ -116,6 +127,7 @@ PageFrame {
         },
         Flow {
             Layout.fillWidth: true
+            visible: page.guide.canUndo || page.guide.canStepBack || page.guide.broken.length > 0 || page.guide.another.length > 0
             spacing: Theme.grid
             BigButton {
                 objectName: "undo"
@@ -145,14 +157,6 @@ PageFrame {
                 kind: "quiet"
                 text: page.guide.another
                 onClicked: page.guide.anotherWay()
-            }
-            BigButton {
-                objectName: "more"
-                leftPadding: page.phone || page.split ? Theme.grid / 2 : Theme.gap
-                rightPadding: leftPadding
-                kind: "quiet"
-                text: qsTr("More")
-                onClicked: more.open()
             }
         }
     ]

@@ -121,6 +121,8 @@ PageFrame {
         }
         BigButton {
             objectName: "jersey-number"
+            leftPadding: page.phone ? Theme.grid / 2 : Theme.gap
+            rightPadding: leftPadding
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             large: true

@@ -9,6 +9,7 @@ Grid {
 
     property var answers: []
     property bool busy: false
+    property bool large: true
     signal answered(string name)
 
     readonly property int count: answers ? answers.length : 0
@@ -33,14 +34,14 @@ Grid {
             objectName: modelData.name
             width: bar.stacked ? bar.width : bar.cell
             height: bar.stacked ? implicitHeight : bar.tallest()
-            leftPadding: Theme.grid
-            rightPadding: Theme.grid
-            large: true
+            leftPadding: Theme.phone ? Theme.grid / 2 : Theme.grid
+            rightPadding: leftPadding
+            large: bar.large
             font.pixelSize: width < Theme.headSize * 8 ? Theme.bodySize : Theme.headSize
-            kind: modelData.kind
+            kind: modelData.kind ?? "plain"
             text: modelData.text
-            detail: modelData.detail
-            sign: modelData.kind === "danger" && width > 200 ? "stop" : ""
+            detail: modelData.detail ?? ""
+            sign: kind === "danger" && width > 200 ? "stop" : ""
             onClicked: if (!bar.busy) bar.answered(modelData.name)
         }
     }

@@ -98,7 +98,7 @@ void GuideModel::show(const CheckRecord& record) {
   m_kind = GuideWords::kind(record.kind);
   m_who = athlete == nullptr || unit == nullptr
               ? QString()
-              : tr("%1 %2, helmet %3", "jersey, name, serial")
+              : tr("%1 %2, %3", "jersey, name, serial of the helmet")
                     .arg(QString::fromStdString(athlete->jersey), PlainWords::shortName(speech(), athlete->family, athlete->given),
                          PlainWords::text(unit->serial))
                     .trimmed();

@@ -25,6 +25,7 @@ Item {
         "erase": "M 8 5 H 21 V 19 H 8 L 2 12 Z M 11.5 9 L 17.5 15 M 17.5 9 L 11.5 15",
         "scan": "M 3 8 V 3 H 8 M 16 3 H 21 V 8 M 21 16 V 21 H 16 M 8 21 H 3 V 16 M 3 12 H 21",
         "search": "M 10 3 A 7 7 0 1 1 9.99 3 Z M 15 15 L 21 21",
+        "more": "M 4 12 H 4.8 M 11.6 12 H 12.4 M 19.2 12 H 20",
         "list": "M 4 6 H 20 M 4 12 H 20 M 4 18 H 20",
         "attention": "M 12 3 L 22 21 H 2 Z M 12 10 V 15 M 12 17.6 V 18.2",
         "stop": "M 8 2 H 16 L 22 8 V 16 L 16 22 H 8 L 2 16 V 8 Z M 7 12 H 17",

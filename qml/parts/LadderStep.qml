@@ -10,10 +10,12 @@ ItemDelegate {
     required property var modelData       // { name, text, state }
     required property int index
     property bool now: false
+    property real room: 0                 // the height offered so that all steps are seen at once; 0: as high as is best to touch
+    readonly property real best: Theme.phone ? 56 : 60
     readonly property string stateText: now ? qsTr("now") : modelData.state === "done" ? qsTr("done") : modelData.state === "again" ? qsTr("see again") : modelData.state === "fault" ? qsTr("fault") : qsTr("open")
 
     objectName: "step-" + modelData.name
-    implicitHeight: Math.max(Theme.phone ? 56 : 60, words.implicitHeight + 2 * Theme.grid)
+    implicitHeight: room > 0 ? Math.max(Math.min(room, best), words.implicitHeight + 4) : Math.max(best, words.implicitHeight + 2 * Theme.grid)
     padding: Theme.grid / 2
     leftPadding: 10
     hoverEnabled: false

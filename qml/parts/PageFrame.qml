@@ -34,10 +34,11 @@ FocusScope {
     readonly property bool edgeOnTop: edgeLayout === "indicator"
     readonly property real edgeTopHeight: hasEdge && edgeOnTop ? edgeSlot.children[0].implicitHeight : 0
     readonly property real edgeWidth: hasEdge && !edgeOnTop ? (edgeLayout === "rail" ? Theme.touch : 196) + Theme.gap : 0
-    readonly property real bodyTop: header.y + header.height + Theme.gap + (edgeTopHeight > 0 ? edgeTopHeight + Theme.grid : 0)
+    // The indicator's frame is drawn slimmer than what may be touched: the rest is the gap above and below it.
+    readonly property real bodyTop: header.y + header.height + (edgeTopHeight > 0 ? edgeTopHeight : Theme.gap)
     readonly property real bodyLeft: Theme.margin + edgeWidth
     readonly property real bodyWidth: width - bodyLeft - Theme.margin
-    readonly property real leastContent: Math.min(area.contentHeight, hasDrawing && !split ? 64 : 160 * Theme.textScale)
+    readonly property real leastContent: Math.min(area.contentHeight, hasDrawing && !split ? (64 * Theme.textScale) : 160 * Theme.textScale)
     readonly property real leastDrawing: hasDrawing && !split ? (Theme.stacks ? 220 : 140) + Theme.gap : 0
     readonly property real pageHeight: Math.max(height, bodyTop + leastDrawing + leastContent + footHeight + Theme.margin)
     readonly property real bodyHeight: Math.max(0, pageHeight - bodyTop - Theme.margin)
@@ -69,8 +70,9 @@ FocusScope {
             x: Theme.margin
             y: Theme.margin
             width: page.width - 2 * Theme.margin
-            columns: narrow ? 2 : 3
-            columnSpacing: Theme.gap
+            readonly property bool under: narrow && right.implicitWidth > Theme.touch * 1.3   // what is wider than an icon gets its own row
+            columns: under ? 2 : 3
+            columnSpacing: page.phone ? Theme.grid : Theme.gap
             rowSpacing: Theme.grid
             BigButton {
                 objectName: "back"
@@ -82,23 +84,23 @@ FocusScope {
             }
             ColumnLayout {
                 Layout.fillWidth: true
-                Layout.columnSpan: page.hasBack || !header.narrow ? 1 : 2
+                Layout.columnSpan: page.hasBack ? 1 : 2
                 spacing: 2
-                Words { Layout.fillWidth: true; text: page.title; size: "title"; Accessible.role: Accessible.Heading }
+                Words { Layout.fillWidth: true; text: page.title; size: page.phone && right.visible && !header.under ? "head" : "title"; Accessible.role: Accessible.Heading }
                 Words { Layout.fillWidth: true; visible: text.length > 0; text: page.subtitle; size: "small"; tone: "quiet" }
             }
             Row {
                 id: right
                 visible: children.length > 0
-                Layout.columnSpan: header.narrow ? 2 : 1
-                Layout.alignment: header.narrow ? Qt.AlignLeft : Qt.AlignRight | Qt.AlignTop
+                Layout.columnSpan: header.under ? 2 : 1
+                Layout.alignment: header.under ? Qt.AlignLeft : Qt.AlignRight | Qt.AlignTop
                 spacing: Theme.grid
             }
         }
         Item {
             id: edgeSlot
             x: Theme.margin
-            y: header.y + header.height + Theme.gap
+            y: header.y + header.height + (page.edgeOnTop ? 0 : Theme.gap)
             width: page.edgeOnTop ? page.width - 2 * Theme.margin : page.edgeWidth - Theme.gap
             height: !page.hasEdge ? 0 : page.edgeOnTop ? page.edgeTopHeight : page.bodyHeight
         }

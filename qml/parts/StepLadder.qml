@@ -26,9 +26,13 @@ Item {
         objectName: "indicator"
         visible: ladder.layout === "indicator"
         width: parent.width
+        topInset: Theme.grid
+        bottomInset: Theme.grid
+        topPadding: 10
+        bottomPadding: 10
         sign: "list"
-        text: ladder.place
-        detail: ladder.now
+        text: ladder.now.length > 0 ? ladder.place + "   " + ladder.now : ladder.place
+        spokenName: ladder.title + ", " + ladder.place + ", " + ladder.now
         onClicked: sheet.open()
     }
     BigButton {
@@ -67,6 +71,7 @@ Item {
             delegate: LadderStep {
                 Layout.fillWidth: true
                 now: index === ladder.current
+                room: ladder.height / Math.max(1, ladder.steps.length)
                 enabled: ladder.touchable
                 onClicked: ladder.stepTouched(modelData.name, index)
             }

@@ -38,7 +38,7 @@ ItemDelegate {
     }
     Item {
         id: slot
-        visible: children.length > 0 && panel.width >= 360
+        visible: children.length > 0 && panel.width >= 320 * Math.max(1, Theme.textScale)
         x: panel.width - panel.padding - width
         y: panel.padding
         height: panel.height - 2 * panel.padding
