@@ -51,15 +51,19 @@ PageFrame {
         spacing: Theme.gap
         BigButton {
             objectName: "turn-skip"
+            Layout.fillHeight: true
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             visible: page.isSomebody
             large: true
+            leftPadding: Theme.grid / 2
+            rightPadding: leftPadding
             text: qsTr("Not here")
             onClicked: page.line.walkOn()
         }
         BigButton {
             objectName: "turn-start"
+            Layout.fillHeight: true
             Layout.fillWidth: true
             Layout.preferredWidth: 2
             kind: "primary"
