@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <charconv>
 #include <limits>
+#include <numeric>
+#include <utility>
 
 #include "core/season/board_reasons.h"
 
@@ -38,37 +40,118 @@ std::uint64_t majorOf(const DueRow& row) {
          static_cast<std::uint64_t>(!row.isWithAthlete) << 34 | day;
 }
 
-// A RankKey without its text, and where the row stands.
-struct SortKey {
-  std::uint64_t major, jersey, n;
-  std::uint32_t row;
-};
-
 // A district's records do not fit a cache, and each row reads some thirty lines of them. Asking for the lines of a few athletes ahead lets
 // the waits overlap.
 template <typename Record>
 void fetch(const Record* record, std::size_t bytes = sizeof(Record)) {
   constexpr std::size_t kLine = 64;
   const auto* start = reinterpret_cast<const char*>(record);
-  for (std::size_t at = 0; at < bytes; at += kLine) __builtin_prefetch(start + at);
+  for (std::size_t at = 0; at < bytes; at += kLine) __builtin_prefetch(start + at, 0, 2);
 }
 
-void fetchBlock(const Views& views, const AthleteRecord* const* athletes, std::size_t count) {
-  for (std::size_t i = 0; i < count; ++i) fetch(athletes[i]);
+constexpr std::size_t kAhead = 16;  // athletes
+
+// Walks the athletes on the roster, the next few ahead of use: the map is a chain, and following it waits for each link in turn.
+class Walk {
+ public:
+  explicit Walk(const Views& views) : m_at(views.athletes.begin()), m_end(views.athletes.end()) {}
+  // Finds one more for the next block, while the rows of the present block are made.
+  void step() {
+    for (; m_at != m_end && m_count < kAhead; ++m_at) {
+      const AthleteRecord& athlete = m_at->second;
+      fetch(&athlete);
+      if (!athlete.isOnRoster) continue;
+      m_next[m_count++] = &athlete;
+      ++m_at;
+      if (m_at != m_end) fetch(&*m_at);
+      return;
+    }
+  }
+  std::size_t take(std::array<const AthleteRecord*, kAhead>& block) {
+    while (m_count < kAhead && m_at != m_end) step();
+    block = m_next;
+    return std::exchange(m_count, 0);
+  }
+
+ private:
+  decltype(Views::athletes)::const_iterator m_at, m_end;
+  std::array<const AthleteRecord*, kAhead> m_next{};
+  std::size_t m_count = 0;
+};
+
+// Also says which unit each of them wears where it is one, so that no row looks for it again; nothing where it is none or several.
+void fetchBlock(const Views& views, const std::array<const AthleteRecord*, kAhead>& athletes, std::size_t count,
+                std::array<const UnitRecord*, kAhead>& units) {
+  using Bucket = decltype(views.units)::const_local_iterator;
+  std::array<Bucket, kAhead> buckets;
   for (std::size_t i = 0; i < count; ++i) {
     const AthleteRecord& athlete = *athletes[i];
+    fetch(athlete.id.data(), 1);
     if (!athlete.checks.empty()) fetch(&athlete.checks.back());
     if (!athlete.tapes.empty()) fetch(&athlete.tapes.back());
     if (!athlete.units.empty()) fetch(&athlete.units.back());
   }
   for (std::size_t i = 0; i < count; ++i) {
-    const AthleteRecord& athlete = *athletes[i];
-    if (!athlete.checks.empty()) fetch(athlete.checks.back().unit.data(), 1);
-    const UnitRecord* unit = athlete.units.empty() ? nullptr : views.unit(athlete.units.back());
-    if (unit == nullptr) continue;
-    fetch(unit);
-    if (!unit->labels.empty()) fetch(&unit->labels.back());
+    if (athletes[i]->units.size() == 1) fetch(athletes[i]->units.back().data(), 1);
   }
+  // A look-up in the map waits for its bucket, the node and the node's key in turn; step by step for all of them, the waits overlap.
+  for (std::size_t i = 0; i < count; ++i) {
+    units[i] = nullptr;
+    if (athletes[i]->units.size() != 1 || views.units.empty()) continue;
+    const std::size_t bucket = views.units.bucket(athletes[i]->units.back());
+    buckets[i] = views.units.begin(bucket);
+    if (buckets[i] == views.units.end(bucket)) continue;
+    units[i] = &buckets[i]->second;  // supposed
+    fetch(&*buckets[i], sizeof *buckets[i]);
+  }
+  for (std::size_t i = 0; i < count; ++i) {
+    const AthleteRecord& athlete = *athletes[i];
+    for (std::size_t n = athlete.checks.size(); n-- > 0;) {
+      const EndedCheck& check = athlete.checks[n];
+      fetch(&check.kind, 1);
+    }
+    if (units[i] != nullptr) {
+      fetch(buckets[i]->first.data(), 1);
+      fetch(units[i]->id.data(), 1);
+      if (!units[i]->labels.empty()) fetch(&units[i]->labels.back());
+    }
+    if (!athlete.checks.empty()) {
+      fetch(athlete.checks.back().unit.data(), 1);
+      fetch(athlete.checks.front().unit.data(), 1);
+    }
+  }
+  for (std::size_t i = 0; i < count; ++i) {
+    if (units[i] == nullptr) continue;
+    const std::string& id = athletes[i]->units.back();
+    if (buckets[i]->first != id) units[i] = views.unit(id);  // another one of its bucket
+  }
+}
+
+// Least digit first, a byte at a time, bytes that are the same in all keys left out: linear, and it keeps the order of equal keys.
+std::vector<std::uint32_t> orderOf(const std::vector<RankKey>& ranks) {
+  constexpr std::size_t kFew = 512;  // below, comparing costs less
+  std::vector<std::uint32_t> order(ranks.size());
+  std::iota(order.begin(), order.end(), 0U);
+  if (ranks.size() < kFew) {
+    std::sort(order.begin(), order.end(), [&](std::uint32_t a, std::uint32_t b) { return ranks[a] < ranks[b]; });
+    return order;
+  }
+  std::vector<std::uint32_t> other(ranks.size());
+  constexpr unsigned kByteBits = 8;
+  for (const auto field : {&RankKey::n, &RankKey::jersey, &RankKey::major}) {
+    std::uint64_t differing = 0;
+    for (const RankKey& rank : ranks) differing |= rank.*field ^ ranks.front().*field;
+    for (unsigned shift = 0; shift < sizeof differing * kByteBits; shift += kByteBits) {
+      if ((differing >> shift & 0xFF) == 0) continue;
+      std::array<std::uint32_t, 256> starts{};
+      for (const RankKey& rank : ranks) ++starts[rank.*field >> shift & 0xFF];
+      std::uint32_t start = 0;
+      for (std::uint32_t& each : starts) start += std::exchange(each, start);
+      for (const std::uint32_t slot : order) other[starts[ranks[slot].*field >> shift & 0xFF]++] = slot;
+      order.swap(other);
+    }
+  }
+  return order;
 }
 
 }  // namespace
@@ -149,7 +232,7 @@ std::string_view code(DueKind k) {
 
 bool jerseyBefore(const std::string& a, const std::string& b) { return jerseyKey(a) < jerseyKey(b); }
 
-RankKey rankKeyOf(const DueRow& row) { return {majorOf(row), jerseyKey(row.jersey), numberOf(row.athlete), row.athlete}; }
+RankKey rankKeyOf(const DueRow& row) { return {majorOf(row), jerseyKey(row.jersey), numberOf(row.athlete)}; }
 
 bool ranksBefore(const DueRow& a, const DueRow& b) {
   const std::uint64_t majorA = majorOf(a), majorB = majorOf(b);
@@ -163,109 +246,116 @@ bool ranksBefore(const DueRow& a, const DueRow& b) {
 void Board::build(const Views& views, BoardTime time, const Conditions& conditions) {
   m_time = time;
   m_conditions = conditions;
-  m_keys.clear();
-  std::vector<const AthleteRecord*> athletes;
-  athletes.reserve(views.athletes.size());
-  for (const auto& [id, athlete] : views.athletes) {
-    if (athlete.isOnRoster) athletes.push_back(&athlete);
-  }
+  m_slots.clear();
+  m_free.clear();
+  m_counts = {};
   const DueContext context = contextOf(views, time);
-  std::vector<SortKey> keys;
-  keys.reserve(athletes.size());
-  m_rows.resize(athletes.size());
-  constexpr std::size_t kAhead = 16;  // rows; measured, more does not help
-  for (std::size_t i = 0; i < athletes.size(); ++i) {
-    if (i % kAhead == 0) fetchBlock(views, &athletes[i], std::min(kAhead, athletes.size() - i));
-    DueRow& row = m_rows[i];
-    makeRow(context, *athletes[i], row);
-    keys.push_back({majorOf(row), jerseyKey(row.jersey), numberOf(row.athlete), static_cast<std::uint32_t>(i)});
-  }
-  std::sort(keys.begin(), keys.end(), [this](const SortKey& a, const SortKey& b) {
-    if (a.major != b.major) return a.major < b.major;
-    if (a.jersey != b.jersey) return a.jersey < b.jersey;
-    return a.n != b.n ? a.n < b.n : m_rows[a.row].athlete < m_rows[b.row].athlete;
-  });
-  // Keys were sorted, rows move once, ring by ring: a row is far larger than its key, and a second array of them larger still.
-  for (std::size_t start = 0; start < keys.size(); ++start) {
-    if (keys[start].row == start) continue;
-    DueRow held = std::move(m_rows[start]);
-    std::size_t hole = start;
-    while (keys[hole].row != start) {
-      const std::size_t from = keys[hole].row;
-      m_rows[hole] = std::move(m_rows[from]);
-      keys[hole].row = static_cast<std::uint32_t>(hole);
-      hole = from;
+  m_rows.resize(views.athletes.size());
+  m_ranks.resize(views.athletes.size());
+  Walk walk(views);
+  std::array<const AthleteRecord*, kAhead> block{};
+  std::array<const UnitRecord*, kAhead> units{};
+  std::size_t made = 0;
+  while (const std::size_t count = walk.take(block)) {
+    fetchBlock(views, block, count, units);
+    for (std::size_t i = 0; i < count; ++i, ++made) {
+      walk.step();
+      DueRow& row = m_rows[made];
+      makeRow(context, *block[i], row, units[i]);
+      m_ranks[made] = rankKeyOf(row);
+      ++m_counts[static_cast<std::size_t>(row.lane)];
     }
-    m_rows[hole] = std::move(held);
-    keys[hole].row = static_cast<std::uint32_t>(hole);
+  }
+  m_rows.resize(made);
+  m_ranks.resize(made);
+  rank();
+}
+
+bool Board::isBefore(std::uint32_t a, std::uint32_t b) const {
+  const auto byKey = m_ranks[a] <=> m_ranks[b];
+  return byKey != 0 ? byKey < 0 : m_rows[a].athlete < m_rows[b].athlete;
+}
+
+void Board::rank() {
+  m_order = orderOf(m_ranks);
+  const auto isBeforeThat = [this](std::uint32_t a, std::uint32_t b) { return isBefore(a, b); };
+  // Equal keys, as of two devices that counted to the same number, are told apart by the text of the id.
+  for (auto start = m_order.begin(); start != m_order.end();) {
+    auto end = std::next(start);
+    while (end != m_order.end() && m_ranks[*end] == m_ranks[*start]) ++end;
+    if (std::distance(start, end) > 1) std::sort(start, end, isBeforeThat);
+    start = end;
   }
 }
 
-void Board::indexKeys() {
-  if (m_keys.size() == m_rows.size()) return;
-  m_keys.clear();
-  m_keys.reserve(m_rows.size());
-  for (const DueRow& row : m_rows) m_keys.emplace(row.athlete, rankKeyOf(row));
+void Board::indexSlots() {
+  if (m_slots.size() == m_order.size()) return;
+  m_slots.clear();
+  m_slots.reserve(m_rows.size());
+  for (const std::uint32_t slot : m_order) m_slots.emplace(m_rows[slot].athlete, slot);
+}
+
+std::ptrdiff_t Board::placeOfSlot(std::uint32_t slot) const {
+  const auto it =
+      std::lower_bound(m_order.begin(), m_order.end(), slot, [this](std::uint32_t a, std::uint32_t b) { return isBefore(a, b); });
+  return std::distance(m_order.begin(), it);
 }
 
 std::optional<std::size_t> Board::placeOf(const std::string& athlete) const {
-  const auto known = m_keys.find(athlete);
-  if (known == m_keys.end()) {
-    // Not indexed yet (no update since build).
-    const auto it = std::find_if(m_rows.begin(), m_rows.end(), [&](const DueRow& row) { return row.athlete == athlete; });
-    return it == m_rows.end() ? std::nullopt : std::optional<std::size_t>(static_cast<std::size_t>(it - m_rows.begin()));
-  }
-  const auto it = std::lower_bound(m_rows.begin(), m_rows.end(), known->second,
-                                   [](const DueRow& row, const RankKey& key) { return rankKeyOf(row) < key; });
-  return static_cast<std::size_t>(it - m_rows.begin());
+  if (const auto known = m_slots.find(athlete); known != m_slots.end()) return static_cast<std::size_t>(placeOfSlot(known->second));
+  // Not indexed yet (no update since build).
+  const auto it = std::find_if(m_order.begin(), m_order.end(), [&](std::uint32_t slot) { return m_rows[slot].athlete == athlete; });
+  return it == m_order.end() ? std::nullopt : std::optional<std::size_t>(static_cast<std::size_t>(it - m_order.begin()));
 }
 
 void Board::update(const Views& views, const std::vector<std::string>& athletes) {
-  indexKeys();
+  indexSlots();
   const DueContext context = contextOf(views, m_time);
-  const auto before = [](const DueRow& a, const DueRow& b) { return ranksBefore(a, b); };
+  const auto laneOf = [this](std::uint32_t slot) -> int& { return m_counts[static_cast<std::size_t>(m_rows[slot].lane)]; };
   for (const std::string& id : athletes) {
     const AthleteRecord* athlete = views.athlete(id);
     const bool isWanted = athlete != nullptr && athlete->isOnRoster;
-    const auto known = m_keys.find(id);
-    if (known == m_keys.end()) {
+    const auto known = m_slots.find(id);
+    if (known == m_slots.end()) {
       if (!isWanted) continue;
-      DueRow row;
-      makeRow(context, *athlete, row);
-      m_keys.emplace(id, rankKeyOf(row));
-      m_rows.insert(std::upper_bound(m_rows.begin(), m_rows.end(), row, before), std::move(row));
+      if (m_free.empty()) {
+        m_free.push_back(static_cast<std::uint32_t>(m_rows.size()));
+        m_rows.emplace_back();
+        m_ranks.emplace_back();
+      }
+      const std::uint32_t slot = m_free.back();
+      m_free.pop_back();
+      makeRow(context, *athlete, m_rows[slot]);
+      m_ranks[slot] = rankKeyOf(m_rows[slot]);
+      m_order.insert(m_order.begin() + placeOfSlot(slot), slot);
+      m_slots.emplace(id, slot);
+      ++laneOf(slot);
       continue;
     }
-    const auto old = m_rows.begin() + static_cast<std::ptrdiff_t>(*placeOf(id));
+    const std::uint32_t slot = known->second;
+    const auto old = m_order.begin() + placeOfSlot(slot);
+    --laneOf(slot);
     if (!isWanted) {
-      m_keys.erase(known);
-      m_rows.erase(old);
+      m_order.erase(old);
+      m_free.push_back(slot);
+      m_slots.erase(known);
       continue;
     }
-    DueRow row;
-    makeRow(context, *athlete, row);
-    RankKey key = rankKeyOf(row);
-    if (key == known->second) {
-      *old = std::move(row);
-      continue;
-    }
-    if (key < known->second) {
-      const auto place = std::upper_bound(m_rows.begin(), old, row, before);
-      std::move_backward(place, old, std::next(old));
-      *place = std::move(row);
+    makeRow(context, *athlete, m_rows[slot]);
+    ++laneOf(slot);
+    const RankKey key = rankKeyOf(m_rows[slot]);
+    if (key == m_ranks[slot]) continue;
+    const bool isUp = key < m_ranks[slot];
+    m_ranks[slot] = key;
+    const auto isBeforeThat = [this](std::uint32_t a, std::uint32_t b) { return isBefore(a, b); };
+    if (isUp) {
+      std::rotate(std::lower_bound(m_order.begin(), old, slot, isBeforeThat), old, std::next(old));
     } else {
-      const auto place = std::upper_bound(std::next(old), m_rows.end(), row, before);
-      std::move(std::next(old), place, old);
-      *std::prev(place) = std::move(row);
+      std::rotate(old, std::next(old), std::lower_bound(std::next(old), m_order.end(), slot, isBeforeThat));
     }
-    known->second = std::move(key);
   }
 }
 
-std::array<int, 4> Board::counts() const {
-  std::array<int, 4> counts{};
-  for (const DueRow& row : m_rows) ++counts[static_cast<std::size_t>(row.lane)];
-  return counts;
-}
+std::array<int, 4> Board::counts() const { return m_counts; }
 
 }  // namespace snugline::season

@@ -2,13 +2,19 @@
 // Purpose: who is due and why. A row is a pure function of (views, today, now, conditions); worst lane wins, then earliest
 // due-by, then jersey. Reasons carry data, the words are made at the screen. Source of the table: RULES of this project;
 // each threshold is named in board.cpp with its source.
-// Complexity: build is linear in athletes (plus one sort of small keys); update makes only the rows named and finds their old and new
-// places by binary search; the rows between the two places move up or down by one.
+// Complexity: build is linear in athletes (keys of a few bytes are sorted digit by digit); update makes only the rows named and finds their
+// old and new places by binary search; between the two places four bytes a row move up or down by one, the rows themselves stay.
 // Thread: plain values.
 #pragma once
 
+#include <algorithm>
+#include <array>
+#include <compare>
+#include <cstddef>
 #include <cstdint>
+#include <iterator>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -108,15 +114,65 @@ struct BoardTime {
 // By number, then by text ("07" before "7"); no number comes last.
 [[nodiscard]] bool jerseyBefore(const std::string& a, const std::string& b);
 
-// What a row is ranked by, small enough to sort many. Last comes the athlete's id, its number first, so that the order is total.
+// What a row is ranked by, small enough to sort many. Last comes the athlete's id, its number first and then (not kept here) its text, so
+// that the order is total.
 struct RankKey {
   std::uint64_t major = 0;   // lane, on top, with athlete, due-by
   std::uint64_t jersey = 0;  // number, then text
   std::uint64_t n = 0;       // of the id
-  std::string athlete;
   friend auto operator<=>(const RankKey&, const RankKey&) = default;
 };
 [[nodiscard]] RankKey rankKeyOf(const DueRow& row);
+
+// The rows of a board as ranked. Looks into the board: good until its next build or update.
+class RankedRows {
+ public:
+  class Iterator {
+   public:
+    using iterator_category = std::random_access_iterator_tag;
+    using value_type = DueRow;
+    using difference_type = std::ptrdiff_t;
+    using pointer = const DueRow*;
+    using reference = const DueRow&;
+    Iterator() = default;
+    Iterator(const DueRow* rows, const std::uint32_t* at) : m_rows(rows), m_at(at) {}
+    reference operator*() const { return m_rows[*m_at]; }
+    pointer operator->() const { return m_rows + *m_at; }
+    reference operator[](difference_type n) const { return m_rows[m_at[n]]; }
+    Iterator& operator++() { return ++m_at, *this; }
+    Iterator operator++(int) { return {m_rows, m_at++}; }
+    Iterator& operator--() { return --m_at, *this; }
+    Iterator operator--(int) { return {m_rows, m_at--}; }
+    Iterator& operator+=(difference_type n) { return m_at += n, *this; }
+    Iterator& operator-=(difference_type n) { return m_at -= n, *this; }
+    friend Iterator operator+(Iterator it, difference_type n) { return it += n; }
+    friend Iterator operator+(difference_type n, Iterator it) { return it += n; }
+    friend Iterator operator-(Iterator it, difference_type n) { return it -= n; }
+    friend difference_type operator-(Iterator a, Iterator b) { return a.m_at - b.m_at; }
+    friend bool operator==(Iterator a, Iterator b) { return a.m_at == b.m_at; }
+    friend auto operator<=>(Iterator a, Iterator b) { return a.m_at <=> b.m_at; }
+
+   private:
+    const DueRow* m_rows = nullptr;
+    const std::uint32_t* m_at = nullptr;
+  };
+  using value_type = DueRow;
+  using const_iterator = Iterator;
+
+  RankedRows(const std::vector<DueRow>& rows, const std::vector<std::uint32_t>& order) : m_rows(rows.data()), m_order(order) {}
+  [[nodiscard]] std::size_t size() const { return m_order.size(); }
+  [[nodiscard]] bool empty() const { return m_order.empty(); }
+  [[nodiscard]] const DueRow& operator[](std::size_t place) const { return m_rows[m_order[place]]; }
+  [[nodiscard]] const DueRow& front() const { return (*this)[0]; }
+  [[nodiscard]] const DueRow& back() const { return (*this)[size() - 1]; }
+  [[nodiscard]] Iterator begin() const { return {m_rows, m_order.data()}; }
+  [[nodiscard]] Iterator end() const { return {m_rows, m_order.data() + m_order.size()}; }
+  friend bool operator==(const RankedRows& a, const RankedRows& b) { return std::equal(a.begin(), a.end(), b.begin(), b.end()); }
+
+ private:
+  const DueRow* m_rows;
+  std::span<const std::uint32_t> m_order;
+};
 
 class Board {
  public:
@@ -124,16 +180,24 @@ class Board {
   void build(const Views& views, BoardTime time, const Conditions& conditions);
   // Rows of these athletes are made anew and put in their place; others are not touched. Time and conditions as at build.
   void update(const Views& views, const std::vector<std::string>& athletes);
-  [[nodiscard]] const std::vector<DueRow>& rows() const { return m_rows; }
-  // Place of an athlete's row, or nothing. Binary search.
+  [[nodiscard]] RankedRows rows() const { return {m_rows, m_order}; }
+  // Place of an athlete's row, or nothing. Binary search once update was called, else one look along the rows.
   [[nodiscard]] std::optional<std::size_t> placeOf(const std::string& athlete) const;
   [[nodiscard]] std::array<int, 4> counts() const;
 
  private:
-  void indexKeys();
+  void rank();
+  void indexSlots();
+  [[nodiscard]] bool isBefore(std::uint32_t a, std::uint32_t b) const;
+  [[nodiscard]] std::ptrdiff_t placeOfSlot(std::uint32_t slot) const;
 
-  std::vector<DueRow> m_rows;                       // ranked
-  std::unordered_map<std::string, RankKey> m_keys;  // by athlete, as ranked; filled at the first update
+  // A row stays in its slot while it is ranked anew: a row is large, its slot's number is small.
+  std::vector<DueRow> m_rows;                              // by slot, in no order
+  std::vector<RankKey> m_ranks;                            // by slot
+  std::vector<std::uint32_t> m_order;                      // slots as ranked
+  std::vector<std::uint32_t> m_free;                       // slots that were given up
+  std::unordered_map<std::string, std::uint32_t> m_slots;  // by athlete; filled at the first update
+  std::array<int, 4> m_counts{};
   BoardTime m_time;
   Conditions m_conditions;
 };

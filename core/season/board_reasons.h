@@ -30,7 +30,8 @@ struct Standing {
   const EndedCheck* look = nullptr;          // the last check that saw the marks
   const EndedCheck* lookAfterFit = nullptr;  // a look on a later day than the fit
 };
-[[nodiscard]] Standing standingOf(const DueContext& context, const AthleteRecord& athlete);
+// worn: the one unit that the athlete is paired with where that is known already, else it is looked for.
+[[nodiscard]] Standing standingOf(const DueContext& context, const AthleteRecord& athlete, const UnitRecord* worn = nullptr);
 
 // When the next look is due, apart from anything open: break-in after a fit, else weekly. Nothing when never fitted or out of season.
 struct NextLook {
@@ -40,7 +41,7 @@ struct NextLook {
 [[nodiscard]] std::optional<NextLook> nextLook(const DueContext& context, const Standing& standing);
 
 // Fills a row that may have been used before: its memory is kept, so that a board made anew asks for little.
-void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row);
+void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row, const UnitRecord* worn = nullptr);
 
 // All reasons, in no order, in place of what was there.
 void findReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons);

@@ -131,10 +131,12 @@ Day nextPractice(const Views& views, Instant now) {
   return today;  // no day of the week is set
 }
 
-Standing standingOf(const DueContext& context, const AthleteRecord& athlete) {
+Standing standingOf(const DueContext& context, const AthleteRecord& athlete, const UnitRecord* worn) {
   Standing standing;
   standing.athlete = &athlete;
+  standing.unit = worn;
   for (const std::string& id : athlete.units) {
+    if (worn != nullptr) break;
     const UnitRecord* unit = context.views->unit(id);
     if (unit == nullptr) continue;
     if (standing.unit != nullptr) standing.others.push_back(standing.unit);
@@ -185,8 +187,8 @@ std::optional<NextLook> nextLook(const DueContext& context, const Standing& stan
   return NextLook{DueKind::weeklyLook, seen.plus(fit::kWeeklyFromDays), seen.plus(fit::kWeeklyByDays)};
 }
 
-void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row) {
-  const Standing standing = standingOf(context, athlete);
+void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row, const UnitRecord* worn) {
+  const Standing standing = standingOf(context, athlete, worn);
   row.athlete = athlete.id;
   row.jersey = athlete.jersey;
   row.family = athlete.family;

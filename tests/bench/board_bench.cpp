@@ -92,7 +92,7 @@ void buildBoard(benchmark::State& state) {
   Board board;
   for (auto _ : state) {
     board.build(views, {kNow}, {});
-    benchmark::DoNotOptimize(board.rows().data());
+    benchmark::DoNotOptimize(board.rows().size());
   }
   const auto lanes = board.counts();
   state.counters["do-not-wear"] = lanes[0];
