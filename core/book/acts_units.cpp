@@ -55,7 +55,7 @@ Result<void> checkLabel(const gear::Label& label) {
 UnitRecord asArrived(const Views& views, const Arrival& arrival) {
   const UnitRecord* known = views.unitByTag(arrival.tag.key);
   UnitRecord unit = known != nullptr ? *known : UnitRecord{};
-  if (known == nullptr) {
+  if (unit.sheet.empty()) {
     unit.sheet = arrival.sheet;
     unit.size = arrival.size;
   }
@@ -141,12 +141,14 @@ Result<void> checkArrival(const Views& views, const Arrival& arrival) {
   if (!arrival.tag.isCheckDigitOk) return fail(ErrorCode::checkDigitWrong, arrival.tag.serial, "01");
   if (known != nullptr) {
     if (known->place == UnitPlace::retired) return fail(ErrorCode::notAllowed, known->serial, std::string(rule::kUnitRetired));
-    const bool isOther =
-        (!arrival.sheet.empty() && arrival.sheet != known->sheet) || (!arrival.size.empty() && arrival.size != known->size);
+    const bool isOther = !known->sheet.empty() && ((!arrival.sheet.empty() && arrival.sheet != known->sheet) ||
+                                                   (!arrival.size.empty() && arrival.size != known->size));
     if (isOther) return fail(ErrorCode::inconsistent, known->serial, "known with another sheet or size: " + known->size);
-    return {};
+    if (!known->sheet.empty()) return {};
   }
   if (arrival.tag.key.empty()) return fail(ErrorCode::notATag, "tag", "empty");
+  // A bare scan: taken in and held until its model and size are said.
+  if (arrival.sheet.empty() && arrival.size.empty()) return {};
   const gear::ModelSheet* sheet = views.sheet(arrival.sheet);
   if (sheet == nullptr) return fail(ErrorCode::notFound, "sheet " + arrival.sheet);
   const bool isSize = std::any_of(sheet->sizes.begin(), sheet->sizes.end(), [&](const auto& band) { return band.name == arrival.size; });
@@ -181,6 +183,8 @@ Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
     drafts.push_back({"", UnitReceived{arrival.tag.serial, arrival.tag.key, arrival.sheet, arrival.size, arrival.tag.made}});
   } else {
     about = known->id;
+    if (known->sheet.empty() && !arrival.sheet.empty())
+      drafts.push_back({about, UnitReceived{known->serial, known->tagKey, arrival.sheet, arrival.size, known->made}});
     if (isAway(*known)) addBack(drafts, *known, {});
   }
   if (arrival.label) {

@@ -36,7 +36,13 @@ struct UnitFold {
   const Fact& fact;
 
   void operator()(const UnitReceived& b) const {
-    if (fact.id() != record.id) return;
+    if (fact.id() != record.id) {
+      // A unit that was taken in by its tag alone: its model and size are said later, once.
+      if (!record.sheet.empty()) return;
+      record.sheet = b.sheet;
+      record.size = b.size;
+      return;
+    }
     record.serial = b.serial;
     record.tagKey = b.tagKey;
     record.sheet = b.sheet;

@@ -65,7 +65,8 @@ struct RosterPlan {
 // recorded as a tape reading until somebody reads it again; the rest of the row goes in.
 [[nodiscard]] RosterPlan planRoster(const season::Views&, const RosterRead&, Day today);
 
-// Scans, one a line ("take-in"): known units are noted as seen, new ones need sheet and size columns or stay refused.
+// Scans, one a line ("take-in"): known units are noted as seen; a new one by its tag alone goes in on hold until sheet,
+// size and label are said.
 struct TakeInPlan {
   Drafts drafts;
   std::vector<std::string> known, added, held;  // serials

@@ -134,9 +134,7 @@ Result<TakeInPlan> planTakeIn(const season::Views& views, std::string_view bytes
     const bool isKnown = views.unitByTag(arrival.tag.key) != nullptr;
     auto drafts = takeIn(views, arrival, today);
     if (!drafts) {
-      const bool isBare = row.cells.size() == 1 && drafts.error().code == ErrorCode::notFound;
-      plan.refused.push_back(
-          {row.line, isBare ? RowDoubt::tooFewCells : doubtOf(drafts.error()), isBare ? arrival.tag.serial : drafts.error().detail});
+      plan.refused.push_back({row.line, doubtOf(drafts.error()), drafts.error().detail});
       continue;
     }
     (isKnown ? plan.known : plan.added).push_back(arrival.tag.serial);

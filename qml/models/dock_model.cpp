@@ -63,7 +63,7 @@ DockModel::Stage DockModel::stage() const {
 bool DockModel::isBusy() const { return m_body->isBusy; }
 QString DockModel::refusal() const { return m_body->refusal; }
 QString DockModel::serial() const { return text(m_body->table.draft().arrival.tag.serial); }
-bool DockModel::isKnown() const { return m_body->unit() != nullptr; }
+bool DockModel::isKnown() const { return m_body->table.isKnown(m_body->desk->views()); }
 QString DockModel::unitId() const { return m_body->unit() == nullptr ? QString() : text(m_body->unit()->id); }
 int DockModel::faultOpen() const { return m_body->faultOpen; }
 bool DockModel::isLabelMissing() const { return m_body->table.draft().arrival.isLabelMissing; }

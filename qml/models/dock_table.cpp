@@ -38,7 +38,12 @@ void DockTable::open(const QString& path, const season::Views& views, Day today)
   }
   m_draft.arrival.tag = *tag;
   // A kill between the Book's sync and this file's: the unit of this draft went in, so the table is free.
-  if (unit(views) != nullptr && !m_draft.arrival.sheet.empty()) clear();
+  if (isKnown(views) && !m_draft.arrival.sheet.empty()) clear();
+}
+
+bool DockTable::isKnown(const season::Views& views) const {
+  const season::UnitRecord* known = unit(views);
+  return known != nullptr && !known->sheet.empty();
 }
 
 const season::UnitRecord* DockTable::unit(const season::Views& views) const {
@@ -63,7 +68,7 @@ bool DockTable::isTouched() const {
 
 bool DockTable::isWhatComplete(const season::Views& views) const {
   const book::Arrival& a = m_draft.arrival;
-  if (unit(views) != nullptr) return true;
+  if (isKnown(views)) return true;
   return !a.sheet.empty() && !a.size.empty() && (a.label || a.isLabelMissing);
 }
 
@@ -102,7 +107,7 @@ const season::UnitRecord* DockTable::before(const season::Views& views) const {
 }
 
 QString DockTable::offerWords(const season::Views& views) const {
-  if (m_draft.stage != DockStage::what || unit(views) != nullptr) return {};
+  if (m_draft.stage != DockStage::what || isKnown(views)) return {};
   const season::UnitRecord* last = before(views);
   const gear::ModelSheet* sheet = last == nullptr ? nullptr : views.sheetOf(*last);
   if (sheet == nullptr || last->labels.empty()) return {};
@@ -125,7 +130,7 @@ void DockTable::place(const std::string& scan, const gear::Tag& tag, const seaso
 
 // Once sheet, size and label are all said, the points are the next question.
 void DockTable::moveOn(bool wasComplete, const season::Views& views) {
-  if (isWhatComplete(views) && (!wasComplete || unit(views) != nullptr)) m_draft.stage = DockStage::points;
+  if (isWhatComplete(views) && (!wasComplete || isKnown(views))) m_draft.stage = DockStage::points;
 }
 
 void DockTable::chooseSheet(const std::string& hash, const season::Views& views) {

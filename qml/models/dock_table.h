@@ -21,7 +21,9 @@ class DockTable {
   [[nodiscard]] bool keep() const { return keepDraft(m_path, m_draft); }
 
   [[nodiscard]] const season::UnitRecord* unit(const season::Views& views) const;  // of the tag on the table, where known
-  [[nodiscard]] book::Arrival arrival(const season::Views& views) const;           // with sheet and size of a known unit
+  // Taken in by its tag alone, a unit is asked for its model and size as if it were new.
+  [[nodiscard]] bool isKnown(const season::Views& views) const;
+  [[nodiscard]] book::Arrival arrival(const season::Views& views) const;  // with sheet and size of a known unit
   [[nodiscard]] bool isTouched() const;
   [[nodiscard]] bool isWhatComplete(const season::Views& views) const;
   [[nodiscard]] QString kindWords(const season::Views& views) const;

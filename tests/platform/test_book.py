@@ -162,10 +162,18 @@ class TakeIn(Terminal):
         again = self.take_in("T-1001\nT-1002\n")
         self.assertEqual((again["known"], again["new"]), (["T-1001", "T-1002"], []))
 
-    def test_a_scan_that_says_too_little_or_nothing_is_refused_with_its_line(self):
+    def test_a_tag_alone_goes_in_on_hold_until_its_model_size_and_label_are_said(self):
+        self.adopt()
+        bare = self.take_in("T-3001\n")
+        self.assertEqual((bare["new"], bare["held"], bare["refused"]), (["T-3001"], ["T-3001"], []))
+        said = self.take_in("T-3001,alder-a1,M,2026,ok\n")
+        self.assertEqual((said["known"], said["new"], said["held"]), (["T-3001"], [], []))
+        self.assertTrue(self.ask("book", "rebuild", "--book", str(self.book))["ok"])
+
+    def test_a_scan_that_names_nothing_that_exists_is_refused_with_its_line(self):
         self.adopt()
         facts = self.facts()
-        answer = self.take_in("T-2001\n" + "x" * 65 + "\nT-2003,elm-e9,M,2026,ok\n")
+        answer = self.take_in("T-2001,alder-a1\n" + "x" * 65 + "\nT-2003,elm-e9,M,2026,ok\n")
         self.assertEqual([r["line"] for r in answer["refused"]], [1, 2, 3])
         self.assertEqual(self.facts(), facts)
 

@@ -58,7 +58,7 @@ TEST_CASE("A scan that says too little or what nobody knows is refused with its 
   season::UnitRecord& gone = world.spare();
   gone.place = season::UnitPlace::retired;
   const TakeInPlan done = plan(world.views,
-                               "N-1\n"                             // 1: new, no sheet
+                               "N-1,alder-a1\n"                    // 1: new, no size
                                "N-2,maple-m9,M,2026,ok\n"          // 2: no such sheet
                                "N-3,alder-a1,XXL,2026,ok\n"        // 3: no such size
                                "N-4,alder-a1,M,soon,ok\n"          // 4: no year
@@ -72,7 +72,7 @@ TEST_CASE("A scan that says too little or what nobody knows is refused with its 
   using Pair = std::pair<std::size_t, RowDoubt>;
   std::vector<Pair> refused;
   for (const RowNote& note : done.refused) refused.emplace_back(note.line, note.doubt);
-  CHECK(refused == std::vector<Pair>{{1, RowDoubt::tooFewCells},
+  CHECK(refused == std::vector<Pair>{{1, RowDoubt::sizeUnknown},
                                      {2, RowDoubt::sheetUnknown},
                                      {3, RowDoubt::sizeUnknown},
                                      {4, RowDoubt::labelUnreadable},
@@ -101,4 +101,35 @@ TEST_CASE("A list that is a picture, too long or empty is refused whole") {
   CHECK(planTakeIn(world.views, "\x89PNG\r\n\x1a\n....", "a", kToday).error().code == ErrorCode::notText);
   CHECK(planTakeIn(world.views, std::string(9 * 1024 * 1024, 'x'), "a", kToday).error().code == ErrorCode::tooLong);
   CHECK(planTakeIn(world.views, "", "a", kToday).error().code == ErrorCode::badRow);
+}
+
+TEST_CASE("A scan that is a tag alone goes in on hold, and its model, size and label said later bring it into service") {
+  DeskWorld world;
+  const TakeInPlan bare = plan(world.views, "N-9\n");
+  CHECK(bare.added == std::vector<std::string>{"N-9"});
+  CHECK(bare.held == bare.added);
+  CHECK(bare.refused.empty());
+  REQUIRE(!bare.drafts.empty());
+  const auto* received = std::get_if<UnitReceived>(&bare.drafts.front().body);
+  REQUIRE(received != nullptr);
+  CHECK(received->sheet.empty());
+
+  season::UnitRecord& unit = world.spare();
+  unit.serial = unit.tagKey = "N-9";
+  unit.sheet.clear();
+  unit.size.clear();
+  unit.labels.clear();
+  unit.isInService = false;
+  const TakeInPlan full = plan(world.views, "N-9,alder-a1,M,2026,ok\n");
+  CHECK(full.known == std::vector<std::string>{"N-9"});
+  CHECK(full.held.empty());
+  REQUIRE(!full.drafts.empty());
+  CHECK(full.drafts.front().about == unit.id);
+  const auto* said = std::get_if<UnitReceived>(&full.drafts.front().body);
+  REQUIRE(said != nullptr);
+  CHECK(said->size == "M");
+  CHECK(std::any_of(full.drafts.begin(), full.drafts.end(), [](const Draft& d) {
+    const auto* moved = std::get_if<UnitMoved>(&d.body);
+    return moved != nullptr && moved->to == "in-service";
+  }));
 }
