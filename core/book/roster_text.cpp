@@ -78,13 +78,15 @@ const char* guessUtf16(std::string_view bytes, Nuls nuls) {
   return nullptr;
 }
 
-// Text of a list holds few control characters; a binary file of unknown kind holds many.
+// Text of a list holds few control characters; a binary file of unknown kind holds many. A few in a short list are a damaged
+// tag's, and are refused with their line.
+constexpr std::ptrdiff_t kStrayControls = 16;  // ours
 bool isMostlyControl(std::string_view utf8) {
   const auto count = std::count_if(utf8.begin(), utf8.end(), [](char c) {
     const auto byte = static_cast<unsigned char>(c);
     return byte < 0x20 && c != '\t' && c != '\r' && c != '\n' && c != '\x1d';  // 29 separates the elements of a GS1 tag
   });
-  return static_cast<std::size_t>(count) * 50 > utf8.size();
+  return count > kStrayControls && static_cast<std::size_t>(count) * 50 > utf8.size();
 }
 
 class RowParser {

@@ -170,6 +170,12 @@ class TakeIn(Terminal):
         self.assertEqual((said["known"], said["new"], said["held"]), (["T-3001"], [], []))
         self.assertTrue(self.ask("book", "rebuild", "--book", str(self.book))["ok"])
 
+    def test_a_damaged_tag_is_refused_with_its_line_and_the_others_go_in(self):
+        self.adopt()
+        answer = self.take_in("T-4001\nT-\x0240\nT-4003\n")
+        self.assertEqual(answer["new"], ["T-4001", "T-4003"])
+        self.assertEqual([r["line"] for r in answer["refused"]], [2])
+
     def test_a_scan_that_names_nothing_that_exists_is_refused_with_its_line(self):
         self.adopt()
         facts = self.facts()
