@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: who is due and why. A row is a pure function of (views, today, now, conditions); worst lane wins, then earliest
-// due-by, then jersey. Reasons carry data, the words are made at the screen. Source of the table: RULES of this project;
-// each threshold is named in board.cpp with its source.
+// due-by, then jersey. Reasons carry data, the words are made at the screen. Each threshold is named with its
+// source in board_reasons.cpp, or as common practice.
 // Complexity: build is linear in athletes (keys of a few bytes are sorted digit by digit); update makes only the rows named and finds their
 // old and new places by binary search; between the two places four bytes a row move up or down by one, the rows themselves stay.
 // Thread: plain values.
