@@ -294,7 +294,7 @@ QString GuideWords::caution(const gear::ModelSheet* sheet) {
 
 QString GuideWords::stop() {
   return tr(
-      "Stop. The trainer comes now. Out at once and out for the day; follow the local concussion protocol. "
+      "Stop. Tell the trainer now. Out at once and out for the day; follow the local concussion protocol. "
       "Return only with leave of an appropriate health care professional.");
 }
 
