@@ -62,6 +62,28 @@ class FailingKeys final : public Keys {
   Error m_error;
 };
 
+class MemoryAttempts final : public Attempts {
+ public:
+  [[nodiscard]] Result<MissedCodes> load() override { return m_missed; }
+  [[nodiscard]] Result<void> keep(const MissedCodes& missed) override {
+    m_missed = missed;
+    return {};
+  }
+
+ private:
+  MissedCodes m_missed;
+};
+
+class FailingAttempts final : public Attempts {
+ public:
+  explicit FailingAttempts(Error error = {ErrorCode::cannotWrite, "attempts", {}}) : m_error(std::move(error)) {}
+  [[nodiscard]] Result<MissedCodes> load() override { return tl::unexpected<Error>(m_error); }
+  [[nodiscard]] Result<void> keep(const MissedCodes&) override { return tl::unexpected<Error>(m_error); }
+
+ private:
+  Error m_error;
+};
+
 // Sends its script packet by packet, when told to; nothing arrives before start() or after stop().
 class ScriptedGauge final : public PressureGauge {
  public:

@@ -38,6 +38,20 @@ class Keys {
   [[nodiscard]] virtual Result<std::string> freshMark() = 0;  // 32 hex digits
 };
 
+// How often a code was missed on this device, and how much of the wait is left. Kept outside the Book, so that neither a restart nor a
+// clock that is set otherwise ends a wait. Errors: noKey (there and not readable), cannotWrite, diskFull.
+struct MissedCodes {
+  std::uint32_t misses = 0;
+  std::int64_t waitLeftMs = 0;
+  friend bool operator==(const MissedCodes&, const MissedCodes&) = default;
+};
+class Attempts {
+ public:
+  virtual ~Attempts() = default;
+  [[nodiscard]] virtual Result<MissedCodes> load() = 0;  // nothing kept yet: none missed
+  [[nodiscard]] virtual Result<void> keep(const MissedCodes& missed) = 0;
+};
+
 // Raw bytes of one characteristic as they came; decoding is core's.
 struct GaugePacket {
   std::string gauge;  // which gauge, for the record

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: a person's code, six to twelve digits, kept only as its Argon2id hash (RFC 9106; libsodium's crypto_pwhash). The salt is handed
+// in: chance is the caller's. The cost stands beside each hash, so that it can go up later and old hashes still be read.
+// Errors: outOfRange (too short, too long), notAllowed (rule::kCodeGuessable: one digit repeated, or a straight run), outOfMemory.
+// Thread: plain functions; a hash takes some tens of milliseconds and 64 MiB, never on the thread that draws.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+#include "core/quantity/result.h"
+
+namespace snugline::book {
+
+namespace rule {
+inline constexpr std::string_view kCodeGuessable = "code-guessable";
+}
+
+inline constexpr std::size_t kCodeLeast = 6;  // digits: a million codes against the growing wait of code_gate.h (ours)
+inline constexpr std::size_t kCodeMost = 12;
+
+// Passes over the memory, and the memory: libsodium's "interactive" pair, which RFC 9106 calls a setting for little memory.
+struct CodeCost {
+  std::uint32_t passes = 2;
+  std::uint32_t memoryKib = 65536;
+  friend bool operator==(const CodeCost&, const CodeCost&) = default;
+};
+// What is read from a Book is not trusted to be cheap: more than this is refused (outOfRange).
+inline constexpr CodeCost kCodeCostMost{16, 1048576};
+
+using CodeSalt = std::array<std::uint8_t, 16>;
+struct CodeHash {
+  CodeCost cost;
+  CodeSalt salt{};
+  std::array<std::uint8_t, 32> hash{};
+  friend bool operator==(const CodeHash&, const CodeHash&) = default;
+};
+
+// Whether a new code may be taken. An old one is only compared.
+[[nodiscard]] Result<void> checkCode(std::string_view digits);
+[[nodiscard]] Result<CodeHash> hashCode(std::string_view digits, const CodeSalt& salt, CodeCost cost = {});
+// In constant time once hashed. Text that is no code at all is simply not it.
+[[nodiscard]] Result<bool> isCode(const CodeHash& kept, std::string_view digits);
+
+}  // namespace snugline::book
