@@ -1,24 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "platform/system/file_keys.h"
 
-#include <fcntl.h>
 #include <sodium.h>
-#include <unistd.h>
 
 #include <algorithm>
 #include <array>
-#include <cerrno>
 #include <charconv>
 #include <cstdlib>
-#include <cstring>
-#include <filesystem>
 #include <sstream>
+
+#include "platform/system/private_file.h"
 
 namespace snugline::platform {
 namespace {
 
-constexpr std::size_t kMarkBytes = 16;    // BOOK_FORMAT: an incarnation mark is 32 hex digits
-constexpr std::size_t kFileLimit = 4096;  // an identity is under 200 bytes; more is another file
+constexpr std::size_t kMarkBytes = 16;  // BOOK_FORMAT: an incarnation mark is 32 hex digits
 constexpr const char* kFirstLine = "snugline identity 1";
 
 std::string hex(const std::uint8_t* bytes, std::size_t size) {
@@ -49,34 +45,6 @@ std::optional<ports::Identity> read(const std::string& text) {
   return identity;
 }
 
-bool writeWhole(int file, const std::string& text) {
-  std::size_t done = 0;
-  while (done < text.size()) {
-    const ssize_t n = ::write(file, text.data() + done, text.size() - done);
-    if (n < 0 && errno == EINTR) continue;
-    if (n <= 0) return false;
-    done += static_cast<std::size_t>(n);
-  }
-  return ::fsync(file) == 0;
-}
-
-// The new name must be on disk too, else a power cut brings the old identity back.
-void syncFolder(const std::string& folder) {
-  const int file = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-  if (file < 0) return;
-  ::fsync(file);
-  ::close(file);
-}
-
-Result<void> makeFolder(const std::string& folder) {
-  std::error_code failed;
-  const bool isNew = std::filesystem::create_directories(folder, failed);
-  if (failed) return fail(ErrorCode::cannotWrite, folder, failed.message());
-  if (isNew) std::filesystem::permissions(folder, std::filesystem::perms::owner_all, failed);
-  if (failed) return fail(ErrorCode::cannotWrite, folder, failed.message());
-  return {};
-}
-
 }  // namespace
 
 std::string keysFolder() {
@@ -98,16 +66,10 @@ Result<std::string> FileKeys::pathOf(const std::string& incarnation) const {
 Result<std::optional<ports::Identity>> FileKeys::find(const std::string& incarnation) {
   const Result<std::string> path = pathOf(incarnation);
   if (!path) return tl::unexpected<Error>(path.error());
-  const int file = ::open(path->c_str(), O_RDONLY | O_CLOEXEC);
-  if (file < 0 && (errno == ENOENT || errno == ENOTDIR)) return std::optional<ports::Identity>();
-  if (file < 0) return fail(ErrorCode::noKey, *path, std::strerror(errno));
-  std::string text(kFileLimit, '\0');
-  const ssize_t size = ::read(file, text.data(), text.size());
-  const int reason = errno;
-  ::close(file);
-  if (size < 0) return fail(ErrorCode::noKey, *path, std::strerror(reason));
-  text.resize(static_cast<std::size_t>(size));
-  std::optional<ports::Identity> identity = read(text);
+  const Result<std::optional<std::string>> text = readPrivate(*path);
+  if (!text) return tl::unexpected<Error>(text.error());
+  if (!*text) return std::optional<ports::Identity>();
+  std::optional<ports::Identity> identity = read(**text);
   if (!identity) return fail(ErrorCode::noKey, *path, "not a device identity");
   return identity;
 }
@@ -116,23 +78,9 @@ Result<void> FileKeys::keep(const std::string& incarnation, const ports::Identit
   const Result<std::string> path = pathOf(incarnation);
   if (!path) return tl::unexpected<Error>(path.error());
   if (identity.place.find('\n') != std::string::npos) return fail(ErrorCode::cannotWrite, *path, "a place is one line");
-  if (const Result<void> folder = makeFolder(m_folder); !folder) return folder;
   const std::string text = std::string(kFirstLine) + '\n' + hex(identity.seed.data(), identity.seed.size()) + '\n' +
                            std::to_string(identity.notedN) + '\n' + identity.place + '\n';
-  // Two processes may keep identities at once; the process number keeps their drafts apart.
-  const std::string draft = *path + '.' + std::to_string(::getpid()) + ".new";
-  const int file = ::open(draft.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0600);
-  if (file < 0) return fail(ErrorCode::cannotWrite, draft, std::strerror(errno));
-  const bool isWritten = writeWhole(file, text);
-  const int reason = errno;
-  ::close(file);
-  if (!isWritten || ::rename(draft.c_str(), path->c_str()) != 0) {
-    const int cause = isWritten ? errno : reason;
-    ::unlink(draft.c_str());
-    return fail(cause == ENOSPC ? ErrorCode::diskFull : ErrorCode::cannotWrite, *path, std::strerror(cause));
-  }
-  syncFolder(m_folder);
-  return {};
+  return replacePrivate(*path, text);
 }
 
 Result<ports::Seed> FileKeys::freshSeed() {
