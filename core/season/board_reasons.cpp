@@ -3,15 +3,15 @@
 
 #include <algorithm>
 
+#include "core/season/tape_age.h"
+
 namespace snugline::season {
 
 namespace {
 
 constexpr int kLapsingFromDays = 14;  // ours: two weeks to send a unit out
 constexpr int kPointByDays = 7;       // as the weekly look: common practice, no source
-constexpr int kTapeStaleMonths = 6;   // ours: heads of this age still grow
 constexpr int kTapeByDays = 30;       // ours
-constexpr int kYouthThroughAge = 18;  // ours: completed in the calendar year; no birth year known counts as youth
 
 class Collector {
  public:
@@ -332,10 +332,9 @@ void Collector::tape() {
     add(DueKind::neverTaped, Lane::weekly, from, from.plus(kTapeByDays)).isLate = today > from.plus(kTapeByDays);
     return;
   }
-  const bool isYouth = !athlete.birthYear || civil(today).year - *athlete.birthYear <= kYouthThroughAge;
   const Day read = dayOf(last->stamp.at);
   const Day stale = addMonths(read, kTapeStaleMonths);
-  if (!isYouth || today < stale) return;
+  if (!isYouth(athlete, today) || today < stale) return;
   DueReason& reason = add(DueKind::tapeStale, Lane::weekly, stale, stale.plus(kTapeByDays));
   int months = kTapeStaleMonths;
   while (addMonths(read, months + 1) <= today) ++months;
