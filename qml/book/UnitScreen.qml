@@ -43,13 +43,15 @@ PageFrame {
     Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.unit.refusal }
     Words { objectName: "status"; Layout.fillWidth: true; text: page.unit.statusWords; size: "head"; tone: page.unit.isHeld ? "stop" : "plain" }
     Words { objectName: "label"; Layout.fillWidth: true; text: page.unit.labelWords; tone: page.unit.isLabelGood ? "plain" : "stop" }
+    UnitLabel { Layout.fillWidth: true; unit: page.unit }
     Words {
         objectName: "point"
         Layout.fillWidth: true
-        text: page.touchedPoint ? qsTr("%1: %2, %3").arg(page.touchedPoint.name).arg(page.touchedPoint.words).arg(page.touchedPoint.seen) : qsTr("Touch a point on the drawing to see when it was seen.")
+        text: page.touchedPoint ? qsTr("%1: %2, %3").arg(page.touchedPoint.name).arg(page.touchedPoint.words).arg(page.touchedPoint.seen) : qsTr("Touch a point on the drawing to see when it was seen, or to see it again.")
         tone: page.touchedPoint ? (page.touchedPoint.state === 2 ? "stop" : "plain") : "quiet"
         size: "small"
     }
+    UnitPoint { Layout.fillWidth: true; visible: page.touched.length > 0; unit: page.unit; point: page.touchedPoint ?? ({}) }
     UnitHolds { Layout.fillWidth: true; unit: page.unit }
     Card {
         Layout.fillWidth: true

@@ -34,7 +34,7 @@ Card {
             Words { width: said.width; visible: text.length > 0; text: card.model.remark; size: "small"; tone: "quiet" }
             Words {
                 width: said.width
-                visible: text.length > 0 && card.isAtPoints && (card.model.isLabelGood || !card.model.isKnown)
+                visible: text.length > 0 && card.isAtPoints && (card.model.isLabelGood || !card.model.isKnown || card.model.isLabelRead)
                 text: card.model.labelWords
                 size: "small"
                 tone: card.model.isLabelGood ? "quiet" : "stop"
@@ -83,9 +83,12 @@ Card {
             BigButton {
                 objectName: "change"
                 Layout.alignment: Qt.AlignRight
-                visible: !card.model.isKnown && card.isAtPoints
-                sign: "undo"
-                spokenName: qsTr("Change sheet, size or label")
+                visible: card.isAtPoints
+                leftPadding: Theme.grid
+                rightPadding: Theme.grid
+                sign: card.model.isKnown ? "" : "undo"
+                text: card.model.isKnown ? qsTr("Label") : ""
+                spokenName: card.model.isKnown ? qsTr("Read the label again") : qsTr("Change sheet, size or label")
                 onClicked: card.model.toWhat()
             }
         }

@@ -14,7 +14,7 @@ Column {
 
     Card {
         width: parent.width
-        visible: what.model.offer.length > 0 && what.model.kindWords.length === 0
+        visible: !what.model.isKnown && what.model.offer.length > 0 && what.model.kindWords.length === 0
         Column {
             width: parent.width
             spacing: Theme.grid
@@ -34,12 +34,12 @@ Column {
     Notice {
         width: parent.width
         kind: "attention"
-        text: what.model.sheets.length === 0 ? qsTr("No model sheet is adopted yet. Adopt one under Book, Helmets, Model sheets.") : ""
+        text: !what.model.isKnown && what.model.sheets.length === 0 ? qsTr("No model sheet is adopted yet. Adopt one under Book, Helmets, Model sheets.") : ""
     }
     ChipGrid {
         objectName: "sheets"
         width: parent.width
-        visible: count > 0
+        visible: count > 0 && !what.model.isKnown
         label: qsTr("Model sheet")
         mostColumns: 3
         choices: what.model.sheets.map(s => ({ name: s.key, text: s.name, chosen: s.isChosen }))
@@ -48,12 +48,23 @@ Column {
     ChipGrid {
         objectName: "sizes"
         width: parent.width
-        visible: count > 0
+        visible: count > 0 && !what.model.isKnown
         label: qsTr("Size")
         choices: what.model.sizes.map(s => ({ name: s.key, text: s.name, chosen: s.isChosen }))
         onChosen: name => what.model.chooseSize(name)
     }
-    LabelChoice { width: parent.width; model: what.model }
+    LabelChoice {
+        objectName: "label"
+        width: parent.width
+        years: what.model.years
+        isDateKnown: what.model.isDateKnown
+        isMissing: what.model.isLabelMissing
+        words: what.model.labelWords
+        isGood: what.model.isLabelGood
+        onYearChosen: (year, isMakersMark) => what.model.chooseYear(year, isMakersMark)
+        onDateChosen: (isoDay, source) => what.model.chooseDate(isoDay, source)
+        onMissingChosen: what.model.chooseLabelMissing()
+    }
     BigButton {
         objectName: "toPoints"
         width: parent.width

@@ -10,13 +10,13 @@
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
 #include "qml/models/dock_table.h"
+#include "qml/models/label_reading.h"
 #include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
 
 namespace {
 constexpr qsizetype kArrivalsShown = 12;
-constexpr int kYearsShown = 12;  // a label older than the age limit and a spare year is lapsed by any sheet
 }  // namespace
 
 struct DockModel::Body {
@@ -112,21 +112,13 @@ QVariantList DockModel::sizes() const {
   return list;
 }
 
-QVariantList DockModel::years() const {
-  QVariantList list;
-  const auto& label = m_body->table.draft().arrival.label;
-  const int thisYear = civil(m_body->desk->today()).year;
-  for (int year = thisYear; year > thisYear - kYearsShown; --year) {
-    const bool isChosen = label && !label->fullDate && label->year == year;
-    list.append(QVariantMap{{QStringLiteral("year"), year},
-                            {QStringLiteral("isRecertified"), isChosen && label->kind == gear::LabelKind::recertification},
-                            {QStringLiteral("isMark"), isChosen && label->kind == gear::LabelKind::makersMark}});
-  }
-  return list;
-}
-
+QVariantList DockModel::years() const { return labelYears(m_body->table.draft().arrival.label, m_body->desk->today()); }
 QString DockModel::labelWords() const { return m_body->table.labelWords(m_body->desk->views(), m_body->desk->today()); }
 bool DockModel::isLabelGood() const { return m_body->table.isLabelGood(m_body->desk->views(), m_body->desk->today()); }
+bool DockModel::isLabelRead() const {
+  const book::Arrival& arrival = m_body->table.draft().arrival;
+  return arrival.label.has_value() || arrival.isLabelMissing;
+}
 QVariantList DockModel::points() const { return pointList(m_body->table.draft().arrival.points); }
 
 QString DockModel::outcomeWords() const {
@@ -208,28 +200,17 @@ void DockModel::chooseSize(const QString& name) {
 }
 
 void DockModel::chooseYear(int year, bool isMakersMark) {
-  gear::Label label;
-  label.kind = isMakersMark ? gear::LabelKind::makersMark : gear::LabelKind::recertification;
-  label.year = year;
-  change([&](DockTable& table) { table.chooseLabel(label, m_body->desk->views()); });
+  change([&](DockTable& table) { table.chooseLabel(labelOfYear(year, isMakersMark), m_body->desk->views()); });
 }
 
 void DockModel::chooseDate(const QString& isoDay, const QString& source) {
-  const auto day = parseDay(utf8(isoDay.trimmed()));
-  QString refused;
-  if (!day) refused = tr("Write the date as year-month-day, such as 2025-03-14.");
-  if (day && *day > m_body->desk->today()) refused = tr("That date is still to come.");
-  if (refused.isEmpty() && source.trimmed().isEmpty()) refused = tr("Say where the full date stands, such as the firm's list.");
-  if (!refused.isEmpty()) {
-    m_body->refusal = refused;
+  const auto label = labelOfDate(isoDay, source, m_body->desk->today());
+  if (const auto* refused = std::get_if<QString>(&label)) {
+    m_body->refusal = *refused;
     emit changed();
     return;
   }
-  gear::Label label;
-  label.year = civil(*day).year;
-  label.fullDate = *day;
-  label.source = utf8(source.trimmed());
-  change([&](DockTable& table) { table.chooseLabel(label, m_body->desk->views()); });
+  change([&](DockTable& table) { table.chooseLabel(std::get<gear::Label>(label), m_body->desk->views()); });
 }
 
 void DockModel::chooseLabelMissing() {

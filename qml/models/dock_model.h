@@ -41,6 +41,7 @@ class DockModel : public QObject {
   Q_PROPERTY(bool isLabelMissing READ isLabelMissing NOTIFY changed)
   Q_PROPERTY(bool isDateKnown READ isDateKnown NOTIFY changed)
   Q_PROPERTY(QString labelWords READ labelWords NOTIFY changed)
+  Q_PROPERTY(bool isLabelRead READ isLabelRead NOTIFY changed)  // at this table, not only before
   Q_PROPERTY(bool isLabelGood READ isLabelGood NOTIFY changed)
   Q_PROPERTY(QVariantList points READ points NOTIFY changed)            // as in sentences_gear.h
   Q_PROPERTY(int faultOpen READ faultOpen NOTIFY changed)               // the point whose fault is being named, -1 none
@@ -80,6 +81,7 @@ class DockModel : public QObject {
   [[nodiscard]] bool isLabelMissing() const;
   [[nodiscard]] bool isDateKnown() const;
   [[nodiscard]] QString labelWords() const;
+  [[nodiscard]] bool isLabelRead() const;
   [[nodiscard]] bool isLabelGood() const;
   [[nodiscard]] QVariantList points() const;
   [[nodiscard]] int faultOpen() const;

@@ -7,6 +7,7 @@
 #include <QVariantMap>
 
 #include "qml/models/choices.h"
+#include "qml/models/label_reading.h"
 #include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
@@ -34,6 +35,12 @@ QString UnitPage::labelWords() const { return unit() == nullptr ? QString() : la
 bool UnitPage::isLabelGood() const {
   return unit() != nullptr && labelStateOf(m_desk->views(), *unit(), m_desk->today()) == gear::LabelState::good;
 }
+QVariantList UnitPage::years() const {
+  if (unit() == nullptr) return {};
+  const bool isRead = !unit()->labels.empty() && !unit()->isLabelMissing;
+  return labelYears(isRead ? std::optional(unit()->labels.back().label) : std::nullopt, m_desk->today());
+}
+bool UnitPage::isLabelMissing() const { return unit() != nullptr && unit()->isLabelMissing; }
 bool UnitPage::isHeld() const { return unit() != nullptr && !unit()->holds.empty(); }
 
 QVariantList UnitPage::points() const {
@@ -220,6 +227,32 @@ void UnitPage::unpair(const QString& athleteId) {
   act([unit = m_unit, athlete = utf8(athleteId), why = utf8(tr("given back"))](const season::Views& views, Instant) {
     return book::unpair(views, athlete, unit, why);
   });
+}
+
+// One point seen again; the others stay as they were seen.
+void UnitPage::seePoint(const QString& point, bool isSound, const QString& what) {
+  const auto seen = gear::pointFromCode(utf8(point));
+  if (!seen) return;
+  gear::PointFindings findings;
+  findings[static_cast<std::size_t>(*seen)] = {isSound ? gear::PointState::sound : gear::PointState::fault, utf8(what.trimmed())};
+  act([unit = m_unit, findings](const season::Views& views, Instant) { return book::seePoints(views, unit, findings, false); });
+}
+
+void UnitPage::readLabel(const std::optional<gear::Label>& label) {
+  act([unit = m_unit, label](const season::Views& views, Instant) { return book::readLabel(views, unit, label); });
+}
+
+void UnitPage::readLabelYear(int year, bool isMakersMark) { readLabel(labelOfYear(year, isMakersMark)); }
+void UnitPage::readLabelMissing() { readLabel(std::nullopt); }
+
+void UnitPage::readLabelDate(const QString& isoDay, const QString& source) {
+  const auto label = labelOfDate(isoDay, source, m_desk->today());
+  if (const auto* refused = std::get_if<QString>(&label)) {
+    m_refusal = *refused;
+    emit changed();
+    return;
+  }
+  readLabel(std::get<gear::Label>(label));
 }
 
 void UnitPage::forgetRefusal() {

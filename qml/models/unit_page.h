@@ -28,6 +28,8 @@ class UnitPage : public QObject {
   Q_PROPERTY(QString statusWords READ statusWords NOTIFY changed)
   Q_PROPERTY(QString labelWords READ labelWords NOTIFY changed)
   Q_PROPERTY(bool isLabelGood READ isLabelGood NOTIFY changed)
+  Q_PROPERTY(QVariantList years READ years NOTIFY changed)  // as in label_reading.h, by the label read last
+  Q_PROPERTY(bool isLabelMissing READ isLabelMissing NOTIFY changed)
   Q_PROPERTY(bool isHeld READ isHeld NOTIFY changed)
   Q_PROPERTY(QVariantList points READ points NOTIFY changed)          // as in sentences_gear.h, with {seen}
   Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)            // {fact, words, seen, rule}
@@ -48,6 +50,8 @@ class UnitPage : public QObject {
   [[nodiscard]] QString statusWords() const;
   [[nodiscard]] QString labelWords() const;
   [[nodiscard]] bool isLabelGood() const;
+  [[nodiscard]] QVariantList years() const;
+  [[nodiscard]] bool isLabelMissing() const;
   [[nodiscard]] bool isHeld() const;
   [[nodiscard]] QVariantList points() const;
   [[nodiscard]] QVariantList holds() const;
@@ -67,6 +71,10 @@ class UnitPage : public QObject {
   Q_INVOKABLE void moveTo(const QString& to, const QString& where);
   Q_INVOKABLE void pairWith(const QString& athleteId);
   Q_INVOKABLE void unpair(const QString& athleteId);
+  Q_INVOKABLE void seePoint(const QString& point, bool isSound, const QString& what);
+  Q_INVOKABLE void readLabelYear(int year, bool isMakersMark);
+  Q_INVOKABLE void readLabelDate(const QString& isoDay, const QString& source);
+  Q_INVOKABLE void readLabelMissing();
   Q_INVOKABLE void forgetRefusal();
 
  signals:
@@ -76,6 +84,7 @@ class UnitPage : public QObject {
  private:
   [[nodiscard]] const season::UnitRecord* unit() const;
   void act(Desk::Job job);
+  void readLabel(const std::optional<gear::Label>& label);
   void readHistory();
 
   Desk* m_desk;

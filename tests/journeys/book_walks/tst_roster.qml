@@ -72,6 +72,7 @@ Item {
             tryVerify(() => item(name) !== null, 5000, "nothing named " + name)
             const target = item(name)
             tryVerify(() => target.enabled && target.width > 0, 5000, name + " cannot be touched")
+            settle(screen)                // a finger comes after the eye
             for (let at = target; at; at = at.parent)
                 if (at === page().scrollArea)
                     page().scrollArea.reveal(target)
@@ -205,6 +206,40 @@ Item {
             tryVerify(() => room.units.page.isHeld)
             compare(item("release"), null)
             verify(item("rule").text.indexOf("repair") > 0)
+        }
+
+        function test_a_label_is_read_again_by_year_and_by_a_date_on_paper(): void {
+            room.addUnit("H-0231", "L", 2023)
+            screen.showUnit(room.unitId("H-0231"))
+            verify(!room.units.page.isLabelGood)
+            touch("readLabel")
+            touch("2025")
+            tryVerify(() => room.units.page.isLabelGood)
+            tryVerify(() => item("labelSheet") === null && item("years") === null)
+            touch("readLabel")
+            touch("date")
+            write("certifiedOn", "2025-13-40")
+            write("source", "the firm's list")
+            touch("useDate")
+            tryVerify(() => room.units.page.refusal.length > 0)
+            write("certifiedOn", "2025-03-14")
+            write("source", "the firm's list")
+            touch("useDate")
+            tryVerify(() => room.units.page.labelWords.indexOf("14 Mar 2025") >= 0)
+        }
+
+        function test_one_point_is_seen_again_on_the_page_of_the_helmet(): void {
+            room.addUnit("H-0231", "L", 2025)
+            screen.showUnit(room.unitId("H-0231"))
+            page().touched = "faceguard"
+            touch("seenFault")
+            touch("bare metal")
+            tryVerify(() => room.units.page.isHeld)
+            compare(room.units.page.points.find(p => p.code === "faceguard").state, 2)
+            compare(room.units.page.points.find(p => p.code === "shell").state, 1)
+            touch("seenSound")
+            tryVerify(() => room.units.page.points.find(p => p.code === "faceguard").state === 1)
+            verify(room.units.page.isHeld)    // a hold ends by its release
         }
 
         function test_a_helmet_sent_to_repair_comes_back_open(): void {

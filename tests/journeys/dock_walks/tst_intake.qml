@@ -76,6 +76,21 @@ DockWalk {
         compare(room.unitState("H-0104"), "held: label lapsed")
     }
 
+    function test_the_label_of_a_known_unit_is_read_again_at_the_table(): void {
+        room.addUnit("H-0231", "L", 2023)
+        scan("H-0231")
+        touch("change")
+        verify(item("sheets") === null)   // what it is, is known
+        touch("2026")
+        verify(room.dock.isLabelRead && room.dock.isLabelGood, room.dock.labelWords)
+        touch("allSound")
+        touch("inService")
+        settled()
+        compare(room.unitState("H-0231"), "in-service")
+        scan("H-0231")
+        verify(room.dock.labelWords.indexOf("2026") > 0, room.dock.labelWords)
+    }
+
     function test_a_unit_without_a_fault_is_held_only_with_a_reason_and_says_where_it_is(): void {
         room.addAthlete("57", "Okafor", "Dele")
         room.addUnit("H-0231", "L", 2025)
