@@ -154,6 +154,24 @@ void Gallery::fitScreens() {
   answer("wet");
   if (guide().stage() == QLatin1String("fitted")) {
     shoot(QStringLiteral("fit-starting-air"));
+    guide().choose(guide().choices().first().toMap().value(QStringLiteral("name")).toString());
+    if (guide().stage() == QLatin1String("reading")) {
+      shoot(QStringLiteral("fit-gauge"));
+      guide().stepEntry(1);
+      shoot(QStringLiteral("fit-gauge-read"));
+      answer("record");
+      shoot(QStringLiteral("fit-gauge-next"));
+      if (guide().stage() == QLatin1String("reading")) answer("list");
+      shoot(QStringLiteral("fit-starting-air-read"));
+    }
+    for (const QVariant& place : guide().choices()) {
+      const QString name = place.toMap().value(QStringLiteral("name")).toString();
+      if (!name.startsWith(QLatin1String("pad-"))) continue;
+      guide().choose(name);
+      shoot(QStringLiteral("fit-pad"));
+      guide().stepBack();
+      break;
+    }
     answer("set");
   }
   shoot(QStringLiteral("fit-brow"));
@@ -163,7 +181,22 @@ void Gallery::fitScreens() {
   shoot(QStringLiteral("fit-brow-seat-again"));
   answer("over");
   shoot(QStringLiteral("fit-advice"));
+  if (guide().canReadGauge()) {
+    guide().openGauge();
+    guide().typeEntry(QStringLiteral("2.5"));
+    shoot(QStringLiteral("fit-advice-gauge"));
+  }
   answer(guide().answers().size() > 1 ? "pumps-2" : "done");
+  guide().readGauge();
+  if (guide().stage() == QLatin1String("gauge-port")) {
+    shoot(QStringLiteral("gauge-port"));
+    guide().choose(guide().choices().first().toMap().value(QStringLiteral("name")).toString());
+    guide().typeEntry(QStringLiteral("2.5"));
+    shoot(QStringLiteral("gauge"));
+    guide().stepBack();
+    guide().stepBack();
+    guide().stepBack();
+  }
   answer("snug");
   answer("snug");
   shoot(QStringLiteral("fit-nape"));

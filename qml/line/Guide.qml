@@ -11,6 +11,8 @@ PageFrame {
 
     required property Shell shell
     readonly property GuideModel guide: shell.guide
+    readonly property bool hasEntry: guide.entry.label !== undefined
+    property string asked: ""             // the question that stands; a new one begins at its top
     signal go(string screen, string what)
     signal replace(string screen, string what)
     signal home(string screen)
@@ -42,14 +44,18 @@ PageFrame {
         onPartTouched: name => page.guide.choose(name)
         onGapMoved: mm => page.guide.moveGap(mm)
     }
-    readonly property real leastShare: guide.stage === "stop" ? 0.2 : guide.stage === "advice" || guide.choices.length > 0 ? 0.4 : 0.55
+    // Where a number is entered the pad takes the drawing's place on a phone.
+    showsDrawing: !(hasEntry && (phone || !landscape && (Theme.stacks || height < 900)))
+    readonly property real leastShare: guide.stage === "fitted" ? 0.26 : guide.stage === "stop" || hasEntry ? 0.2 : guide.stage === "advice" || guide.choices.length > 0 ? 0.4 : 0.55
     // On a phone a drawing that is the control, or that shows where to put the hand, gets 300 px wherever that leaves room for the question.
     drawingShare: phone && (guide.isBrow || guide.stage === "advice") ? Math.max(leastShare, Math.min(0.6, 300 / Math.max(1, above))) : leastShare
 
     Connections {
         target: page.guide
         function onChanged(): void {
-            page.scrollArea.contentY = 0
+            if (page.asked !== page.guide.stage + page.guide.ask)
+                page.scrollArea.contentY = 0
+            page.asked = page.guide.stage + page.guide.ask
             if (page.guide.stage === "verdict")
                 page.replace("verdict", "")
         }
@@ -80,22 +86,21 @@ PageFrame {
         onMoved: value => page.guide.nudgeGap(value)
     }
     Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.hint; tone: "quiet" }
-    Repeater {
-        model: page.guide.lines
-        RowLayout {
-            id: line
-            required property var modelData
-            Layout.fillWidth: true
-            spacing: Theme.gap
-            Words { Layout.fillWidth: true; text: line.modelData.name }
-            Words { text: line.modelData.words; bold: true; wrapMode: Text.NoWrap }
-        }
+    AirEntry {
+        objectName: "air-entry"
+        Layout.fillWidth: true
+        visible: page.hasEntry
+        focus: page.hasEntry
+        entry: page.guide.entry
+        onTyped: digits => page.guide.typeEntry(digits)
+        onStepped: steps => page.guide.stepEntry(steps)
+        onUnitWanted: page.guide.switchUnit()
     }
     Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.reopens; bold: true; tone: "see" }
     GridLayout {
         Layout.fillWidth: true
         visible: page.guide.choices.length > 0
-        columns: Theme.stacks ? 1 : page.guide.choices.length > 3 ? 2 : page.split ? 1 : page.guide.choices.length
+        columns: Theme.stacks && width < 900 ? 1 : page.guide.choices.length > 3 ? 2 : width < 110 * page.guide.choices.length * Theme.textScale ? 1 : page.guide.choices.length
         columnSpacing: Theme.grid
         rowSpacing: Theme.grid
         Repeater {
@@ -125,75 +130,8 @@ PageFrame {
             busy: page.guide.isBusy
             onAnswered: name => page.guide.answer(name)
         },
-        Flow {
-            Layout.fillWidth: true
-            visible: page.guide.canUndo || page.guide.canStepBack || page.guide.broken.length > 0 || page.guide.another.length > 0
-            spacing: Theme.grid
-            BigButton {
-                objectName: "undo"
-                leftPadding: page.phone || page.split ? Theme.grid / 2 : Theme.gap
-                rightPadding: leftPadding
-                visible: page.guide.canUndo || page.guide.canStepBack
-                sign: "undo"
-                text: qsTr("Undo")
-                detail: page.guide.canStepBack || page.phone || page.split ? "" : page.guide.undoWords
-                spokenName: qsTr("Undo") + ": " + page.guide.undoWords
-                onClicked: page.guide.canStepBack ? page.guide.stepBack() : page.guide.undo()
-            }
-            BigButton {
-                objectName: "broken"
-                leftPadding: page.phone || page.split ? Theme.grid / 2 : Theme.gap
-                rightPadding: leftPadding
-                visible: page.guide.broken.length > 0
-                kind: "quiet"
-                text: page.guide.broken
-                onClicked: page.guide.openBroken()
-            }
-            BigButton {
-                objectName: "another"
-                leftPadding: page.phone || page.split ? Theme.grid / 2 : Theme.gap
-                rightPadding: leftPadding
-                visible: page.guide.another.length > 0
-                kind: "quiet"
-                text: page.guide.another
-                onClicked: page.guide.anotherWay()
-            }
-        }
+        GuideAsides { Layout.fillWidth: true; guide: page.guide }
     ]
 
-    PullSheet {
-        id: more
-        objectName: "more-sheet"
-        title: page.guide.who
-        BigButton {
-            objectName: "unwell"
-            Layout.fillWidth: true
-            kind: "danger"
-            text: qsTr("Took a hit or feels unwell")
-            onClicked: {
-                more.close()
-                page.guide.sayUnwell()
-            }
-        }
-        BigButton {
-            objectName: "leave-open"
-            Layout.fillWidth: true
-            text: qsTr("Leave it open")
-            detail: qsTr("Stands on the board under See before practice, at this question")
-            onClicked: {
-                more.close()
-                page.back()
-            }
-        }
-        BigButton {
-            objectName: "end-here"
-            Layout.fillWidth: true
-            text: qsTr("End it here")
-            detail: qsTr("Recorded as it stands")
-            onClicked: {
-                more.close()
-                page.guide.endHere()
-            }
-        }
-    }
+    GuideMore { id: more; objectName: "more-sheet"; guide: page.guide; onLeft: page.back() }
 }

@@ -11,6 +11,9 @@ PageFrame {
     required property Shell shell
     property string what: ""
     readonly property AthleteModel athlete: shell.athlete
+    readonly property var near: athlete.shelf.filter(u => !u.isRemote)
+    readonly property var remote: athlete.shelf.filter(u => u.isRemote)
+    property bool showsRemote: false
     signal go(string screen, string what)
     signal replace(string screen, string what)
 
@@ -33,7 +36,7 @@ PageFrame {
     }
     Words { Layout.fillWidth: true; visible: page.athlete.shelf.length === 0; text: qsTr("No helmet on the shelf is in service, in date and free. Take one in at the Dock.") }
     Repeater {
-        model: page.athlete.shelf
+        model: page.showsRemote ? page.athlete.shelf : page.near
         ListRow {
             required property var modelData
             objectName: "unit-" + modelData.serial
@@ -46,5 +49,13 @@ PageFrame {
             enabled: !page.athlete.isBusy
             onClicked: page.athlete.choose(modelData.unit)
         }
+    }
+    BigButton {
+        objectName: "remote"
+        Layout.fillWidth: true
+        visible: page.remote.length > 0 && !page.showsRemote
+        kind: "quiet"
+        text: qsTr("%n more of sizes under 1 % likely", "", page.remote.length)
+        onClicked: page.showsRemote = true
     }
 }

@@ -40,7 +40,7 @@ class AthleteModel : public QObject {
   Q_PROPERTY(QVariantList actions READ actions NOTIFY changed)            // {name, text, kind}: the first is what is due
   Q_PROPERTY(QVariantList tapes READ tapes NOTIFY changed)                // {reading, when}
   Q_PROPERTY(QVariantList sizes READ sizes NOTIFY changed)                // {model, text, note, odds: [{size, percent, share}]}
-  Q_PROPERTY(QVariantList shelf READ shelf NOTIFY changed)                // {unit, serial, model, odds, label, isLikely}
+  Q_PROPERTY(QVariantList shelf READ shelf NOTIFY changed)                // {unit, serial, model, odds, label, isLikely, isRemote}
   Q_PROPERTY(QVariantList timeline READ timeline NOTIFY timelineChanged)  // {when, text, who}, newest first
   Q_PROPERTY(QVariantList readings READ readings NOTIFY readingsChanged)  // of the tape in hand: {text}
   Q_PROPERTY(QString tapeAdvice READ tapeAdvice NOTIFY readingsChanged)   // "Readings differ by more than …: take another."

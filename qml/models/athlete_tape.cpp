@@ -9,7 +9,8 @@ namespace snugline::models {
 
 namespace {
 
-constexpr double kLikelyOdds = 0.2;  // below this a size is not worth trying on (ours)
+constexpr double kLikelyOdds = 0.2;   // below this a size is not worth trying on (ours)
+constexpr double kRemoteOdds = 0.01;  // below this a size is only shown when asked for (ours)
 constexpr std::size_t kShelfShown = 40;
 
 QString numbers(const std::vector<Length>& readings, UnitSystem units) {
@@ -124,7 +125,8 @@ QVariantList AthleteModel::shelf() const {
          tr("%1, size %2").arg(model == nullptr ? QString() : PlainWords::text(model->name), PlainWords::text(candidate.unit->size))},
         {QStringLiteral("odds"), candidate.words},
         {QStringLiteral("label"), labelWordsOf(m_desk->views(), *candidate.unit, m_desk->today())},
-        {QStringLiteral("isLikely"), candidate.odds >= kLikelyOdds}};
+        {QStringLiteral("isLikely"), candidate.odds >= kLikelyOdds},
+        {QStringLiteral("isRemote"), !candidate.words.isEmpty() && candidate.odds < kRemoteOdds}};
   }
   return list;
 }

@@ -39,7 +39,14 @@ void GuideModel::answer(const QString& name) {
     case Stage::hair:
       return take({fit::HairSeen{name == QLatin1String("wet")}});
     case Stage::fitted:
-      return take({fit::Fitted{}});
+      return answerFitted(name);
+    case Stage::reading:
+      return answerReading(name);
+    case Stage::pad:
+    case Stage::gaugePort:
+      return stepBack();
+    case Stage::gauge:
+      return answerGauge(name);
     case Stage::view:
       if (m_page.view) take({fit::GroupSnug{*m_page.view}});
       return;
@@ -123,6 +130,7 @@ void GuideModel::answerAdvice(const QString& name) {
   change.to = advice.to;
   const QString pumps = QStringLiteral("pumps-");
   if (name.startsWith(pumps)) change.pumps = name.mid(pumps.size()).toInt();
+  if (m_touches.isGaugeOpen) change.air = m_touches.pressure;
   take({change});
 }
 
@@ -153,6 +161,7 @@ void GuideModel::answerPoint(const QString& name) {
 void GuideModel::choose(const QString& name) {
   if (m_isBusy || m_isEnded) return;
   const std::string code = name.toStdString();
+  if (m_page.stage == Stage::fitted || m_page.stage == Stage::pad || m_page.stage == Stage::gaugePort) return choosePlace(name);
   if (m_page.stage == Stage::pointFault && name.startsWith(QLatin1String("fault-"))) {
     const QStringList faults = pointFaults(*m_page.point);
     bool isNumber = false;
@@ -213,6 +222,8 @@ void GuideModel::openStep(const QString& name) {
   m_touches = {};
   if (name == QLatin1String("points"))
     m_touches.arePointsOpen = true;
+  else if (name == QLatin1String("fitted"))
+    m_touches.isFittingOpen = check() != nullptr && check()->state.turns == 0;  // what it was fitted with is said before the first change
   else
     m_touches.mark = fit::markFromCode(name.toStdString());
   refresh();

@@ -103,6 +103,7 @@ void GuideModel::show(const CheckRecord& record) {
                          PlainWords::text(unit->serial))
                     .trimmed();
   m_drawn = drawnSheet(setup->sheet, unit);
+  m_drawn.insert(QStringLiteral("hasAir"), !setup->sheet->air.empty());
   m_drawn.insert(QStringLiteral("view"), m_page.drawnView);
   m_drawn.insert(QStringLiteral("focus"), m_page.focusPart);
   m_drawn.insert(QStringLiteral("touch"), m_page.touchParts);
@@ -139,13 +140,20 @@ bool GuideModel::canUndo() const {
 }
 
 bool GuideModel::canStepBack() const {
-  return !m_isEnded &&
-         (m_touches.mark || m_touches.point || m_touches.finding || m_touches.isBroken || m_touches.arePointsOpen || m_touches.gap);
+  return !m_isEnded && (m_touches.mark || m_touches.point || m_touches.finding || m_touches.isBroken || m_touches.arePointsOpen ||
+                        m_touches.gap || m_touches.port || m_touches.pad || m_touches.isListWanted || m_touches.isFittingOpen ||
+                        m_touches.isGaugeOpen || m_touches.isGaugeAlone || m_touches.pressure);
 }
 
 void GuideModel::stepBack() {
   const bool wasInner = m_touches.finding || m_touches.isBroken || m_touches.isPointFault;
-  if (wasInner) {
+  if (m_touches.pressure || m_touches.port || m_touches.pad) {  // the number first, then the place
+    if (!m_touches.pressure) {
+      m_touches.port.reset();
+      m_touches.pad.reset();
+    }
+    clearEntry();
+  } else if (wasInner) {
     m_touches.finding.reset();
     m_touches.isBroken = m_touches.isPointFault = false;
   } else {

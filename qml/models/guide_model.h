@@ -38,9 +38,12 @@ class GuideModel : public QObject {
   Q_PROPERTY(QString caution READ caution NOTIFY changed)  // where advice is given
   Q_PROPERTY(QVariantList answers READ answers NOTIFY changed)
   Q_PROPERTY(QVariantList choices READ choices NOTIFY changed)
-  Q_PROPERTY(QVariantList lines READ lines NOTIFY changed)
   Q_PROPERTY(QString broken READ broken NOTIFY changed)
   Q_PROPERTY(QString another READ another NOTIFY changed)
+  Q_PROPERTY(QVariantMap entry READ entry NOTIFY
+                 changed)  // the number being entered: {label, port, known, value, unit, otherUnit, note, message, typed}
+  Q_PROPERTY(bool canReadGauge READ canReadGauge NOTIFY changed)  // beside the advice that stands
+  Q_PROPERTY(bool hasAir READ hasAir NOTIFY changed)
   Q_PROPERTY(QString drawing READ drawing NOTIFY changed)
   Q_PROPERTY(QVariantMap drawn READ drawn NOTIFY changed)  // what the drawing shows: view, focus, touch, findings, motion, sheet, hair
   Q_PROPERTY(bool isBrow READ isBrow NOTIFY changed)
@@ -62,9 +65,15 @@ class GuideModel : public QObject {
   // action: "first", "refit", "look" begin a check; "resume" takes the open one up. `begun` follows, or `trouble` says why not.
   Q_INVOKABLE void start(const QString& athlete, const QString& action);
   Q_INVOKABLE void answer(const QString& name);
-  Q_INVOKABLE void choose(const QString& name);  // one of the choices, or a part touched on the drawing
-  Q_INVOKABLE void moveGap(double mm);           // dragged
-  Q_INVOKABLE void nudgeGap(int steps);          // plus and minus
+  Q_INVOKABLE void choose(const QString& name);       // one of the choices, or a part touched on the drawing
+  Q_INVOKABLE void moveGap(double mm);                // dragged
+  Q_INVOKABLE void nudgeGap(int steps);               // plus and minus
+  Q_INVOKABLE void typeEntry(const QString& digits);  // the number pad, in the units chosen
+  Q_INVOKABLE void stepEntry(int steps);              // plus and minus
+  Q_INVOKABLE void setEntry(int pascals);             // a read-out fills it
+  Q_INVOKABLE void switchUnit();
+  Q_INVOKABLE void openGauge();  // after the change that is advised
+  Q_INVOKABLE void readGauge();  // and change nothing
   Q_INVOKABLE void openBroken();
   Q_INVOKABLE void anotherWay();
   Q_INVOKABLE void openStep(const QString& name);  // of the ladder
@@ -89,9 +98,11 @@ class GuideModel : public QObject {
   [[nodiscard]] QString caution() const;
   [[nodiscard]] QVariantList answers() const { return m_page.answers; }
   [[nodiscard]] QVariantList choices() const { return m_page.choices; }
-  [[nodiscard]] QVariantList lines() const { return m_page.lines; }
   [[nodiscard]] QString broken() const { return m_page.broken; }
   [[nodiscard]] QString another() const { return m_page.another; }
+  [[nodiscard]] QVariantMap entry() const { return m_page.entry; }
+  [[nodiscard]] bool canReadGauge() const { return m_page.canReadGauge; }
+  [[nodiscard]] bool hasAir() const { return m_drawn.value(QStringLiteral("hasAir")).toBool(); }
   [[nodiscard]] QString drawing() const { return m_page.drawing; }
   [[nodiscard]] QVariantMap drawn() const { return m_drawn; }
   [[nodiscard]] bool isBrow() const { return m_page.isBrow; }
@@ -125,6 +136,12 @@ class GuideModel : public QObject {
   void answerMark(const QString& name);
   void answerFinding(fit::Finding finding);
   void answerAdvice(const QString& name);
+  void answerFitted(const QString& name);
+  void answerReading(const QString& name);
+  void answerGauge(const QString& name);
+  void choosePlace(const QString& name);
+  void clearEntry();
+  [[nodiscard]] std::optional<gear::Port> entryPort() const;
   void answerPoint(const QString& name);
   void finish(bool isOfItself);  // isOfItself: nothing was left open
   void submit(Desk::Job job, std::function<void(const book::Appended&)> then);

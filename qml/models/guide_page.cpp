@@ -40,6 +40,9 @@ std::optional<Mark> Maker::firstOff() const {
 // What was touched out of turn first; then a fault of the unit; then what is off and can be put right; then the first open step.
 void Maker::choose() {
   if (m_check.state.isUnwell) return stop();
+  if (m_touches.pad) return pad(*m_touches.pad);
+  if (m_touches.isFittingOpen) return fitted();
+  if (m_touches.isGaugeAlone) return m_touches.port ? gauge(*m_touches.port) : gaugePort();
   if (m_touches.mark) return mark(*m_touches.mark);
   if (m_touches.point) return m_touches.isPointFault ? pointFault(*m_touches.point) : point(*m_touches.point);
   if (m_touches.arePointsOpen) return points();
@@ -47,6 +50,7 @@ void Maker::choose() {
   const bool isFaulty = std::any_of(m_check.state.points.begin(), m_check.state.points.end(), isPointFault);
   if (isFaulty && !m_touches.isRestWanted) return pointFaultAdvice();
   if (const auto off = firstOff()) return adviceOrMark(*off);
+  if (isFittingAsked()) return fitted();
   step(m_assessment.next);
 }
 
@@ -117,10 +121,12 @@ void Maker::ladder() {
   if (m_page.stage == Stage::stop) add(QStringLiteral("stop"), GuidePageWords::tr("Stop"), "fault", true);
   if (!isLook())
     add(QStringLiteral("hair"), GuidePageWords::tr("Hair"), m_check.state.isHairWet ? "done" : "open", m_page.stage == Stage::hair);
-  if (m_setup.asksFitted && !m_setup.sheet->air.empty()) {
-    add(QStringLiteral("fitted"), GuidePageWords::tr("Starting air"), m_check.state.isFittedSet ? "done" : "open",
-        m_page.stage == Stage::fitted);
+  if (m_setup.asksFitted && (!m_setup.sheet->air.empty() || m_setup.sheet->jawPads || m_setup.sheet->crownPads)) {
+    const bool isHere = m_page.stage == Stage::fitted || m_page.stage == Stage::reading || m_page.stage == Stage::pad;
+    add(QStringLiteral("fitted"), m_setup.sheet->air.empty() ? GuidePageWords::tr("Fitted pads") : GuidePageWords::tr("Starting air"),
+        m_check.state.isFittedSet ? "done" : "open", isHere);
   }
+  const bool isGauge = m_page.stage == Stage::gauge || m_page.stage == Stage::gaugePort;  // which has hold seen again
   for (const Mark mark : fit::kMarks) {
     const fit::MarkState& state = stateOf(mark);
     const bool isOff = state.isCurrent && state.finding != Finding::snug;
@@ -129,7 +135,8 @@ void Maker::ladder() {
       const auto m = fit::marksOf(*m_page.view);
       return m[0] == mark;
     }();
-    add(codeWord(fit::code(mark)), PlainWords::sentenceCase(MarkWords::brief(mark)), code, m_page.mark == mark || isInView);
+    add(codeWord(fit::code(mark)), PlainWords::sentenceCase(MarkWords::brief(mark)), code,
+        m_page.mark == mark || isInView || (mark == Mark::hold && isGauge));
   }
   for (const gear::Question& one : m_setup.sheet->questions) {
     const auto& answered = m_check.state.questions;
@@ -163,6 +170,14 @@ QString stageCode(Stage stage) {
       return QStringLiteral("hair");
     case Stage::fitted:
       return QStringLiteral("fitted");
+    case Stage::reading:
+      return QStringLiteral("reading");
+    case Stage::pad:
+      return QStringLiteral("pad");
+    case Stage::gaugePort:
+      return QStringLiteral("gauge-port");
+    case Stage::gauge:
+      return QStringLiteral("gauge");
     case Stage::view:
       return QStringLiteral("view");
     case Stage::mark:

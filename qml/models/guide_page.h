@@ -18,7 +18,27 @@
 
 namespace snugline::models {
 
-enum class Stage { none, stop, hair, fitted, view, mark, side, how, broken, advice, points, point, pointFault, question, done };
+enum class Stage {
+  none,
+  stop,
+  hair,
+  fitted,
+  reading,
+  pad,
+  gaugePort,
+  gauge,
+  view,
+  mark,
+  side,
+  how,
+  broken,
+  advice,
+  points,
+  point,
+  pointFault,
+  question,
+  done
+};
 [[nodiscard]] QString stageCode(Stage stage);
 
 // Touches that belong to the question on the screen and are not an answer yet.
@@ -33,6 +53,14 @@ struct Touches {
   bool isRestWanted = false;            // a fault is known, the rest is seen all the same
   int way = 0;                          // which advice is shown
   bool arePointsOpen = false;           // the seven points, out of turn
+  std::optional<gear::Port> port;       // the bladder whose air is being said
+  std::optional<gear::Part> pad;        // the pad whose thickness is being chosen
+  bool isListWanted = false;            // of what is fitted, instead of the next bladder
+  bool isFittingOpen = false;           // what is fitted, out of turn
+  bool isGaugeOpen = false;             // the gauge is read after the change that is advised
+  bool isGaugeAlone = false;            // the gauge is read and nothing is changed
+  QString typed;                        // on the number pad
+  std::optional<Pressure> pressure;     // as typed or stepped
 };
 
 struct GuidePage {
@@ -48,10 +76,12 @@ struct GuidePage {
   QVariantList answers;  // at most three: {name, text, detail, kind}
   QVariantList choices;  // more of them, smaller: {name, text, detail}
   QString choicesLabel;
-  QVariantList lines;  // {name, words}: what to set, for the fitted step
-  QString broken;      // label of "Something is broken", empty where it has no place
-  QString another;     // label of "Another way", empty where there is none
-  QString drawing;     // "profile", "front", "look", "points" or none
+  // The number being entered, empty where none is: {label, known, value, unit, note, message, typed, canStep}.
+  QVariantMap entry;
+  bool canReadGauge = false;  // reading the gauge can be offered beside the answers
+  QString broken;             // label of "Something is broken", empty where it has no place
+  QString another;            // label of "Another way", empty where there is none
+  QString drawing;            // "profile", "front", "look", "points" or none
   QString drawnView, focusPart, motion;
   QStringList touchParts;
   QVariantMap findings;
@@ -63,6 +93,9 @@ struct GuidePage {
 };
 
 [[nodiscard]] GuidePage pageOf(const season::CheckRecord& check, const fit::Setup& setup, const Touches& touches, const Speech& speech);
+
+// Was the air of this bladder, as it was at the start, said in this check?
+[[nodiscard]] bool isPortSaid(const season::CheckRecord& check, gear::Port port);
 
 // Was this mark seen off again after the last change, so that seating it anew was tried?
 [[nodiscard]] bool isSeenAgain(const season::CheckRecord& check, fit::Mark mark);

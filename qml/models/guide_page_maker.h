@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: makes one GuidePage; for guide_page.cpp and guide_page_steps.cpp only. Lives for one call. Thread: GUI thread.
+// Purpose: makes one GuidePage; for guide_page.cpp, guide_page_steps.cpp and guide_page_air.cpp only. Lives for one call. Thread: GUI
+// thread.
 #pragma once
 
 #include <vector>
@@ -13,6 +14,12 @@ namespace snugline::models {
 struct GuidePageWords {
   Q_DECLARE_TR_FUNCTIONS(GuidePageWords)
 };
+
+[[nodiscard]] inline QVariantMap guideAnswer(const QString& name, const QString& text, const QString& kind = QStringLiteral("plain"),
+                                             const QString& detail = {}) {
+  return {
+      {QStringLiteral("name"), name}, {QStringLiteral("text"), text}, {QStringLiteral("kind"), kind}, {QStringLiteral("detail"), detail}};
+}
 
 class GuidePageMaker {
  public:
@@ -34,6 +41,16 @@ class GuidePageMaker {
   void stop();
   void hair();
   void fitted();
+  [[nodiscard]] bool isFittingAsked() const;
+  [[nodiscard]] std::optional<gear::Port> nextPort() const;
+  void fittedAir(gear::Port port, int place);
+  void fittedPad(gear::Part part);
+  void reading(gear::Port port);
+  void pad(gear::Part part);
+  void gaugePort();
+  void gauge(gear::Port port);
+  void entry(gear::Port port);
+  void drawPort(gear::Port port);
   void view(fit::LookView view);
   void mark(fit::Mark mark);
   void browAnswers();

@@ -14,20 +14,13 @@ using fit::Mark;
 using fit::StepKind;
 using Maker = GuidePageMaker;
 
-namespace {
-QVariantMap answer(const QString& name, const QString& text, const QString& kind = QStringLiteral("plain"), const QString& detail = {}) {
-  return {
-      {QStringLiteral("name"), name}, {QStringLiteral("text"), text}, {QStringLiteral("kind"), kind}, {QStringLiteral("detail"), detail}};
-}
-}  // namespace
-
 void Maker::stop() {
   m_page.stage = Stage::stop;
   m_page.title = GuidePageWords::tr("Stop");
   m_page.drawing = QStringLiteral("stop");
   m_page.ask = GuideWords::stop();
   m_page.hint = GuidePageWords::tr("Trainer not here? Any adult. Emergency: the emergency action plan.");
-  m_page.answers << answer(QStringLiteral("end"), GuidePageWords::tr("Put the check away"), QStringLiteral("danger"));
+  m_page.answers << guideAnswer(QStringLiteral("end"), GuidePageWords::tr("Put the check away"), QStringLiteral("danger"));
 }
 
 void Maker::hair() {
@@ -35,28 +28,10 @@ void Maker::hair() {
   m_page.title = GuidePageWords::tr("Hair");
   m_page.ask = GuidePageWords::tr("Is the hair wet?");
   m_page.hint = GuidePageWords::tr("Water or sweat, worn as in play: braided, covered or shaved as it is. Then helmet on.");
-  m_page.answers << answer(QStringLiteral("wet"), GuidePageWords::tr("Wet"))
-                 << answer(QStringLiteral("dry"), GuidePageWords::tr("Dry"), QStringLiteral("plain"),
-                           GuidePageWords::tr("to see again wet"));
+  m_page.answers << guideAnswer(QStringLiteral("wet"), GuidePageWords::tr("Wet"))
+                 << guideAnswer(QStringLiteral("dry"), GuidePageWords::tr("Dry"), QStringLiteral("plain"),
+                                GuidePageWords::tr("to see again wet"));
   m_page.drawing = QStringLiteral("profile");
-}
-
-void Maker::fitted() {
-  m_page.stage = Stage::fitted;
-  m_page.title = GuidePageWords::tr("Starting air");
-  m_page.ask = GuidePageWords::tr("Set the air in this order, helmet on, athlete on a knee.");
-  m_page.hint = GuidePageWords::tr("No gauge? Count pumps: a soft pad that gives is enough to start.");
-  const auto addPort = [this](const gear::AirPort& port) {
-    m_page.lines << QVariantMap{{QStringLiteral("name"), PlainWords::sentenceCase(MarkWords::port(port.port))},
-                                {QStringLiteral("words"), PlainWords::text(print(port.start, m_speech.units))}};
-    m_page.touchParts << QStringLiteral("port-") + codeWord(gear::code(port.port));
-  };
-  for (const gear::Port port : m_setup.sheet->fittingOrder) {
-    if (const gear::AirPort* air = m_setup.sheet->airAt(port)) addPort(*air);
-  }
-  m_page.answers << answer(QStringLiteral("set"), GuidePageWords::tr("Set as listed"), QStringLiteral("primary"));
-  m_page.drawing = QStringLiteral("profile");
-  m_page.motion = QStringLiteral("pump");
 }
 
 void Maker::view(LookView view) {
@@ -65,10 +40,10 @@ void Maker::view(LookView view) {
   m_page.title = MarkWords::view(view);
   m_page.ask = MarkWords::viewAsk(view);
   m_page.hint = GuidePageWords::tr("Touch what is off, on the drawing or below.");
-  m_page.answers << answer(QStringLiteral("all-snug"), GuidePageWords::tr("All snug"), QStringLiteral("primary"));
+  m_page.answers << guideAnswer(QStringLiteral("all-snug"), GuidePageWords::tr("All snug"), QStringLiteral("primary"));
   for (const Mark mark : fit::marksOf(view)) {
     const QString name = codeWord(fit::code(mark));
-    m_page.choices << answer(name, MarkWords::name(mark));
+    m_page.choices << guideAnswer(name, MarkWords::name(mark));
     m_page.touchParts << name;
     if (fit::knowsSides(mark)) m_page.touchParts << name + QStringLiteral("-left") << name + QStringLiteral("-right");
   }
@@ -86,7 +61,7 @@ void Maker::mark(Mark mark) {
   m_page.ask = MarkWords::ask(mark);
   m_page.hint = MarkWords::how(mark);
   for (const Finding finding : {Finding::under, Finding::snug, Finding::over}) {
-    m_page.answers << answer(codeWord(fit::code(finding)), MarkWords::answer(mark, finding));
+    m_page.answers << guideAnswer(codeWord(fit::code(finding)), MarkWords::answer(mark, finding));
   }
   m_page.broken = mark == Mark::hold   ? GuidePageWords::tr("Cannot be tried")
                   : mark == Mark::ears ? GuidePageWords::tr("Ahead, behind or turned")
@@ -125,8 +100,8 @@ void Maker::browAnswers() {
       fit::take(m_setup, m_check.state, fit::MarkSeen{Mark::brow, Finding::snug, fit::Side::both, fit::HoldHow::unsaid, m_touches.gap});
   if (!taken) return;
   const Finding found = taken->marks[static_cast<std::size_t>(Mark::brow)].finding;
-  m_page.answers = {answer(QStringLiteral("gap"), GuidePageWords::tr("It sits at %1").arg(m_page.gapText), QStringLiteral("plain"),
-                           MarkWords::answer(Mark::brow, found))};
+  m_page.answers = {guideAnswer(QStringLiteral("gap"), GuidePageWords::tr("It sits at %1").arg(m_page.gapText), QStringLiteral("plain"),
+                                MarkWords::answer(Mark::brow, found))};
 }
 
 void Maker::side(Mark mark) {
@@ -137,7 +112,7 @@ void Maker::side(Mark mark) {
                    .arg(PlainWords::sentenceCase(MarkWords::found(mark, *m_touches.finding, fit::Side::both, fit::HoldHow::unsaid)));
   m_page.hint = GuidePageWords::tr("The athlete's left and right. Or touch it on the drawing.");
   for (const fit::Side one : {fit::Side::right, fit::Side::both, fit::Side::left})
-    m_page.answers << answer(codeWord(fit::code(one)), MarkWords::side(one));
+    m_page.answers << guideAnswer(codeWord(fit::code(one)), MarkWords::side(one));
   const QString name = codeWord(fit::code(mark));
   m_page.drawing = QStringLiteral("front");
   m_page.focusPart = name;
@@ -150,7 +125,7 @@ void Maker::how() {
   m_page.ask = GuidePageWords::tr("Slides: in what?");
   m_page.hint = GuidePageWords::tr("Twist left and right, rock from behind, press down on the crown.");
   for (const fit::HoldHow how : {fit::HoldHow::twist, fit::HoldHow::rock, fit::HoldHow::drop})
-    m_page.answers << answer(codeWord(fit::code(how)), MarkWords::holdHow(how));
+    m_page.answers << guideAnswer(codeWord(fit::code(how)), MarkWords::holdHow(how));
   m_page.drawing = QStringLiteral("profile");
   m_page.focusPart = QStringLiteral("hold");
   m_page.motion = QStringLiteral("rock");
@@ -163,8 +138,8 @@ void Maker::broken(Mark mark) {
                : mark == Mark::ears ? GuidePageWords::tr("How do the ear openings stand?")
                                     : GuidePageWords::tr("What is broken?");
   for (const MarkWords::Fault& fault : MarkWords::faults(mark, m_setup.sheet))
-    m_page.answers << answer(fault.id, fault.label, QStringLiteral("danger"));
-  m_page.answers << answer(QStringLiteral("nothing"), GuidePageWords::tr("Nothing, go back"), QStringLiteral("quiet"));
+    m_page.answers << guideAnswer(fault.id, fault.label, QStringLiteral("danger"));
+  m_page.answers << guideAnswer(QStringLiteral("nothing"), GuidePageWords::tr("Nothing, go back"), QStringLiteral("quiet"));
   m_page.drawing = QStringLiteral("front");
   m_page.focusPart = codeWord(fit::code(mark));
 }
@@ -178,17 +153,28 @@ void Maker::advice() {
   m_page.ask = GuideWords::advice(one, m_speech);
   m_page.hint = GuideWords::adviceHow(one);
   m_page.reopens = GuideWords::reopens(one);
+  const bool isRead = m_touches.isGaugeOpen && m_touches.pressure.has_value();
   if (one.kind == fit::AdviceKind::change && one.pumpsHigh > one.pumpsLow) {
     for (int pumps = one.pumpsLow; pumps <= one.pumpsHigh; ++pumps) {
-      m_page.answers << answer(QStringLiteral("pumps-%1").arg(pumps), GuidePageWords::tr("%n pump(s)", nullptr, pumps),
-                               QStringLiteral("plain"), GuidePageWords::tr("done, see again"));
+      m_page.answers << guideAnswer(
+          QStringLiteral("pumps-%1").arg(pumps), GuidePageWords::tr("%n pump(s)", nullptr, pumps), QStringLiteral("plain"),
+          isRead ? GuidePageWords::tr("reads %1").arg(PlainWords::text(print(*m_touches.pressure, m_speech.units)))
+                 : GuidePageWords::tr("done, see again"));
     }
   } else {
     const bool isChange = one.kind == fit::AdviceKind::change;
-    m_page.answers << answer(isChange ? QStringLiteral("done") : QStringLiteral("end"), GuideWords::adviceDone(one),
-                             isChange ? QStringLiteral("primary") : QStringLiteral("danger"));
+    m_page.answers << guideAnswer(isChange ? QStringLiteral("done") : QStringLiteral("end"), GuideWords::adviceDone(one),
+                                  isChange ? QStringLiteral("primary") : QStringLiteral("danger"));
   }
   if (m_page.ways.size() > 1) m_page.another = GuidePageWords::tr("Another way");
+  if (one.kind == fit::AdviceKind::change && one.port) {
+    if (m_touches.isGaugeOpen) {
+      entry(*one.port);
+      m_page.hint.clear();  // the number pad needs the room
+    } else {
+      m_page.canReadGauge = true;
+    }
+  }
   m_page.focusPart = one.port ? QStringLiteral("port-") + codeWord(gear::code(*one.port))
                      : one.part && (*one.part == gear::Part::jawLeft || *one.part == gear::Part::jawRight) ? codeWord(gear::code(*one.part))
                                                                                                            : codeWord(fit::code(one.mark));
@@ -213,7 +199,7 @@ void Maker::pointFaultAdvice() {
   m_page.title = GuidePageWords::tr("Do not wear");
   m_page.ask = faults.join(QLatin1Char('\n'));
   m_page.hint = GuidePageWords::tr("Hold this helmet. It is not worn until that is put right.");
-  m_page.answers << answer(QStringLiteral("end"), GuidePageWords::tr("Hold this helmet"), QStringLiteral("danger"));
+  m_page.answers << guideAnswer(QStringLiteral("end"), GuidePageWords::tr("Hold this helmet"), QStringLiteral("danger"));
   if (isUnseenLeft || m_assessment.next.kind != StepKind::done) m_page.another = GuidePageWords::tr("See the rest first");
   m_page.drawing = QStringLiteral("points");
 }
@@ -225,15 +211,15 @@ void Maker::points() {
   const bool isFirst = std::all_of(seen.begin(), seen.end(), [](const auto& p) { return p.state == gear::PointState::unseen; });
   m_page.ask = isFirst ? GuidePageWords::tr("The helmet itself: all seven sound?") : GuidePageWords::tr("The rest of the helmet: sound?");
   m_page.hint = GuidePageWords::tr("Touch what is not sound, on the drawing or below.");
-  m_page.answers << answer(QStringLiteral("all-sound"),
-                           isFirst ? GuidePageWords::tr("All seven sound") : GuidePageWords::tr("The rest is sound"),
-                           QStringLiteral("primary"));
+  m_page.answers << guideAnswer(QStringLiteral("all-sound"),
+                                isFirst ? GuidePageWords::tr("All seven sound") : GuidePageWords::tr("The rest is sound"),
+                                QStringLiteral("primary"));
   for (const gear::Point point : gear::kPoints) {
     const QString name = codeWord(gear::code(point));
-    m_page.choices << answer(name, pointName(point), QStringLiteral("plain"),
-                             seen[static_cast<std::size_t>(point)].state == gear::PointState::unseen
-                                 ? QString()
-                                 : pointStateWords(seen[static_cast<std::size_t>(point)]));
+    m_page.choices << guideAnswer(name, pointName(point), QStringLiteral("plain"),
+                                  seen[static_cast<std::size_t>(point)].state == gear::PointState::unseen
+                                      ? QString()
+                                      : pointStateWords(seen[static_cast<std::size_t>(point)]));
     m_page.touchParts << name;
   }
   m_page.drawing = QStringLiteral("points");
@@ -244,8 +230,8 @@ void Maker::point(gear::Point point) {
   m_page.point = point;
   m_page.title = pointName(point);
   m_page.ask = pointAsk(point);
-  m_page.answers << answer(QStringLiteral("sound"), GuidePageWords::tr("Sound"))
-                 << answer(QStringLiteral("fault"), GuidePageWords::tr("Fault"), QStringLiteral("danger"));
+  m_page.answers << guideAnswer(QStringLiteral("sound"), GuidePageWords::tr("Sound"))
+                 << guideAnswer(QStringLiteral("fault"), GuidePageWords::tr("Fault"), QStringLiteral("danger"));
   m_page.drawing = QStringLiteral("points");
   m_page.focusPart = codeWord(gear::code(point));
 }
@@ -254,11 +240,11 @@ void Maker::pointFault(gear::Point point) {
   this->point(point);
   m_page.stage = Stage::pointFault;
   m_page.ask = GuidePageWords::tr("What is at fault?");
-  m_page.answers = {answer(QStringLiteral("nothing"), GuidePageWords::tr("Nothing, go back"), QStringLiteral("quiet"))};
+  m_page.answers = {guideAnswer(QStringLiteral("nothing"), GuidePageWords::tr("Nothing, go back"), QStringLiteral("quiet"))};
   const QStringList faults = pointFaults(point);
   for (qsizetype i = 0; i < faults.size(); ++i)
-    m_page.choices << answer(QStringLiteral("fault-%1").arg(i), PlainWords::sentenceCase(faults[i]));
-  m_page.choices << answer(QStringLiteral("fault-other"), GuidePageWords::tr("Something else"));
+    m_page.choices << guideAnswer(QStringLiteral("fault-%1").arg(i), PlainWords::sentenceCase(faults[i]));
+  m_page.choices << guideAnswer(QStringLiteral("fault-other"), GuidePageWords::tr("Something else"));
 }
 
 void Maker::question(const std::string& id) {
@@ -268,7 +254,8 @@ void Maker::question(const std::string& id) {
   for (const gear::Question& one : m_setup.sheet->questions) {
     if (one.id == id) m_page.ask = PlainWords::text(one.ask);
   }
-  m_page.answers << answer(QStringLiteral("yes"), GuidePageWords::tr("Yes")) << answer(QStringLiteral("no"), GuidePageWords::tr("No"));
+  m_page.answers << guideAnswer(QStringLiteral("yes"), GuidePageWords::tr("Yes"))
+                 << guideAnswer(QStringLiteral("no"), GuidePageWords::tr("No"));
   m_page.drawing = QStringLiteral("front");
 }
 

@@ -16,6 +16,7 @@ FocusScope {
     property string unit: ""
     property string enterText: qsTr("Enter")
     property bool showsEnter: true
+    property bool showsReadout: true      // false: what is typed stands elsewhere
     property string message: ""           // what is wrong, said under the read-out
 
     signal edited(string text)
@@ -23,10 +24,12 @@ FocusScope {
     signal unitChosen(string name)
 
     readonly property int columns: 3
+    readonly property real head: showsReadout ? column.implicitHeight : 0
+    readonly property real keysTop: wide || !showsReadout ? 0 : head + Theme.grid
     readonly property real keyHeight: Math.max(Theme.touch, Math.round(Theme.headSize * 2.2))
     implicitWidth: 3 * keyHeight * 1.35 + 2 * Theme.grid
-    implicitHeight: wide ? Math.max(column.implicitHeight + (enterKey.visible ? Theme.grid + enterKey.implicitHeight : 0), keys.implicitHeight) : column.implicitHeight + Theme.grid + keys.implicitHeight + (enterKey.visible ? Theme.grid + enterKey.implicitHeight : 0)
-    readonly property bool wide: width >= 640       // read-out left, keys right
+    implicitHeight: wide ? Math.max(head + (enterKey.visible ? Theme.grid + enterKey.implicitHeight : 0), keys.implicitHeight) : keysTop + keys.implicitHeight + (enterKey.visible ? Theme.grid + enterKey.implicitHeight : 0)
+    readonly property bool wide: showsReadout && width >= 640       // read-out left, keys right
     readonly property real keyRoom: wide ? (width - Theme.margin) / 2 : width
 
     function press(key: string): void {
@@ -64,6 +67,7 @@ FocusScope {
     Column {
         id: column
         width: pad.wide ? pad.keyRoom : pad.width
+        visible: pad.showsReadout
         spacing: Theme.grid
 
         Words { width: parent.width; visible: text.length > 0; text: pad.label; size: "small"; tone: "quiet" }
@@ -114,7 +118,7 @@ FocusScope {
     Grid {
         id: keys
         x: pad.wide ? pad.width - width : 0
-        y: pad.wide ? 0 : column.implicitHeight + Theme.grid
+        y: pad.keysTop
         width: pad.keyRoom
         columns: pad.columns
         spacing: Theme.grid
@@ -140,7 +144,7 @@ FocusScope {
     BigButton {
         id: enterKey
         objectName: "key-enter"
-        y: pad.wide ? Math.max(column.implicitHeight + Theme.grid, keys.implicitHeight - height) : keys.y + keys.implicitHeight + Theme.grid
+        y: pad.wide ? Math.max(pad.head + Theme.grid, keys.implicitHeight - height) : keys.y + keys.implicitHeight + Theme.grid
         width: pad.keyRoom
         height: implicitHeight
         visible: pad.showsEnter

@@ -3,6 +3,7 @@
 
 #include <cstdlib>
 #include <exception>
+#include <utility>
 
 #include <QDeadlineTimer>
 #include <QGuiApplication>
@@ -20,6 +21,7 @@ namespace {
 
 constexpr int kPatienceMs = 15'000;
 constexpr int kDragSteps = 8;
+constexpr double kGripMiddle = 110;  // where BrowGrip draws its knob, in its own units
 
 class FieldClock final : public ports::Clock {
  public:
@@ -139,18 +141,27 @@ bool Field::touch(const QString& name) {
   return until([this] { return !m_app->shell().guide()->isBusy(); });
 }
 
-bool Field::drag(const QString& name, double fromX, double fromY, double toX, double toY) {
-  if (!until([&] { return find(name) != nullptr; })) return false;
-  QQuickItem* item = find(name);
-  const auto place = [item](double x, double y) { return item->mapToScene(QPointF(item->width() * x, item->height() * y)).toPoint(); };
+bool Field::dragEdge(double millimetres) {
+  QPointF at;
+  const bool isStill = until([&] {
+    m_app->view().grabWindow();
+    const QQuickItem* grip = find(QStringLiteral("browGrip"));
+    if (grip == nullptr) return false;
+    const QPointF place = grip->mapToScene(QPointF(kGripMiddle, grip->property("edgeY").toDouble()));
+    return std::exchange(at, place) == place;
+  });
+  if (!isStill) return false;
+  const QQuickItem* grip = find(QStringLiteral("browGrip"));
+  const double way = millimetres * grip->property("unitsPerMm").toDouble();
+  const QPointF to = grip->mapToScene(QPointF(kGripMiddle, grip->property("edgeY").toDouble() - way));
   ++m_touches;
-  QTest::touchEvent(&m_app->view(), finger()).press(0, place(fromX, fromY), &m_app->view());
+  QTest::touchEvent(&m_app->view(), finger()).press(0, at.toPoint(), &m_app->view());
   for (int i = 1; i <= kDragSteps; ++i) {
-    const double share = static_cast<double>(i) / kDragSteps;
-    QTest::touchEvent(&m_app->view(), finger())
-        .move(0, place(fromX + (toX - fromX) * share, fromY + (toY - fromY) * share), &m_app->view());
+    const QPointF place = at + (to - at) * (static_cast<double>(i) / kDragSteps);
+    QTest::touchEvent(&m_app->view(), finger()).move(0, place.toPoint(), &m_app->view());
+    QCoreApplication::processEvents();
   }
-  QTest::touchEvent(&m_app->view(), finger()).release(0, place(toX, toY), &m_app->view());
+  QTest::touchEvent(&m_app->view(), finger()).release(0, to.toPoint(), &m_app->view());
   return true;
 }
 

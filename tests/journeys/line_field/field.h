@@ -36,8 +36,8 @@ class Field {
   [[nodiscard]] bool open();  // waits for the first screen
   // Touches the item of that name, once it is there, enabled and inside the window. False when it does not come.
   bool touch(const QString& name);
-  // Drags a finger on the item from one place to another, in shares of its width and height.
-  bool drag(const QString& name, double fromX, double fromY, double toX, double toY);
+  // Drags a finger from the front edge of the drawn shell so far up, in millimetres of the drawing. False when there is none to drag.
+  bool dragEdge(double millimetres);
   bool until(const std::function<bool()>& isSo);
   [[nodiscard]] QQuickItem* find(const QString& name) const;  // visible ones only
   [[nodiscard]] bool reads(const QString& text) const;        // some visible text contains it now

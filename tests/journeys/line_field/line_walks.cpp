@@ -4,7 +4,11 @@
 #include <QFile>
 #include <QTemporaryDir>
 
+#include <cmath>
+
 #include "field.h"
+#include "qml/models/guide_model.h"
+#include "qml/models/shell.h"
 
 using namespace snugline;
 using field::Field;
@@ -109,6 +113,109 @@ TEST_CASE("a brow gap that is dragged is recorded in its number") {
   CHECK(*check.state.marks[0].gap > fit::kBrowTarget);
   CHECK(check.state.marks[0].finding == fit::Finding::snug);
   CHECK(field.title() == "Ear openings");
+}
+
+TEST_CASE("a finger that drags the front edge on the drawing sets the brow gap, on disk in its number") {
+  const Ground ground;
+  std::int64_t lowered = 0;
+  {
+    Field field(ground.path());
+    REQUIRE(field.open());
+    REQUIRE(chooseAthlete(field, "57"));
+    REQUIRE(field.touch("wet"));
+    REQUIRE(field.touch("set"));
+    CHECK(field.title() == "Brow gap");
+    REQUIRE(field.touch("plus"));  // a known gap stands where the drawing says
+    const double before = field.app().shell().guide()->gapMm();
+    REQUIRE(field.dragEdge(12.0));  // up: the gap grows by this many millimetres on the drawing
+    const double after = field.app().shell().guide()->gapMm();
+    CHECK(after > before + 6.0);
+    REQUIRE(field.touch("gap"));
+    const auto& mark = field.views().openChecks.begin()->second.state.marks[0];
+    REQUIRE(mark.gap.has_value());
+    CHECK(std::abs(mark.gap->mm() - after) < 0.001);
+    CHECK(mark.finding == fit::Finding::over);  // beyond the sheet's 32 mm
+    lowered = mark.gap->um;
+  }
+  Field again(ground.path());
+  REQUIRE(again.open());
+  CHECK(again.views().openChecks.begin()->second.state.marks[0].gap->um == lowered);
+}
+
+TEST_CASE("the starting air is typed from a gauge in the sheet's order, survives a new start, and is kept in the check") {
+  const Ground ground;
+  {
+    Field field(ground.path());
+    REQUIRE(field.open());
+    REQUIRE(chooseAthlete(field, "57"));
+    REQUIRE(field.touch("wet"));
+    CHECK(field.shows("1. Crown"));
+    REQUIRE(field.touch("choice-air-crown"));
+    CHECK(field.stage() == "reading");
+    for (const char* key : {"key-3", "key-.", "key-1"}) REQUIRE(field.touch(key));
+    CHECK(field.shows("Reads 3.10 psi"));
+    REQUIRE(field.touch("record"));
+    CHECK(field.title() == "Starting air: sides and back");
+  }
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(field.until([&] { return field.screen() == "guide"; }));
+  CHECK(field.title() == "Starting air: sides and back");
+  REQUIRE(field.touch("entry-plus"));
+  REQUIRE(field.touch("entry-unit"));
+  CHECK(field.shows("kPa"));
+  REQUIRE(field.touch("record"));
+  REQUIRE(field.touch("list"));
+  REQUIRE(field.touch("no-gauge"));
+  CHECK(field.title() == "Brow gap");
+  const fit::State& state = field.views().openChecks.begin()->second.state;
+  CHECK(state.fitted.air[0] == parsePressure("3.1psi").value());
+  CHECK(state.isGauged[0]);
+  CHECK(state.isGauged[1]);
+  CHECK_FALSE(state.isGauged[2]);
+}
+
+TEST_CASE("without a gauge a first fit takes no touch more") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(chooseAthlete(field, "57"));
+  field.countAnew();
+  REQUIRE(field.touch("wet"));
+  REQUIRE(field.touch("no-gauge"));
+  REQUIRE(snugFrom(field, 9));
+  REQUIRE(field.touch("all-sound"));
+  REQUIRE(field.until([&] { return field.screen() == "verdict"; }));
+  CHECK(field.touches() <= kFirstFitTouches);
+  CHECK(field.athlete("57")->checks.back().verdict == fit::Verdict::fits);
+}
+
+TEST_CASE("the gauge is read after the change that was advised, and once more beside the questions") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(chooseAthlete(field, "57"));
+  REQUIRE(field.touch("wet"));
+  REQUIRE(field.touch("set"));
+  REQUIRE(field.touch("over"));
+  REQUIRE(field.touch("over"));
+  REQUIRE(field.touch("gauge"));
+  for (const char* key : {"key-2", "key-.", "key-5"}) REQUIRE(field.touch(key));
+  REQUIRE(field.touch("pumps-2"));
+  const auto state = [&]() -> const fit::State& { return field.views().openChecks.begin()->second.state; };
+  CHECK(state().fitted.air[0] == parsePressure("2.5psi").value());
+  CHECK(state().pumps[0] == -2);
+  CHECK(field.title() == "Brow gap");
+  REQUIRE(field.touch("more"));
+  REQUIRE(field.touch("read-gauge"));
+  REQUIRE(field.touch("choice-port-sides"));
+  for (const char* key : {"key-2", "key-.", "key-4"}) REQUIRE(field.touch(key));
+  REQUIRE(field.touch("off-head"));
+  CHECK(state().fitted.air[1] == parsePressure("2.4psi").value());
+  CHECK(field.title() == "Brow gap");
+  const auto* read = std::get_if<fit::AirRead>(&field.views().openChecks.begin()->second.answers.back().answer);
+  REQUIRE(read != nullptr);
+  CHECK_FALSE(read->isOnHead);
 }
 
 TEST_CASE("bare metal on the faceguard ends in do not wear, holds the helmet and stands on the board") {

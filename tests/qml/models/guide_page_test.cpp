@@ -127,11 +127,13 @@ TEST_CASE("a dragged gap is judged by the sheet and said in both unit systems") 
   CHECK(page.answers.front().toMap().value("detail").toString() == models::MarkWords::answer(fit::Mark::brow, fit::Finding::over));
 }
 
-TEST_CASE("a sheet without air is asked for no starting air and advised no air") {
+TEST_CASE("a sheet without air is asked for its pads, for no starting air, and advised no air") {
   Check check("cedar-c3");
   check.take(fit::HairSeen{true});
+  CHECK(check.page().stage == Stage::fitted);
+  for (const QVariant& choice : check.page().choices) CHECK(choice.toMap().value("name").toString().startsWith("pad-"));
+  check.take(fit::Fitted{});
   CHECK(check.page().mark == fit::Mark::brow);
-  for (const QVariant& step : check.page().ladder) CHECK(step.toMap().value("name").toString() != "fitted");
   check.see(fit::Mark::brow, fit::Finding::over);
   check.see(fit::Mark::brow, fit::Finding::over);
   const GuidePage page = check.page();
@@ -147,4 +149,69 @@ TEST_CASE("a fault of a point stops the look at once, and the rest can still be 
   CHECK_FALSE(check.page().another.isEmpty());
   check.touches.isRestWanted = true;
   CHECK(check.page().stage == Stage::view);
+}
+
+TEST_CASE("the bladders are asked in the sheet's order, and the list stands until it is closed") {
+  Check check("brant-b2");
+  check.take(fit::HairSeen{true});
+  CHECK(check.page().stage == Stage::fitted);
+  const auto first = check.page().choices;
+  REQUIRE(first.size() == 5);
+  CHECK(first[0].toMap().value("name").toString() == "air-sides");
+  CHECK(first[1].toMap().value("name").toString() == "air-crown");
+  fit::Fitted sides;
+  sides.air[static_cast<std::size_t>(gear::Port::sides)] = Pressure::kilopascals(21);
+  check.take(sides);
+  GuidePage page = check.page();
+  CHECK(page.stage == Stage::reading);
+  CHECK(page.entry.value("port").toString() == "crown");
+  check.touches.isListWanted = true;
+  page = check.page();
+  CHECK(page.stage == Stage::fitted);
+  CHECK(page.choices[0].toMap().value("text").toString().contains("21.0 kPa"));
+  CHECK(page.answers.size() == 2);
+  check.touches = {};
+  fit::Fitted pad;
+  pad.pad[static_cast<std::size_t>(gear::Part::crownPad)] = Length{22000};
+  check.take(pad);
+  CHECK(check.page().stage == Stage::fitted);  // a pad does not ask for the next bladder
+  check.take(fit::Fitted{});
+  CHECK(check.page().mark == fit::Mark::brow);
+}
+
+TEST_CASE("an entry says the sheet's start and band in both unit systems, and refuses what no bladder reads") {
+  Check check("alder-a1");
+  check.take(fit::HairSeen{true});
+  check.touches.port = gear::Port::crown;
+  const GuidePage metric = check.page();
+  CHECK(metric.stage == Stage::reading);
+  CHECK(metric.entry.value("note").toString() == "Sheet: 20.0, between 7.0 and 41.0 kPa");
+  CHECK_FALSE(metric.entry.value("known").toBool());
+  check.touches.pressure = Pressure::kilopascals(20.5);
+  const GuidePage us = models::pageOf(check.record, check.setup, check.touches, {check.views, UnitSystem::us, kToday, false});
+  CHECK(us.entry.value("value").toString() == "2.97");
+  CHECK(us.entry.value("unit").toString() == "psi");
+  CHECK(us.entry.value("message").toString().isEmpty());
+  check.touches.pressure = Pressure::kilopascals(900);
+  CHECK_FALSE(check.page().entry.value("message").toString().isEmpty());
+  CHECK(check.page().answers[0].toMap().value("name").toString() != "record");
+}
+
+TEST_CASE("a reading after a change goes with the pumps that are counted") {
+  Check check("alder-a1");
+  check.take(fit::HairSeen{true});
+  check.take(fit::Fitted{});
+  check.see(fit::Mark::brow, fit::Finding::over);
+  check.see(fit::Mark::brow, fit::Finding::over);
+  REQUIRE(check.page().stage == Stage::advice);
+  CHECK(check.page().canReadGauge);
+  check.touches.isGaugeOpen = true;
+  check.touches.pressure = Pressure::kilopascals(18);
+  const GuidePage page = check.page();
+  CHECK(page.stage == Stage::advice);
+  CHECK_FALSE(page.canReadGauge);
+  CHECK(page.entry.value("port").toString() == "crown");
+  REQUIRE(page.answers.size() == 3);
+  CHECK(page.answers[1].toMap().value("name").toString() == "pumps-2");
+  CHECK(page.answers[1].toMap().value("detail").toString() == "reads 18.0 kPa");
 }

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "ground.h"
+
+#include <functional>
+
+#include <QCoreApplication>
+#include <QDeadlineTimer>
+#include <QQuickView>
+
+#include "field.h"
+#include "platform/system/file_keys.h"
+
+namespace snugline::tests {
+
+namespace {
+constexpr int kPatienceMs = 15'000;
+
+class StandingClock final : public ports::Clock {
+ public:
+  [[nodiscard]] Instant now() override { return field::now(); }
+};
+}  // namespace
+
+Ground::~Ground() { end(); }
+
+bool Ground::until(const std::function<bool()>& isSo) {
+  QDeadlineTimer patience(kPatienceMs);
+  while (!isSo()) {
+    if (patience.hasExpired()) return false;
+    QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 10);
+  }
+  return true;
+}
+
+bool Ground::begin() {
+  end();
+  m_folder = std::make_unique<QTemporaryDir>();
+  const std::string path = m_folder->path().toStdString();
+  field::makeBook(path);
+  app::Edges edges{[] { return std::make_unique<StandingClock>(); },
+                   [path] { return std::make_unique<platform::FileKeys>(path + "/keys"); }};
+  app::Places places;
+  places.book = m_folder->filePath(QStringLiteral("team.snugbook"));
+  places.ifMissing.name = "Nobody";
+  m_app = std::make_unique<app::Composition>(std::move(edges), places);
+  m_app->desk().open(places.book, places.ifMissing);
+  const bool isOpen = until([this] { return m_app->shell().isOpen(); });
+  emit begun();
+  return isOpen;
+}
+
+void Ground::end() {
+  m_app.reset();
+  m_folder.reset();
+}
+
+QString Ground::athlete(const QString& jersey) const {
+  const season::AthleteRecord* found = m_app->desk().views().athleteByJersey(jersey.toStdString());
+  return found == nullptr ? QString() : QString::fromStdString(found->id);
+}
+
+bool Ground::settled() {
+  return until([this] { return !m_app->shell().guide()->isBusy(); });
+}
+
+void Ground::answer(const QString& name) {
+  m_app->shell().guide()->answer(name);
+  settled();
+}
+
+}  // namespace snugline::tests

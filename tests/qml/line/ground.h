@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: what a test of a Line screen stands on: the field's Book of three athletes in a folder of its own, and the shell of the
+// shipping composition on it, with a clock that stands. The screens are made by the test. Thread: GUI thread.
+#pragma once
+
+#include <functional>
+#include <memory>
+
+#include <QObject>
+#include <QString>
+#include <QTemporaryDir>
+
+#include "platform/app/composition.h"
+#include "qml/models/shell.h"
+
+namespace snugline::tests {
+
+class Ground : public QObject {
+  Q_OBJECT
+  Q_PROPERTY(snugline::models::Shell* shell READ shell NOTIFY begun)
+ public:
+  ~Ground() override;
+  [[nodiscard]] models::Shell* shell() const { return m_app ? &m_app->shell() : nullptr; }
+
+  Q_INVOKABLE bool begin();  // a fresh Book
+  Q_INVOKABLE void end();
+  Q_INVOKABLE [[nodiscard]] QString athlete(const QString& jersey) const;
+  Q_INVOKABLE bool settled();  // waits until nothing is on its way to the disk
+  Q_INVOKABLE void answer(const QString& name);
+
+ signals:
+  void begun();
+
+ private:
+  bool until(const std::function<bool()>& isSo);
+  std::unique_ptr<QTemporaryDir> m_folder;
+  std::unique_ptr<app::Composition> m_app;
+};
+
+}  // namespace snugline::tests
