@@ -13,6 +13,8 @@ Card {
     // canTake }. stage: "none" (no gauge chosen), "waiting" (connecting, or trouble), "zero", "live".
     property var gauge: null
     property string takeText: ""          // on the button that takes the value; empty: the caller takes it
+    property bool takeEnabled: true       // what else the caller asks for was said
+    property bool choosesElsewhere: false // the page itself chooses the gauge
     readonly property string stage: gauge?.stage ?? "none"
 
     signal unitChosen(string name)
@@ -50,7 +52,7 @@ Card {
         Words { objectName: "gauge-facts"; Layout.fillWidth: true; visible: text.length > 0; text: face.gauge?.facts ?? ""; size: "small"; tone: "quiet" }
         GridLayout {
             Layout.fillWidth: true
-            visible: face.stage === "live" || face.stage === "none"
+            visible: face.stage === "live" || face.stage === "none" && !face.choosesElsewhere
             columns: Theme.stacks || Theme.phone || face.takeText.length === 0 ? 1 : 2
             columnSpacing: Theme.grid
             rowSpacing: Theme.grid
@@ -71,7 +73,7 @@ Card {
                 visible: face.stage === "live" && face.takeText.length > 0
                 kind: "primary"
                 text: face.takeText
-                enabled: face.gauge?.canTake ?? false
+                enabled: (face.gauge?.canTake ?? false) && face.takeEnabled
                 onClicked: face.taken()
             }
             BigButton {
