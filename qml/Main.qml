@@ -13,12 +13,13 @@ FocusScope {
     required property Shell shell
     property var trail: [{ screen: "doors", what: "" }]
     readonly property var place: trail[trail.length - 1]
-    readonly property string screen: place.screen
+    readonly property string wall: shell.lock.wall    // what stands between the trail and whoever holds the glass
+    readonly property string screen: wall.length > 0 ? wall : place.screen
     readonly property alias screenItem: screenLoader.item
     readonly property var places: ({
         "doors": "Line/Doors.qml", "line": "Line/Line.qml", "jersey": "Line/Jersey.qml", "turn": "Line/Turn.qml",
         "athlete": "Line/Athlete.qml", "tape": "Line/Tape.qml", "shelf": "Line/Shelf.qml", "guide": "Line/Guide.qml",
-        "verdict": "Line/Verdict.qml", "people": "Line/People.qml",
+        "verdict": "Line/Verdict.qml", "people": "Line/People.qml", "code": "Line/Code.qml",
         "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml"
     })
 
@@ -42,6 +43,10 @@ FocusScope {
     function show(): void {
         if (!shell.isOpen)
             return
+        if (wall === "say")
+            return screenLoader.setSource(Qt.resolvedUrl("Say/SayScreen.qml"), { "say": shell.say, "focus": true })
+        if (wall === "locked")
+            return screenLoader.setSource(Qt.resolvedUrl("Say/Locked.qml"), { "lock": shell.lock, "focus": true })
         screenLoader.setSource(Qt.resolvedUrl(places[place.screen]), given())
         if (place.screen === "book" && place.what.length > 0)
             screenLoader.item["showUnit"](place.what)
@@ -60,6 +65,15 @@ FocusScope {
             trail = [{ screen: "doors", what: "" }, { screen: "line", what: "" }, { screen: "guide", what: "" }]
         show()
     }
+
+    // From Say nobody comes back to where the last one was: whoever has the code begins at the doors.
+    function openSay(): void {
+        if (!shell.lock.openSay())
+            return go("people", "say", false)
+        shell.say.begin()
+        trail = [{ screen: "doors", what: "" }]
+    }
+    onWallChanged: if (screenLoader.item) show()
 
     focus: true
     implicitWidth: 834
@@ -91,8 +105,14 @@ FocusScope {
         function onHome(screen: string): void { main.home(screen) }
         function onBack(): void { main.back() }
         function onDone(): void { main.back() }
+        function onLeave(): void { main.shell.lock.leaveSay() }
+        function onSay(): void { main.openSay() }
         function onOpenAthlete(athlete: string): void { main.go("athlete", athlete, false) }
         function onOpenUnit(unit: string): void { main.go("book", unit, false) }
+    }
+    PointHandler {
+        acceptedButtons: Qt.AllButtons
+        onActiveChanged: main.shell.lock.touched()
     }
     Notice {
         id: trouble
@@ -100,7 +120,7 @@ FocusScope {
         y: Theme.grid
         width: parent.width - 2 * Theme.margin
         kind: "attention"
-        text: main.shell.trouble
+        text: main.wall.length > 0 ? "" : main.shell.trouble
         actionText: qsTr("Understood")
         onActed: main.shell.dismissTrouble()
     }

@@ -26,7 +26,8 @@ bool isRun(std::string_view digits) {
 Result<CodeHash> hashed(std::string_view digits, const CodeSalt& salt, CodeCost cost) {
   static_assert(std::tuple_size_v<CodeSalt> == crypto_pwhash_argon2id_SALTBYTES);
   const bool isDear = cost.passes > kCodeCostMost.passes || cost.memoryKib > kCodeCostMost.memoryKib;
-  if (isDear || cost.passes < crypto_pwhash_argon2id_OPSLIMIT_MIN || cost.memoryKib < 8) return fail(ErrorCode::outOfRange, "code-cost");
+  if (isDear || cost.passes < crypto_pwhash_argon2id_OPSLIMIT_MIN || cost.memoryKib < kCodeMemoryLeastKib)
+    return fail(ErrorCode::outOfRange, "code-cost");
   if (sodium_init() < 0) return fail(ErrorCode::internal, "libsodium");
   CodeHash made{cost, salt, {}};
   const int done = crypto_pwhash(made.hash.data(), made.hash.size(), digits.data(), digits.size(), salt.data(), cost.passes,

@@ -5,12 +5,12 @@
 // Thread: plain functions; a hash takes some tens of milliseconds and 64 MiB, never on the thread that draws.
 #pragma once
 
-#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <string_view>
 
 #include "core/quantity/result.h"
+#include "core/season/code_hash.h"
 
 namespace snugline::book {
 
@@ -21,22 +21,12 @@ inline constexpr std::string_view kCodeGuessable = "code-guessable";
 inline constexpr std::size_t kCodeLeast = 6;  // digits: a million codes against the growing wait of code_gate.h (ours)
 inline constexpr std::size_t kCodeMost = 12;
 
-// Passes over the memory, and the memory: libsodium's "interactive" pair, which RFC 9106 calls a setting for little memory.
-struct CodeCost {
-  std::uint32_t passes = 2;
-  std::uint32_t memoryKib = 65536;
-  friend bool operator==(const CodeCost&, const CodeCost&) = default;
-};
+using season::CodeCost;
+using season::CodeHash;
+using season::CodeSalt;
 // What is read from a Book is not trusted to be cheap: more than this is refused (outOfRange).
 inline constexpr CodeCost kCodeCostMost{16, 1048576};
-
-using CodeSalt = std::array<std::uint8_t, 16>;
-struct CodeHash {
-  CodeCost cost;
-  CodeSalt salt{};
-  std::array<std::uint8_t, 32> hash{};
-  friend bool operator==(const CodeHash&, const CodeHash&) = default;
-};
+inline constexpr std::uint32_t kCodeMemoryLeastKib = 8;  // of Argon2
 
 // Whether a new code may be taken. An old one is only compared.
 [[nodiscard]] Result<void> checkCode(std::string_view digits);

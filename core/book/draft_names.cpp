@@ -52,6 +52,7 @@ struct Resolver {
   void operator()(TeamFounded&) {}
   void operator()(DeviceAdmitted&) {}
   void operator()(PersonAdded&) {}
+  void operator()(CodeSet&) {}
   void operator()(AthleteAdded&) {}
   void operator()(AthleteChanged&) {}
   void operator()(TapeRead&) {}

@@ -29,6 +29,9 @@ struct DeviceAdmitted {
 struct PersonAdded {
   std::string name, initials, role;
 };
+struct CodeSet {
+  season::CodeHash code;
+};  // about the person; the one last in order counts
 struct AthleteAdded {
   std::string jersey, family, given;
   std::optional<int> birthYear;
@@ -126,9 +129,10 @@ struct Unknown {
   std::int64_t version = 0;
 };
 
-using Body = std::variant<TeamFounded, DeviceAdmitted, PersonAdded, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted, UnitReceived,
-                          LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired, CheckBegun,
-                          CheckAnswered, CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, Corrected, NoteAdded, Unknown>;
+using Body =
+    std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted, UnitReceived,
+                 LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired, CheckBegun, CheckAnswered,
+                 CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, Corrected, NoteAdded, Unknown>;
 
 // What somebody wants to write down; device, n, order and time are given by the Book.
 struct Draft {

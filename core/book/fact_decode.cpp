@@ -261,6 +261,7 @@ const std::unordered_map<std::string_view, Read>& readers() {
        [](Reader& in) -> Body {
          return PersonAdded{in.text("name"), in.text("initials"), in.text("role")};
        }},
+      {"code-set", [](Reader& in) -> Body { return CodeSet{readCode(in)}; }},
       {"athlete-added",
        [](Reader& in) -> Body {
          return AthleteAdded{in.text("jersey"), in.text("family"), in.text("given"), intIf(in, "birth_year", 0, 9999)};

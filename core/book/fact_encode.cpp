@@ -113,6 +113,7 @@ struct BodyWriter {
   void operator()(const PersonAdded& b) const {
     out.key("name").string(b.name).key("initials").string(b.initials).key("role").string(b.role);
   }
+  void operator()(const CodeSet& b) const { writeCode(out, b.code); }
   void operator()(const AthleteAdded& b) const {
     out.key("jersey").string(b.jersey).key("family").string(b.family).key("given").string(b.given);
     if (b.birthYear) out.key("birth_year").integer(*b.birthYear);
@@ -227,6 +228,7 @@ std::string_view kindOf(const Body& body) {
   return std::visit(Overloaded{[](const TeamFounded&) -> std::string_view { return "team-founded"; },
                                [](const DeviceAdmitted&) -> std::string_view { return "device-admitted"; },
                                [](const PersonAdded&) -> std::string_view { return "person-added"; },
+                               [](const CodeSet&) -> std::string_view { return "code-set"; },
                                [](const AthleteAdded&) -> std::string_view { return "athlete-added"; },
                                [](const AthleteChanged&) -> std::string_view { return "athlete-changed"; },
                                [](const TapeRead&) -> std::string_view { return "tape-read"; },

@@ -62,9 +62,15 @@ void Folded::takeTeam(const Fact& fact) {
 }
 
 void Folded::takePerson(const Fact& fact) {
-  const auto* added = std::get_if<PersonAdded>(&fact.body);
-  if (added == nullptr || fact.about != fact.id()) return;
-  views.people[fact.about] = {fact.about, added->name, added->initials, added->role};
+  if (const auto* set = std::get_if<CodeSet>(&fact.body)) {
+    const auto person = views.people.find(fact.about);
+    if (person == views.people.end()) return;
+    person->second.code = set->code;
+  } else {
+    const auto* added = std::get_if<PersonAdded>(&fact.body);
+    if (added == nullptr || fact.about != fact.id()) return;
+    views.people[fact.about] = {fact.about, added->name, added->initials, added->role};
+  }
   changed[static_cast<std::size_t>(Entity::person)].insert(fact.about);
 }
 

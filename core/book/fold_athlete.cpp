@@ -179,6 +179,7 @@ struct AthleteFold {
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const {}
+  void operator()(const CodeSet&) const {}
   void operator()(const SheetAdopted&) const {}
   void operator()(const UnitReceived&) const {}
   void operator()(const LabelRead&) const {}

@@ -108,6 +108,7 @@ struct UnitFold {
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const {}
+  void operator()(const CodeSet&) const {}
   void operator()(const AthleteAdded&) const {}
   void operator()(const AthleteChanged&) const {}
   void operator()(const TapeRead&) const {}

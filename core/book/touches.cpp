@@ -16,6 +16,7 @@ struct Collector {
   void operator()(const PracticeSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const { add(Entity::person, fact.about); }
+  void operator()(const CodeSet&) const { add(Entity::person, fact.about); }
   void operator()(const AthleteAdded&) const { add(Entity::athlete, fact.about); }
   void operator()(const AthleteChanged&) const { add(Entity::athlete, fact.about); }
   void operator()(const TapeRead&) const { add(Entity::athlete, fact.about); }

@@ -86,7 +86,13 @@ std::string rowOf(const season::TeamRecord& r) {
 
 std::string rowOf(const season::PersonRecord& r) {
   LineWriter out;
-  out.beginObject().key("name").string(r.name).key("initials").string(r.initials).key("role").string(r.role).endObject();
+  out.beginObject().key("name").string(r.name).key("initials").string(r.initials).key("role").string(r.role);
+  if (r.code) {
+    out.key("code").beginObject();
+    writeCode(out, *r.code);
+    out.endObject();
+  }
+  out.endObject();
   return out.take();
 }
 

@@ -18,6 +18,7 @@
 #include "core/gear/model_sheet.h"
 #include "core/gear/points.h"
 #include "core/quantity/time.h"
+#include "core/season/code_hash.h"
 
 namespace snugline::season {
 
@@ -40,7 +41,8 @@ struct TeamRecord {
   friend bool operator==(const TeamRecord&, const TeamRecord&) = default;
 };
 struct PersonRecord {
-  std::string id, name, initials, role;  // role "trainer" or "staff"
+  std::string id, name, initials, role;         // role "trainer" or "staff"
+  std::optional<CodeHash> code = std::nullopt;  // the last one set; without one nobody opens this device as this person
   friend bool operator==(const PersonRecord&, const PersonRecord&) = default;
 };
 struct SheetRecord {

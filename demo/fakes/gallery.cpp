@@ -37,6 +37,8 @@ class Gallery {
   void fitScreens();
   void lookScreens();
   void otherScreens();
+  void sayScreens();
+  bool setCode();
   void answer(const char* name);
   bool begin(season::RowAction action, const char* kind);
   [[nodiscard]] QString athleteWith(const std::function<bool(const season::DueRow&)>& isWanted) const;
@@ -259,6 +261,45 @@ void Gallery::otherScreens() {
   shoot(QStringLiteral("book"));
 }
 
+// An invented code for whoever comes first, as they would set it.
+bool Gallery::setCode() {
+  models::LockModel& lock = *m_composition.shell().lock();
+  go("code", QString::fromStdString(m_composition.desk().views().people.begin()->first));
+  shoot(QStringLiteral("code-new"));
+  lock.enter(QStringLiteral("480219"));
+  lock.enter(QStringLiteral("480219"));
+  return until([&lock] { return lock.hasCodes() && !lock.isBusy(); }, "a code");
+}
+
+void Gallery::sayScreens() {
+  go("people", QStringLiteral("say"));
+  shoot(QStringLiteral("say-needs-a-code"));
+  if (!setCode()) return;
+  models::SayModel& say = *m_composition.shell().say();
+  const QString athlete = athleteWith([](const season::DueRow& row) { return row.lane == season::Lane::weekly; });
+  QMetaObject::invokeMethod(m_composition.view().rootObject(), "openSay");
+  m_screen = QStringLiteral("say");
+  say.setNumber(QString::fromStdString(m_composition.desk().views().athlete(athlete.toStdString())->jersey));
+  shoot(QStringLiteral("say-number"));
+  say.identify(QStringLiteral("0"));
+  shoot(QStringLiteral("say-where"));
+  say.touchPlace(QStringLiteral("jaw-left"));
+  shoot(QStringLiteral("say-place"));
+  say.feels(QStringLiteral("tight"));
+  until([&say] { return !say.isBusy(); }, "what was said");
+  shoot(QStringLiteral("say-said"));
+  say.another();
+  say.openWords();
+  shoot(QStringLiteral("say-words"));
+  say.backToWhere();
+  say.unwell();
+  until([&say] { return !say.isBusy(); }, "the stop screen");
+  shoot(QStringLiteral("say-stop"));
+  m_composition.shell().lock()->leaveSay();
+  m_screen = QStringLiteral("locked");
+  shoot(QStringLiteral("locked"));
+}
+
 bool Gallery::walk() {
   m_composition.choices().setMotionReduced(true);
   m_composition.view().resize(m_size);
@@ -274,6 +315,7 @@ bool Gallery::walk() {
   fitScreens();
   lookScreens();
   otherScreens();
+  sayScreens();
   return m_isGood;
 }
 

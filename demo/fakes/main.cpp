@@ -15,6 +15,7 @@
 #include "demo/fakes/gallery.h"
 #include "demo/generator/demo_world.h"
 #include "platform/app/composition.h"
+#include "platform/system/file_attempts.h"
 #include "platform/system/file_keys.h"
 #include "qml/models/choices.h"
 
@@ -51,7 +52,7 @@ class DemoApp {
     }
     const std::string keys = folder.filePath(QStringLiteral("keys")).toStdString();
     app::Edges edges{[options, isClockStill] { return std::make_unique<demo::DemoClock>(demo::nowOf(options), isClockStill); },
-                     [keys] { return std::make_unique<platform::FileKeys>(keys); }};
+                     [keys] { return std::make_unique<platform::FileKeys>(keys); }, std::make_shared<platform::FileAttempts>(keys)};
     m_composition = std::make_unique<app::Composition>(std::move(edges), places);
     m_composition->load();
     if (m_composition->view().rootObject() == nullptr) {

@@ -22,6 +22,7 @@ namespace snugline::app {
 struct Edges {
   models::Desk::MakeClock makeClock;
   models::Desk::MakeKeys makeKeys;
+  std::shared_ptr<ports::Attempts> attempts = nullptr;  // none: missed codes are forgotten when the app ends
 };
 struct Places {
   QString book;     // made when missing

@@ -7,6 +7,7 @@
 #include <QStandardPaths>
 
 #include "composition.h"
+#include "platform/system/file_attempts.h"
 #include "platform/system/file_keys.h"
 #include "platform/system/system_clock.h"
 
@@ -16,7 +17,8 @@ using snugline::platform::FileKeys;
 using snugline::platform::SystemClock;
 
 snugline::app::Edges realEdges() {
-  return {[] { return std::make_unique<SystemClock>(); }, [] { return std::make_unique<FileKeys>(snugline::platform::keysFolder()); }};
+  return {[] { return std::make_unique<SystemClock>(); }, [] { return std::make_unique<FileKeys>(snugline::platform::keysFolder()); },
+          std::make_shared<snugline::platform::FileAttempts>(snugline::platform::keysFolder())};
 }
 
 QString dataFile(const QString& name) {

@@ -50,6 +50,12 @@ PageFrame {
             current: page.settings.reducedMotion ? "still" : "shown"
             onChosen: name => page.settings.reducedMotion = name === "still"
         }
+        SettingRow {
+            title: qsTr("Locks after")
+            choices: [1, 5, 15, 60].map(m => ({ name: String(m), text: qsTr("%1 min").arg(m) }))
+            current: String(page.settings.lockMinutes)
+            onChosen: name => page.settings.lockMinutes = parseInt(name)
+        }
     }
     Words { Layout.fillWidth: true; Layout.topMargin: Theme.gap; text: page.settings.teamWords; bold: true }
     Words { Layout.fillWidth: true; text: page.settings.bookWords; tone: "quiet"; size: "small" }

@@ -49,6 +49,13 @@
 <context>
     <name>snugline::models::DoorsModel</name>
     <message numerus="yes">
+        <source>%n athlete(s) said something nobody has seen to yet</source>
+        <translation>
+            <numerusform>%n athlete said something nobody has seen to yet</numerusform>
+            <numerusform>%n athletes said something nobody has seen to yet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n to see before %1</source>
         <translation>
             <numerusform>%n to see before %1</numerusform>

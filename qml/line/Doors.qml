@@ -13,6 +13,7 @@ PageFrame {
     required property Shell shell
     readonly property DoorsModel doors: shell.doors
     signal go(string screen, string what)
+    signal say()
 
     title: doors.team
     subtitle: doors.heading
@@ -35,6 +36,15 @@ PageFrame {
         HeadProfile { anchors.fill: parent; showsLiner: false }
     }
     WidePanel {
+        objectName: "door-say"
+        Layout.fillWidth: true
+        Layout.preferredHeight: page.doorHeight
+        title: qsTr("Say")
+        detail: page.doors.sayWaiting
+        onClicked: page.say()
+        HeadFront { anchors.fill: parent; namesSides: false; showsLiner: false }
+    }
+    WidePanel {
         objectName: "door-dock"
         Layout.fillWidth: true
         Layout.preferredHeight: page.doorHeight
@@ -52,5 +62,5 @@ PageFrame {
         onClicked: page.go("book", "")
     }
 
-    readonly property real doorHeight: Math.max(Theme.answerHeight * 1.4, Math.min(420, (scrollArea.height - bookDoor.implicitHeight - 2 * Theme.gap) / 2))
+    readonly property real doorHeight: Math.max(Theme.answerHeight, Math.min(420, (scrollArea.height - bookDoor.implicitHeight - 3 * Theme.gap) / 3 - Theme.grid))
 }

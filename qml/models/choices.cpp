@@ -15,6 +15,8 @@ constexpr const char* kNamesShort = "namesShort";
 constexpr const char* kMotionReduced = "motionReduced";
 constexpr const char* kTextPercent = "textPercent";
 constexpr const char* kPerson = "person";
+constexpr const char* kLockMinutes = "lockMinutes";
+constexpr int kLockMinutesMost = 60;
 }  // namespace
 
 Choices::Choices(const QString& file, QObject* parent) : QObject(parent), m_file(file) {
@@ -27,6 +29,7 @@ Choices::Choices(const QString& file, QObject* parent) : QObject(parent), m_file
   m_isMotionReduced = kept.value(kMotionReduced).toBool();
   m_textPercent = std::clamp(kept.value(kTextPercent, 100).toInt(), 100, 200);
   m_person = kept.value(kPerson).toString();
+  m_lockMinutes = std::clamp(kept.value(kLockMinutes, m_lockMinutes).toInt(), 1, kLockMinutesMost);
 }
 
 void Choices::keep(const char* key, const QVariant& value) {
@@ -69,6 +72,13 @@ void Choices::setPerson(const QString& person) {
   if (m_person == person) return;
   m_person = person;
   keep(kPerson, person);
+}
+
+void Choices::setLockMinutes(int minutes) {
+  const int within = std::clamp(minutes, 1, kLockMinutesMost);
+  if (m_lockMinutes == within) return;
+  m_lockMinutes = within;
+  keep(kLockMinutes, within);
 }
 
 }  // namespace snugline::models

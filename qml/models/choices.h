@@ -24,12 +24,15 @@ class Choices : public QObject {
   [[nodiscard]] QString file() const { return m_file; }            // other small files of this device lie beside it
   [[nodiscard]] QString person() const { return m_person; }        // id of who holds the device; empty when not said
 
+  [[nodiscard]] int lockMinutes() const { return m_lockMinutes; }  // of no touch, 1..60
+
   void setUnits(UnitSystem units);
   void setTheme(const QString& theme);
   void setNamesShort(bool areShort);
   void setMotionReduced(bool isReduced);
   void setTextPercent(int percent);
   void setPerson(const QString& person);
+  void setLockMinutes(int minutes);
 
  signals:
   void changed();
@@ -44,6 +47,7 @@ class Choices : public QObject {
   bool m_isMotionReduced = false;
   int m_textPercent = 100;
   QString m_person;
+  int m_lockMinutes = 5;  // ours
 };
 
 }  // namespace snugline::models

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "doors_model.h"
 
+#include <algorithm>
+
+#include "core/book/people.h"
 #include "sentences_gear.h"
 
 namespace snugline::models {
@@ -32,6 +35,17 @@ QString DoorsModel::lineWorst() const {
   return m_line->doNotWear() == 0 ? QString() : tr("%n of them: do not wear", nullptr, m_line->doNotWear());
 }
 
+QString DoorsModel::sayWaiting() const {
+  if (!m_desk->isOpen()) return {};
+  int open = 0;
+  for (const auto& [id, athlete] : m_desk->views().athletes) {
+    const bool isOpen =
+        std::any_of(athlete.said.begin(), athlete.said.end(), [](const season::SaidRecord& said) { return !said.isAnswered; });
+    open += athlete.isOnRoster && isOpen ? 1 : 0;
+  }
+  return open == 0 ? tr("Athletes say where it hurts or slips") : tr("%n athlete(s) said something nobody has seen to yet", nullptr, open);
+}
+
 QString DoorsModel::dockWaiting() const {
   if (!m_desk->isOpen()) return {};
   int held = 0;
@@ -53,7 +67,8 @@ QString DoorsModel::bookWaiting() const {
 // Who held the glass last still does, if this Book knows them; nobody is made to sign who did not say so.
 void DoorsModel::takeUpPerson() {
   const std::string kept = m_choices->person().toStdString();
-  if (m_desk->views().people.contains(kept)) m_desk->setPerson(kept);
+  // With codes in use, only a code says who it is.
+  if (!book::hasCodes(m_desk->views()) && m_desk->views().people.contains(kept)) m_desk->setPerson(kept);
 }
 
 QString DoorsModel::holder() const {
@@ -69,6 +84,8 @@ QVariantList DoorsModel::people() const {
     list << QVariantMap{{QStringLiteral("id"), QString::fromStdString(id)},
                         {QStringLiteral("initials"), PlainWords::text(person.initials)},
                         {QStringLiteral("name"), PlainWords::text(person.name)},
+                        {QStringLiteral("role"), person.role == book::kTrainer ? tr("trainer") : tr("staff")},
+                        {QStringLiteral("hasCode"), person.code.has_value()},
                         {QStringLiteral("isHolder"), id == m_desk->person()}};
   }
   return list;
@@ -79,23 +96,20 @@ void DoorsModel::choosePerson(const QString& person) {
   m_desk->setPerson(person.toStdString());
 }
 
-void DoorsModel::addPerson(const QString& name) {
+void DoorsModel::addPerson(const QString& name, const QString& role) {
   const QString clean = name.simplified();
   if (clean.isEmpty()) return;
   QString initials;
   for (const QString& word : clean.split(QLatin1Char(' '))) initials += word.left(1).toUpper();
-  const book::PersonAdded added{clean.toStdString(), initials.left(3).toStdString(), "staff"};
-  m_desk->submit(
-      [added](const season::Views&, Instant) -> Result<book::Drafts> {
-        return book::Drafts{{"", added}};
-      },
-      this,
-      [this](const Result<book::Appended>& outcome) {
-        m_trouble = outcome ? QString() : errorSentence(outcome.error());
-        if (outcome && !outcome->ids.empty()) choosePerson(QString::fromStdString(outcome->ids.front()));
-        emit changed();
-        if (outcome) emit personAdded();
-      });
+  const book::PersonAdded added{clean.toStdString(), initials.left(3).toStdString(), role.toStdString()};
+  m_desk->submit([added](const season::Views& views, Instant) { return book::addPerson(views, added); }, this,
+                 [this](const Result<book::Appended>& outcome) {
+                   m_trouble = outcome ? QString() : errorSentence(outcome.error());
+                   if (outcome && !outcome->ids.empty() && !book::hasCodes(m_desk->views()))
+                     choosePerson(QString::fromStdString(outcome->ids.front()));
+                   emit changed();
+                   if (outcome) emit personAdded();
+                 });
 }
 
 }  // namespace snugline::models

@@ -63,6 +63,7 @@ struct LineOf {
 
   QString operator()(const book::TeamFounded& f) const { return Said::tr("Book begun for %1").arg(text(f.name)); }
   QString operator()(const book::DeviceAdmitted&) const { return Said::tr("A device joined the Book"); }
+  QString operator()(const book::CodeSet&) const { return Said::tr("A code was set"); }
   QString operator()(const book::PersonAdded& f) const { return Said::tr("%1 can sign").arg(text(f.name)); }
   QString operator()(const book::AthleteAdded&) const { return Said::tr("Added to the roster"); }
   QString operator()(const book::AthleteChanged& f) const {

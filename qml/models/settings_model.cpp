@@ -56,4 +56,7 @@ void SettingsModel::setTextPercent(int percent) { m_choices->setTextPercent(perc
 void SettingsModel::setNamesAsInitials(bool isOn) { m_choices->setNamesShort(isOn); }
 void SettingsModel::setReducedMotion(bool isOn) { m_choices->setMotionReduced(isOn); }
 
+int SettingsModel::lockMinutes() const { return m_choices->lockMinutes(); }
+void SettingsModel::setLockMinutes(int minutes) { m_choices->setLockMinutes(minutes); }
+
 }  // namespace snugline::models

@@ -23,6 +23,7 @@ class SettingsModel : public QObject {
   Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed)  // 100..200
   Q_PROPERTY(bool namesAsInitials READ namesAsInitials WRITE setNamesAsInitials NOTIFY changed)
   Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY changed)
+  Q_PROPERTY(int lockMinutes READ lockMinutes WRITE setLockMinutes NOTIFY changed)  // of no touch, 1..60
   Q_PROPERTY(QString bookTrail MEMBER m_bookTrail NOTIFY trailChanged)  // pages of the Book left open, "helmets/unit", until the app ends
   Q_PROPERTY(QString teamWords READ teamWords NOTIFY teamChanged)       // "Harrow Creek High Herons, season 2026"
   Q_PROPERTY(QString bookWords READ bookWords NOTIFY teamChanged)       // "64 athletes, 78 helmets, 3 model sheets"
@@ -48,6 +49,8 @@ class SettingsModel : public QObject {
   void setTextPercent(int percent);
   void setNamesAsInitials(bool isOn);
   void setReducedMotion(bool isOn);
+  [[nodiscard]] int lockMinutes() const;
+  void setLockMinutes(int minutes);
 
  signals:
   void changed();

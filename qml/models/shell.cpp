@@ -5,7 +5,7 @@
 
 namespace snugline::models {
 
-Shell::Shell(Desk* desk, Choices* choices, QObject* parent)
+Shell::Shell(Desk* desk, Choices* choices, LockEdges edges, QObject* parent)
     : QObject(parent),
       m_desk(desk),
       m_line(new LineModel(desk, choices, this)),
@@ -14,8 +14,10 @@ Shell::Shell(Desk* desk, Choices* choices, QObject* parent)
       m_dock(new DockModel(desk, choices, this)),
       m_units(new UnitsModel(desk, choices, this)),
       m_roster(new RosterModel(desk, choices, this)),
-      m_settings(new SettingsModel(desk, choices, this)) {
+      m_settings(new SettingsModel(desk, choices, this)),
+      m_say(new SayModel(desk, choices, this)) {
   m_doors = new DoorsModel(desk, choices, m_line, this);
+  m_lock = new LockModel(desk, choices, std::move(edges), this);
   connect(desk, &Desk::opened, this, &Shell::onOpened);
   connect(desk, &Desk::failed, this, &Shell::onFailed);
   if (desk->isOpen()) onOpened();

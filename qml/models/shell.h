@@ -16,7 +16,9 @@
 #include "doors_model.h"
 #include "guide_model.h"
 #include "line_model.h"
+#include "lock_model.h"
 #include "roster_model.h"
+#include "say_model.h"
 #include "settings_model.h"
 #include "units_model.h"
 
@@ -34,17 +36,21 @@ class Shell : public QObject {
   Q_PROPERTY(snugline::models::UnitsModel* units MEMBER m_units CONSTANT)
   Q_PROPERTY(snugline::models::RosterModel* roster MEMBER m_roster CONSTANT)
   Q_PROPERTY(snugline::models::SettingsModel* settings MEMBER m_settings CONSTANT)
+  Q_PROPERTY(snugline::models::SayModel* say MEMBER m_say CONSTANT)
+  Q_PROPERTY(snugline::models::LockModel* lock MEMBER m_lock CONSTANT)
   Q_PROPERTY(bool isOpen READ isOpen NOTIFY stateChanged)
   Q_PROPERTY(QString failure READ failure NOTIFY stateChanged)
   Q_PROPERTY(QString startScreen READ startScreen NOTIFY stateChanged)
   Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
  public:
-  Shell(Desk* desk, Choices* choices, QObject* parent = nullptr);
+  Shell(Desk* desk, Choices* choices, LockEdges edges = {}, QObject* parent = nullptr);
 
   [[nodiscard]] bool isOpen() const { return m_isOpen; }
   [[nodiscard]] LineModel* line() const { return m_line; }
   [[nodiscard]] AthleteModel* athlete() const { return m_athlete; }
   [[nodiscard]] GuideModel* guide() const { return m_guide; }
+  [[nodiscard]] SayModel* say() const { return m_say; }
+  [[nodiscard]] LockModel* lock() const { return m_lock; }
   [[nodiscard]] QString failure() const { return m_failure; }
   // "doors", or "guide" where a check that this device began today is still open: the guide then stands at its question.
   [[nodiscard]] QString startScreen() const { return m_startScreen; }
@@ -69,6 +75,8 @@ class Shell : public QObject {
   UnitsModel* m_units;
   RosterModel* m_roster;
   SettingsModel* m_settings;
+  SayModel* m_say;
+  LockModel* m_lock;
   bool m_isOpen = false;
   QString m_failure;
   QString m_startScreen = QStringLiteral("doors");

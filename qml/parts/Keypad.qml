@@ -17,6 +17,7 @@ FocusScope {
     property string enterText: qsTr("Enter")
     property bool showsEnter: true
     property bool showsReadout: true      // false: what is typed stands elsewhere
+    property bool isSecret: false         // neither shown nor spoken: a dot for each digit
     property string message: ""           // what is wrong, said under the read-out
 
     signal edited(string text)
@@ -26,6 +27,7 @@ FocusScope {
     readonly property int columns: 3
     readonly property real head: showsReadout ? column.implicitHeight : 0
     readonly property real keysTop: wide || !showsReadout ? 0 : head + Theme.grid
+    readonly property string shownText: isSecret ? "\u2022".repeat(text.length) : text
     readonly property real keyHeight: Math.max(Theme.touch, Math.round(Theme.headSize * 2.2))
     implicitWidth: 3 * keyHeight * 1.35 + 2 * Theme.grid
     implicitHeight: wide ? Math.max(head + (enterKey.visible ? Theme.grid + enterKey.implicitHeight : 0), keys.implicitHeight) : keysTop + keys.implicitHeight + (enterKey.visible ? Theme.grid + enterKey.implicitHeight : 0)
@@ -80,14 +82,14 @@ FocusScope {
             border.color: pad.message.length > 0 ? Theme.brick : Theme.ink
             Accessible.role: Accessible.EditableText
             Accessible.readOnly: true
-            Accessible.name: pad.label + " " + pad.text
+            Accessible.name: pad.label + " " + pad.shownText
             Words {
                 id: readout
                 anchors.centerIn: parent
                 width: parent.width - 2 * Theme.gap
                 horizontalAlignment: Text.AlignHCenter
                 size: "title"
-                text: pad.text.length > 0 ? pad.text : "\u2013"
+                text: pad.text.length > 0 ? pad.shownText : "\u2013"
                 tone: pad.text.length > 0 ? "plain" : "quiet"
                 Accessible.ignored: true
             }

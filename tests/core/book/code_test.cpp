@@ -57,7 +57,8 @@ TEST_CASE("A code is known again by its hash, and only that code") {
   CHECK_FALSE(hashOf("480219").hash == hashCode("480219", CodeSalt{9}, kCheap)->hash);  // the salt counts
 }
 
-// Made with the argon2 program as Debian 12 packages it (0~20171227): printf 480219 | argon2 snugline-salt-16 -id -t 2 -k 65536 -p 1 -l 32 -r
+// Made with the argon2 program as Debian 12 packages it (0~20171227): printf 480219 | argon2 snugline-salt-16 -id -t 2 -k 65536 -p 1 -l 32
+// -r
 TEST_CASE("The hash is Argon2id as the reference program makes it") {
   CodeSalt salt{};
   const std::string text = "snugline-salt-16";

@@ -110,7 +110,15 @@ class FactMaker {
     return made;
   }
 
-  std::vector<std::string> athletes, units, checks, said, holds;
+  season::CodeHash code() {
+    season::CodeHash made;
+    made.cost = {static_cast<std::uint32_t>(pick(1, 4)), static_cast<std::uint32_t>(pick(8, 65536))};
+    for (auto& byte : made.salt) byte = static_cast<std::uint8_t>(pick(0, 255));
+    for (auto& byte : made.hash) byte = static_cast<std::uint8_t>(pick(0, 255));
+    return made;
+  }
+
+  std::vector<std::string> people, athletes, units, checks, said, holds;
   std::string sheet = "0";
   std::vector<std::string> sheetBytes;
 
@@ -119,6 +127,7 @@ class FactMaker {
     using namespace book;
     switch (kind) {
       case 0:
+        if (toss() && !people.empty()) return {id(people), CodeSet{code()}};
         return {"", PersonAdded{text(), text(), toss() ? "trainer" : "staff"}};
       case 1:
         return {"", AthleteAdded{std::to_string(pick(0, 99)), text(), text(), toss() ? std::optional(pick(2005, 2012)) : std::nullopt}};
@@ -234,6 +243,7 @@ class FactMaker {
   // What later facts may name.
   void remember(const book::Fact& fact) {
     const std::string made = fact.id();
+    if (std::holds_alternative<book::PersonAdded>(fact.body)) people.push_back(made);
     if (std::holds_alternative<book::AthleteAdded>(fact.body)) athletes.push_back(made);
     if (std::holds_alternative<book::UnitReceived>(fact.body)) units.push_back(made);
     if (std::holds_alternative<book::CheckBegun>(fact.body)) checks.push_back(made);

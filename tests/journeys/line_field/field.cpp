@@ -11,6 +11,7 @@
 #include <QQuickView>
 #include <QTest>
 
+#include "platform/system/file_attempts.h"
 #include "platform/system/file_keys.h"
 #include "qml/models/choices.h"
 #include "qml/models/shell.h"
@@ -79,7 +80,8 @@ QGuiApplication& application() {
 Field::Field(const std::string& folder) {
   application();
   app::Edges edges{[] { return std::make_unique<FieldClock>(); },
-                   [folder] { return std::make_unique<platform::FileKeys>(folder + "/keys"); }};
+                   [folder] { return std::make_unique<platform::FileKeys>(folder + "/keys"); },
+                   std::make_shared<platform::FileAttempts>(folder + "/keys")};
   app::Places places;
   places.book = QString::fromStdString(folder + "/team.snugbook");
   places.ifMissing.name = "Nobody";
@@ -140,6 +142,16 @@ bool Field::touch(const QString& name) {
   QTest::touchEvent(&m_app->view(), finger()).release(0, at.toPoint(), &m_app->view());
   return until([this] { return !m_app->shell().guide()->isBusy(); });
 }
+
+void Field::touchAt(double x, double y) {
+  const QPoint at(static_cast<int>(x * m_app->view().width()), static_cast<int>(y * m_app->view().height()));
+  ++m_touches;
+  QTest::touchEvent(&m_app->view(), finger()).press(0, at, &m_app->view());
+  QTest::touchEvent(&m_app->view(), finger()).release(0, at, &m_app->view());
+  QCoreApplication::processEvents();
+}
+
+void Field::press(int key) { QTest::keyClick(&m_app->view(), static_cast<Qt::Key>(key)); }
 
 bool Field::dragEdge(double millimetres) {
   QPointF at;

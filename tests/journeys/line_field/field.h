@@ -38,6 +38,8 @@ class Field {
   bool touch(const QString& name);
   // Drags a finger from the front edge of the drawn shell so far up, in millimetres of the drawing. False when there is none to drag.
   bool dragEdge(double millimetres);
+  void touchAt(double x, double y);  // in shares of the window, whatever is there
+  void press(int key);               // of the device: Qt::Key
   bool until(const std::function<bool()>& isSo);
   [[nodiscard]] QQuickItem* find(const QString& name) const;  // visible ones only
   [[nodiscard]] bool reads(const QString& text) const;        // some visible text contains it now

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: the Say door: an athlete gives the jersey number, says by touch where the helmet hurts or slips, and is told what happens next.
+// Nothing of another athlete is ever put into a property: whoever typed the number sees one initial, and after that only their own words.
+// What is said carries no person: staff sign, athletes do not. It clears itself when nobody touches it (kSaidStaysMs, kQuietStaysMs).
+// Errors: what could not be written is `trouble`, one sentence, and nothing that was touched is lost. Thread: GUI thread only.
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+#include <QStringList>
+#include <QTimer>
+#include <QVariantList>
+#include <QVariantMap>
+
+#include "choices.h"
+#include "desk.h"
+#include "sentences.h"
+
+namespace snugline::models {
+
+inline constexpr int kSaidStaysMs = 15'000;   // the confirmation, ours
+inline constexpr int kQuietStaysMs = 45'000;  // anything else that nobody touches, ours
+
+class SayModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("built by the composition root")
+  // "number", "where", "words", "said", "stop"
+  Q_PROPERTY(QString step READ step NOTIFY changed)
+  Q_PROPERTY(QString number READ number WRITE setNumber NOTIFY changed)
+  Q_PROPERTY(QVariantList matches READ matches NOTIFY changed)  // {name: place in the list, text: "This is me: D."}
+  Q_PROPERTY(bool isNobody READ isNobody NOTIFY changed)        // a number is typed and nobody wears it
+  Q_PROPERTY(QString jersey READ jersey NOTIFY changed)
+  Q_PROPERTY(QStringList seen READ seen NOTIFY changed)  // what became of what was said before
+  Q_PROPERTY(QVariantMap drawn READ drawn NOTIFY changed)
+  Q_PROPERTY(QVariantMap findings READ findings NOTIFY changed)  // what this athlete has said and nobody has seen yet
+  Q_PROPERTY(QVariantList places READ places NOTIFY changed)     // {name, text, chosen}: the drawing in words
+  Q_PROPERTY(QString place READ place NOTIFY changed)            // "jaw-left"; empty while none was touched
+  Q_PROPERTY(QString ask READ ask NOTIFY changed)
+  Q_PROPERTY(QString words READ words NOTIFY changed)
+  Q_PROPERTY(QString said READ said NOTIFY changed)  // what was recorded, in plain words
+  Q_PROPERTY(QString next READ next NOTIFY changed)  // what happens now and when
+  Q_PROPERTY(QString stopText READ stopText CONSTANT)
+  Q_PROPERTY(QString caution READ caution CONSTANT)
+  Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
+  Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)
+ public:
+  SayModel(Desk* desk, Choices* choices, QObject* parent = nullptr);
+
+  Q_INVOKABLE void begin();    // an empty screen, whoever was there before
+  Q_INVOKABLE void touched();  // somebody is there
+  Q_INVOKABLE void identify(const QString& name);
+  Q_INVOKABLE void touchPlace(const QString& name);  // the same once more takes it back
+  Q_INVOKABLE void feels(const QString& feels);      // "tight", "loose": needs a place, and records
+  Q_INVOKABLE void hairChanged();
+  Q_INVOKABLE void somethingBroke();
+  Q_INVOKABLE void unwell();
+  Q_INVOKABLE void openWords();
+  Q_INVOKABLE void keepWords(const QString& words);  // at most kWordsLimit characters, the rest is cut
+  Q_INVOKABLE void another();                        // one more thing to say, by the same athlete
+  Q_INVOKABLE void takeBack();                       // what was just recorded
+  Q_INVOKABLE void backToWhere();
+
+  [[nodiscard]] QString step() const { return m_step; }
+  [[nodiscard]] QString number() const { return m_number; }
+  void setNumber(const QString& number);
+  [[nodiscard]] QVariantList matches() const;
+  [[nodiscard]] bool isNobody() const { return !m_number.isEmpty() && m_matches.empty(); }
+  [[nodiscard]] QString jersey() const;
+  [[nodiscard]] QStringList seen() const { return m_seen; }
+  [[nodiscard]] QVariantMap drawn() const;
+  [[nodiscard]] QVariantMap findings() const;
+  [[nodiscard]] QVariantList places() const;
+  [[nodiscard]] QString place() const { return m_place; }
+  [[nodiscard]] QString ask() const;
+  [[nodiscard]] QString words() const { return m_words; }
+  [[nodiscard]] QString said() const { return m_said; }
+  [[nodiscard]] QString next() const { return m_next; }
+  [[nodiscard]] QString stopText() const { return GuideWords::stop(); }
+  [[nodiscard]] QString caution() const;
+  [[nodiscard]] QString trouble() const { return m_trouble; }
+  [[nodiscard]] bool isBusy() const { return m_isBusy; }
+  void setQuietTime(int saidMs, int otherMs);  // for tests that do not wait
+
+ signals:
+  void changed();
+  void cleared();
+
+ private:
+  [[nodiscard]] const season::AthleteRecord* record() const;
+  [[nodiscard]] const season::UnitRecord* unit() const;
+  [[nodiscard]] Speech speech() const;
+  [[nodiscard]] QString placeWords(const QString& name) const;
+  void record(season::SaidRecord said, const QString& words);
+  void tellNext(const season::SaidRecord& said);
+  void tellSeen();
+  void go(const QString& step);
+
+  Desk* m_desk;
+  Choices* m_choices;
+  QTimer m_quiet;
+  int m_saidMs = kSaidStaysMs, m_otherMs = kQuietStaysMs;
+  QString m_step = QStringLiteral("number");
+  QString m_number, m_place, m_words, m_said, m_next, m_trouble;
+  std::vector<std::string> m_matches;
+  std::string m_athlete, m_fact;
+  QStringList m_seen;
+  bool m_isBusy = false;
+};
+
+}  // namespace snugline::models

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+// Where it hurts or slips, touched on the helmet from the front and from the side, or chosen by words; then which of the two.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Drawing
+import Snugline.Models
+import Snugline.Parts
+import Snugline.Tokens
+
+PageFrame {
+    id: page
+
+    required property SayModel say
+    readonly property var drawn: say.drawn
+
+    title: say.jersey
+    subtitle: say.ask
+    hasBack: true
+    backText: qsTr("Not me: begin again")
+    onBack: say.begin()
+    headerRight: BigButton {
+        objectName: "say-unwell"
+        kind: "danger"
+        text: page.phone ? qsTr("Hit, unwell") : qsTr("I took a hit or feel unwell")
+        spokenName: qsTr("I took a hit or feel unwell")
+        onClicked: page.say.unwell()
+    }
+    drawingShare: 0.5
+    drawing: Item {
+        anchors.fill: parent
+        HeadFront {
+            id: front
+            objectName: "say-front"
+            width: parent.width / 2 - Theme.grid / 2
+            height: parent.height
+            namesSides: true
+            hasCrownAir: page.drawn.hasCrownAir ?? false
+            hasSideAir: page.drawn.hasSideAir ?? false
+            hasJawAir: page.drawn.hasJawAir ?? false
+            strapPoints: page.drawn.strapPoints ?? 4
+            focusPart: page.say.place
+            findings: page.say.findings
+            touchParts: ["brow", "chin", "straps", "jaw-left", "jaw-right", "ears-left", "ears-right", "sides-left", "sides-right"]
+            description: qsTr("The helmet from the front")
+            onPartTouched: name => page.say.touchPlace(name)
+        }
+        HeadProfile {
+            id: side
+            objectName: "say-side"
+            x: parent.width / 2 + Theme.grid / 2
+            width: front.width
+            height: parent.height
+            hasCrownAir: front.hasCrownAir
+            hasSideAir: front.hasSideAir
+            hasJawAir: front.hasJawAir
+            strapPoints: front.strapPoints
+            focusPart: page.say.place
+            findings: page.say.findings
+            touchParts: ["nape", "crown", "hold"]
+            description: qsTr("The helmet from the side")
+            onPartTouched: name => page.say.touchPlace(name)
+        }
+    }
+
+    Notice { Layout.fillWidth: true; kind: "attention"; text: page.say.trouble }
+    Repeater {
+        model: page.say.seen
+        Notice { required property string modelData; Layout.fillWidth: true; kind: "good"; text: modelData }
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: page.say.words.length > 0
+        text: qsTr("\"%1\"").arg(page.say.words)
+        tone: "quiet"
+    }
+    ChipGrid {
+        objectName: "say-else"
+        Layout.fillWidth: true
+        mostColumns: 3
+        choices: [
+            { name: "broke", text: qsTr("Something broke"), enabled: !page.say.isBusy },
+            { name: "hair", text: qsTr("Hair changed"), enabled: !page.say.isBusy },
+            { name: "words", text: page.say.words.length > 0 ? qsTr("Change words") : qsTr("Add words") }
+        ]
+        onChosen: name => name === "broke" ? page.say.somethingBroke() : name === "hair" ? page.say.hairChanged() : page.say.openWords()
+    }
+    ChipGrid {
+        objectName: "say-places"
+        Layout.fillWidth: true
+        mostColumns: 4
+        choices: page.say.places
+        onChosen: name => page.say.touchPlace(name)
+    }
+    foot: AnswerBar {
+        objectName: "say-feels"
+        Layout.fillWidth: true
+        answers: [
+            { name: "tight", text: qsTr("Hurts"), detail: qsTr("or presses"), enabled: page.say.place.length > 0 && !page.say.isBusy },
+            { name: "loose", text: qsTr("Moves"), detail: qsTr("or slips"), enabled: page.say.place.length > 0 && !page.say.isBusy }
+        ]
+        onAnswered: name => page.say.feels(name)
+    }
+}
