@@ -27,7 +27,7 @@ PageFrame {
     WidePanel {
         objectName: "door-line"
         Layout.fillWidth: true
-        Layout.preferredHeight: page.doorHeight
+        Layout.preferredHeight: Math.max(page.doorHeight, implicitHeight)
         title: qsTr("Line")
         detail: page.doors.lineWaiting
         detailTone: "see"
@@ -47,7 +47,7 @@ PageFrame {
     WidePanel {
         objectName: "door-dock"
         Layout.fillWidth: true
-        Layout.preferredHeight: page.doorHeight
+        Layout.preferredHeight: Math.max(page.doorHeight, implicitHeight)
         title: qsTr("Dock")
         detail: page.doors.dockWaiting
         onClicked: page.go("dock", "")

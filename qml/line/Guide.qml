@@ -45,10 +45,12 @@ PageFrame {
         onGapMoved: mm => page.guide.moveGap(mm)
     }
     // Where a number is entered the pad takes the drawing's place on a phone.
-    showsDrawing: !(hasEntry && (phone || !landscape && (Theme.stacks || height < 900)))
+    // With very large words a phone has room for the question or the drawing; every drawing also works by its buttons.
+    showsDrawing: !(hasEntry && (phone || !landscape && (Theme.stacks || height < 900))) && !(phone && (Theme.stacks || isShort && (guide.stage === "fitted" || guide.isBrow && guide.notice.length > 0)))
+    readonly property bool isShort: phone && height < 720
     readonly property real leastShare: guide.stage === "fitted" ? 0.26 : guide.stage === "stop" || hasEntry ? 0.2 : guide.stage === "advice" || guide.choices.length > 0 ? 0.4 : 0.55
     // On a phone a drawing that is the control, or that shows where to put the hand, gets 300 px wherever that leaves room for the question.
-    drawingShare: phone && (guide.isBrow || guide.stage === "advice") ? Math.max(leastShare, Math.min(0.6, 300 / Math.max(1, above))) : leastShare
+    drawingShare: isShort && (guide.notice.length > 0 || guide.stage === "advice") ? 0.3 : phone && (guide.isBrow || guide.stage === "advice") ? Math.max(leastShare, Math.min(0.6, 300 / Math.max(1, above))) : leastShare
 
     Connections {
         target: page.guide
@@ -97,29 +99,7 @@ PageFrame {
         onUnitWanted: page.guide.switchUnit()
     }
     Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.reopens; bold: true; tone: "see" }
-    GridLayout {
-        Layout.fillWidth: true
-        visible: page.guide.choices.length > 0
-        columns: Theme.stacks && width < 900 ? 1 : page.guide.choices.length > 3 ? 2 : width < 110 * page.guide.choices.length * Theme.textScale ? 1 : page.guide.choices.length
-        columnSpacing: Theme.grid
-        rowSpacing: Theme.grid
-        Repeater {
-            model: page.guide.choices
-            BigButton {
-                required property var modelData
-                objectName: "choice-" + modelData.name
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                Layout.preferredWidth: 1
-                leftPadding: page.phone ? Theme.grid / 2 : Theme.grid
-                rightPadding: leftPadding
-                text: modelData.text
-                detail: modelData.detail
-                enabled: !page.guide.isBusy
-                onClicked: page.guide.choose(modelData.name)
-            }
-        }
-    }
+    ChoiceTiles { Layout.fillWidth: true; guide: page.guide }
     Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.caution; size: "small"; tone: "quiet" }
 
     foot: [

@@ -18,6 +18,7 @@ FocusScope {
     property string steadyText: ""        // said when a read-out stands still
     property alias extra: slot.data       // above the figure: where a read-out comes from
     readonly property bool wide: width >= 640
+    readonly property bool under: Theme.stacks && half < 520     // large words: the other unit has a row of its own
     readonly property real half: wide ? (width - Theme.margin) / 2 : width
 
     signal typed(string digits)
@@ -38,11 +39,13 @@ FocusScope {
         Column { id: slot; width: parent.width; spacing: Theme.grid; visible: children.length > 0 }
         Item {
             width: parent.width
-            implicitHeight: Math.max(Theme.touch, number.implicitHeight)
+            id: row
+            readonly property real line: Math.max(Theme.touch, number.implicitHeight)
+            implicitHeight: line + (entry.under && unitSwitch.visible ? unitSwitch.height + Theme.grid : 0)
             BigButton {
                 id: minus
                 objectName: "entry-minus"
-                anchors.verticalCenter: parent.verticalCenter
+                y: (row.line - height) / 2
                 width: Theme.touch
                 sign: "minus"
                 autoRepeat: true
@@ -51,7 +54,7 @@ FocusScope {
             }
             Readout {
                 id: number
-                anchors { left: minus.right; right: plus.left; margins: Theme.grid; verticalCenter: parent.verticalCenter }
+                anchors { left: minus.right; right: plus.left; margins: Theme.grid; verticalCenter: minus.verticalCenter }
                 value: entry.value
                 unit: entry.unit
                 caption: entry.label
@@ -61,7 +64,9 @@ FocusScope {
             BigButton {
                 id: plus
                 objectName: "entry-plus"
-                anchors { right: unitSwitch.visible ? unitSwitch.left : parent.right; rightMargin: unitSwitch.visible ? Theme.grid : 0; verticalCenter: parent.verticalCenter }
+                readonly property bool beside: unitSwitch.visible && !entry.under
+                x: parent.width - width - (beside ? unitSwitch.width + Theme.grid : 0)
+                anchors.verticalCenter: minus.verticalCenter
                 width: Theme.touch
                 sign: "plus"
                 autoRepeat: true
@@ -71,7 +76,8 @@ FocusScope {
             BigButton {
                 id: unitSwitch
                 objectName: "entry-unit"
-                anchors { right: parent.right; verticalCenter: parent.verticalCenter }
+                x: entry.under ? (parent.width - width) / 2 : parent.width - width
+                y: entry.under ? row.line + Theme.grid : (row.line - height) / 2
                 visible: entry.otherUnit.length > 0
                 leftPadding: Theme.grid
                 rightPadding: Theme.grid

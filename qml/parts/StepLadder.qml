@@ -71,7 +71,7 @@ Item {
             delegate: LadderStep {
                 Layout.fillWidth: true
                 now: index === ladder.current
-                room: ladder.height / Math.max(1, ladder.steps.length)
+                room: Math.max(56, ladder.height / Math.max(1, ladder.steps.length))   // all in sight while each can be touched; else they scroll
                 enabled: ladder.touchable
                 onClicked: ladder.stepTouched(modelData.name, index)
             }

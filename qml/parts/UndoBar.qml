@@ -18,19 +18,26 @@ Rectangle {
     implicitWidth: 320
     implicitHeight: visible ? line.implicitHeight + Theme.grid : 0
     radius: Theme.radius
-    color: Theme.ink
+    // At night a bright bar would blind; there it is a card with a frame.
+    readonly property bool dark: Theme.mode === "night"
+    color: dark ? Theme.card : Theme.ink
+    border.width: dark ? Theme.stroke : 0
+    border.color: Theme.ink
     Accessible.role: Accessible.AlertMessage
     Accessible.name: text
 
-    RowLayout {
+    GridLayout {
         id: line
+        columns: Theme.stacks && bar.width < 600 ? 1 : 2
         x: Theme.gap
         y: Theme.grid / 2
         width: bar.width - Theme.gap - Theme.grid / 2
-        spacing: Theme.gap
-        Words { Layout.fillWidth: true; text: bar.text; color: Theme.paper; Accessible.ignored: true }
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.grid / 2
+        Words { Layout.fillWidth: true; text: bar.text; color: bar.dark ? Theme.ink : Theme.paper; Accessible.ignored: true }
         BigButton {
             objectName: "undo"
+            Layout.fillWidth: line.columns === 1
             text: bar.undoText
             sign: "undo"
             spokenName: bar.undoText + ": " + bar.text

@@ -24,7 +24,8 @@ inline constexpr Day kToday{20740};  // 2026-10-14
 
 // 57 Okafor: paired, never fitted. 88 Lindqvist: fitted and seen since, weekly look due today. 12 Marsh: fitted yesterday, break-in look
 // due.
-void makeBook(const std::string& folder);
+// sheet: of demo/data.
+void makeBook(const std::string& folder, const std::string& sheet = "sheets/alder-a1.json");
 
 QGuiApplication& application();  // made at the first call
 

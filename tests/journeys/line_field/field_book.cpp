@@ -55,6 +55,7 @@ struct Maker {
     std::vector<fit::Answer> answers{fit::HairSeen{true}};
     for (const fit::LookView view : fit::kLookViews) answers.emplace_back(fit::GroupSnug{view});
     answers.emplace_back(fit::PointsSound{});
+    for (const gear::Question& asked : book.views().sheet(sheet)->questions) answers.emplace_back(fit::QuestionAnswered{asked.id, true});
     put(must(book::answer(book.views(), check, answers, day), "answer"), "answer");
     put(must(book::endCheck(book.views(), check, clock.at), "end"), "end");
   }
@@ -64,7 +65,7 @@ struct Maker {
 
 Instant now() { return instantAt(kToday, 840, -300); }
 
-void makeBook(const std::string& folder) {
+void makeBook(const std::string& folder, const std::string& sheetName) {
   StandingClock clock;
   platform::FileKeys keys(folder + "/keys");
   book::TeamFounded team;
@@ -73,7 +74,7 @@ void makeBook(const std::string& folder) {
   clock.at = instantAt(kToday.plus(-10), 540, -300);
   auto book = must(book::Book::create(folder + "/team.snugbook", team, keys, clock), "create");
   Maker make{*book, clock, {}};
-  const auto sheet = must(gear::readSheetFile(SNUGLINE_SOURCE_DIR "/demo/data/sheets/alder-a1.json"), "sheet");
+  const auto sheet = must(gear::readSheetFile(SNUGLINE_SOURCE_DIR "/demo/data/" + sheetName), "sheet");
   make.put(must(book::adoptSheet(book->views(), sheet), "sheet"), "sheet");
   make.sheet = sheet.hash;
   make.put({{"", book::PersonAdded{"Kim Parr", "KP", "trainer"}}}, "person");

@@ -32,11 +32,11 @@ bool Ground::until(const std::function<bool()>& isSo) {
   return true;
 }
 
-bool Ground::begin() {
+bool Ground::begin(const QString& sheet) {
   end();
   m_folder = std::make_unique<QTemporaryDir>();
   const std::string path = m_folder->path().toStdString();
-  field::makeBook(path);
+  field::makeBook(path, sheet.toStdString());
   app::Edges edges{[] { return std::make_unique<StandingClock>(); },
                    [path] { return std::make_unique<platform::FileKeys>(path + "/keys"); }};
   app::Places places;

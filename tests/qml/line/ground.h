@@ -22,7 +22,8 @@ class Ground : public QObject {
   ~Ground() override;
   [[nodiscard]] models::Shell* shell() const { return m_app ? &m_app->shell() : nullptr; }
 
-  Q_INVOKABLE bool begin();  // a fresh Book
+  // A fresh Book; sheet: of demo/data, worn by everybody in it.
+  Q_INVOKABLE bool begin(const QString& sheet = QStringLiteral("sheets/alder-a1.json"));
   Q_INVOKABLE void end();
   Q_INVOKABLE [[nodiscard]] QString athlete(const QString& jersey) const;
   Q_INVOKABLE bool settled();  // waits until nothing is on its way to the disk

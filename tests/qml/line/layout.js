@@ -33,6 +33,8 @@ function walk(item, screen, leastTouch, found) {
             found.push("cut off: " + nameOf(child))
         if (child.contentWidth !== undefined && child.wrapMode !== undefined && child.text !== undefined && child.text.length > 0 && child.contentWidth > child.width + 2)
             found.push("wider than its place: " + nameOf(child) + " " + Math.round(child.contentWidth) + " in " + Math.round(child.width))
+        if (child.implicitHeight > child.height + 1 && child.title !== undefined && child.clicked !== undefined)
+            found.push("less high than its words: " + nameOf(child))
         if (isControl(child) && isShown(child)) {
             const least = nameOf(child).startsWith("step-") ? Math.min(leastTouch, leastStep) : leastTouch
             if (child.enabled && (child.height < least - 0.5 || child.width < least - 0.5))

@@ -149,6 +149,33 @@ Item {
             check("verdict")
         }
 
+        function test_a_question_of_the_sheet_data(): var { return Layout.glasses() }
+        function test_a_question_of_the_sheet(data: var): void {
+            verify(ground.begin("more_sheets/dogwood-d4.json"))
+            set(data)
+            begin("57", "first")
+            show(guide)
+            ground.answer("wet")
+            check("air and pads")
+            ground.shell.guide.choose("pad-jaw-left")
+            check("thicknesses")
+            ground.shell.guide.choose("step-2")
+            verify(ground.settled())
+            check("air and pads, one chosen")
+            ground.answer("no-gauge")
+            for (let i = 0; i < 9; ++i)
+                ground.answer("snug")
+            compare(ground.shell.guide.stage, "question")
+            check("question")
+            ground.answer("no")
+            check("points after it")
+            ground.answer("all-sound")
+            compare(ground.shell.guide.verdict.verdict, "do-not-wear")
+            verify(ground.shell.guide.verdict.reasons.some(r => r.indexOf("faceguard") >= 0), JSON.stringify(ground.shell.guide.verdict.reasons))
+            show(verdict)
+            check("verdict")
+        }
+
         function test_a_look_and_the_stop_data(): var { return Layout.glasses() }
         function test_a_look_and_the_stop(data: var): void {
             set(data)
