@@ -51,6 +51,10 @@ void Maker::choose() {
   if (isFaulty && !m_touches.isRestWanted) return pointFaultAdvice();
   if (const auto off = firstOff()) return adviceOrMark(*off);
   if (isFittingAsked()) return fitted();
+  // A look that an athlete's word called for begins where the word points.
+  for (const Mark said : fit::kMarks) {
+    if (isLook() && m_check.state.words.has(said)) return mark(said);
+  }
   step(m_assessment.next);
 }
 

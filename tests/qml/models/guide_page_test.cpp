@@ -114,6 +114,18 @@ TEST_CASE("a look asks its three views and then the points; one mark that is off
   CHECK(check.page().stage == Stage::done);
 }
 
+TEST_CASE("a look begins with what the athlete said, then asks the rest") {
+  Check check("alder-a1", fit::CheckKind::look);
+  check.take(fit::AthleteSaid{fit::Mark::jaw, fit::Side::left, fit::Feels::tight});
+  CHECK(check.page().mark == fit::Mark::jaw);
+  CHECK(check.page().notice.contains("jaw tight on the left"));
+  check.see(fit::Mark::jaw, fit::Finding::over);
+  CHECK(check.page().advice.has_value());
+  check.see(fit::Mark::jaw, fit::Finding::snug);
+  CHECK(check.page().view == fit::LookView::front);
+  CHECK(check.page().stage == Stage::view);
+}
+
 TEST_CASE("a dragged gap is judged by the sheet and said in both unit systems") {
   Check check("alder-a1");
   check.take(fit::HairSeen{true});
