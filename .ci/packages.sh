@@ -4,7 +4,7 @@
 
 packages_build=(
   g++ cmake ninja-build pkg-config ccache git ca-certificates
-  libsodium-dev libsqlite3-dev libzstd-dev libcsv-dev libcli11-dev libexpected-dev rapidjson-dev
+  libsodium-dev libsqlite3-dev libzstd-dev libcsv-dev libcli11-dev libexpected-dev rapidjson-dev liblemon-dev
   qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
   libgl1-mesa-dev libxkbcommon-dev
   qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qtquick qml6-module-qtquick-controls

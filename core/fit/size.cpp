@@ -165,6 +165,14 @@ constexpr int kYoungestUnsaid = 10;  // ours: the youngest who is fitted without
 
 }  // namespace
 
+HeadsOfAge headsOfAge(int ageYears) {
+  Heads heads = kDutchBoys.front();
+  for (const Heads& row : kDutchBoys)
+    if (ageYears >= row.fromAge) heads = row;
+  if (ageYears >= kAnsurMen.fromAge) heads = kAnsurMen;
+  return {Length::millimetres(heads.p50), Length::millimetres((heads.p95 - heads.p5) / kP5ToP95)};
+}
+
 HeadDoubt doubt(Length circumference, std::optional<int> ageYears) {
   const double low = lowestAt(ageYears.value_or(kYoungestUnsaid));
   const double high = highestAt(ageYears.value_or(kAnsurMen.fromAge));

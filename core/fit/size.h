@@ -51,6 +51,13 @@ struct TapePair {
 };
 [[nodiscard]] std::optional<Length> technicalError(const std::vector<TapePair>& pairs);
 
+// Middle and spread (one standard deviation, from the 5th and 95th percentile) of the heads of an age: Dutch boys 1997 to 18, ANSUR II men
+// from 19 on. No table of girls is at hand.
+struct HeadsOfAge {
+  Length middle, spread;
+};
+[[nodiscard]] HeadsOfAge headsOfAge(int ageYears);
+
 // Is this head plausible for this age? Bounds: ANSUR II adults (NATICK/TR-15/007, 2014) and Dutch boys 1997 (R package
 // mice), widened to four standard deviations; outside is questioned, never refused. ageYears unknown: adult bounds joined with those of
 // age 10.

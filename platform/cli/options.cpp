@@ -18,6 +18,8 @@ struct Requests {
   GuideRequest guide;
   TagRequest tag;
   DueRequest due;
+  MatchRequest match;
+  PlanRequest plan;
   RosterRequest roster;
   TakeInRequest takeIn;
   BookRequest book;
@@ -70,6 +72,34 @@ void addSeasonCommands(CLI::App& app, Requests& r, Parsed& parsed) {
   takeIn->add_option("--tags", r.takeIn.tags, "one scan a line: tag, or tag,sheet,size,label year[,points]")->required();
   takeIn->add_option("--at", r.takeIn.at, std::string(kAtHelp) + "; now when left out");
   takeIn->callback([&r, &parsed] { parsed.run = [request = r.takeIn](Outside& o) { return cli::takeIn(request, o); }; });
+}
+
+void addPlanCommands(CLI::App& app, Requests& r, Parsed& parsed) {
+  CLI::App* match = app.add_subcommand("match", "Heads to helmets for the whole roster, and why");
+  match->add_option("--book", r.match.book, kBookHelp)->required();
+  match->add_flag("--keep", r.match.keep, "whoever wears a helmet that can be given keeps it");
+  match->add_option("--pin", r.match.pins, "JERSEY=SERIAL, this head gets this helmet; may be said again")
+      ->allow_extra_args(false)
+      ->take_all();
+  match->add_option("--not", r.match.exclusions, "JERSEY=SERIAL, this head does not; may be said again")
+      ->allow_extra_args(false)
+      ->take_all();
+  match->add_option("--through", r.match.through, "certified through this day, YYYY-MM-DD; the season's end when left out");
+  match->add_option("--at", r.match.at, std::string(kAtHelp) + "; now when left out");
+  match->callback([&r, &parsed] { parsed.run = [request = r.match](Outside& o) { return cli::match(request, o); }; });
+
+  CLI::App* plan = app.add_subcommand("plan", "What lapses, what goes out when, and what to order for the next season");
+  plan->add_option("--book", r.plan.book, kBookHelp)->required();
+  plan->add_option("--season", r.plan.season, "the season that runs or ran last, a year; orders are for the next")->required();
+  plan->add_option("--at", r.plan.at, std::string(kAtHelp) + "; now when left out");
+  plan->add_option("--turnaround", r.plan.turnaround, "how long a helmet is away, like 42d or 6w");
+  plan->add_option("--cover", r.plan.cover, "chance that a size is enough, like 0.95 or 95%");
+  plan->add_option("--returning", r.plan.returning, "chance that a head returns, like 0.85 or 85%");
+  plan->add_option("--newcomers", r.plan.newcomers, "how many new heads to expect; as many as leave when left out");
+  plan->add_option("--newcomer-age", r.plan.newcomerAge, "their age in years");
+  plan->add_option("--last-age", r.plan.lastAge, "nobody returns past this age in years");
+  plan->add_option("--sheet", r.plan.sheet, "model for new heads, an id that the Book has adopted; the most frequent when left out");
+  plan->callback([&r, &parsed] { parsed.run = [request = r.plan](Outside& o) { return cli::plan(request, o); }; });
 }
 
 void addBookDeed(CLI::App& book, Requests& r, Parsed& parsed, BookDeed deed, const char* name, const char* help) {
@@ -129,6 +159,7 @@ Parsed parseOptions(int argc, const char* const* argv) {
   app.fallthrough();
   addFitCommands(app, *requests, parsed);
   addSeasonCommands(app, *requests, parsed);
+  addPlanCommands(app, *requests, parsed);
   addBookCommands(app, *requests, parsed);
   for (CLI::App* sub : app.get_subcommands({})) sub->fallthrough();
   try {

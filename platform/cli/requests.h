@@ -6,11 +6,13 @@
 
 #include <cstdint>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "core/ports/ports.h"
 #include "core/quantity/result.h"
+#include "core/season/plan.h"
 
 namespace snugline::cli {
 
@@ -45,6 +47,18 @@ struct TagRequest {
 struct DueRequest {
   std::string book, at, temperature, elevation;
 };
+struct MatchRequest {
+  std::string book, at, through;
+  std::vector<std::string> pins, exclusions;  // JERSEY=SERIAL
+  bool keep = false;
+};
+struct PlanRequest {
+  std::string book, at, turnaround, cover, returning, sheet;
+  int season = 0;
+  std::optional<double> newcomers;
+  int newcomerAge = season::kNewcomerAge;
+  int lastAge = season::kLastAge;
+};
 struct RosterRequest {
   std::string file, book, at;
 };
@@ -68,6 +82,8 @@ struct DemoRequest {
 [[nodiscard]] Result<Reply> guide(const GuideRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> tag(const TagRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> due(const DueRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> match(const MatchRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> plan(const PlanRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> roster(const RosterRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> takeIn(const TakeInRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> book(const BookRequest& request, Outside& outside);

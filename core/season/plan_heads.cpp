@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <cmath>
+
+#include "core/season/match_table.h"
+#include "core/season/plan_parts.h"
+
+namespace snugline::season {
+
+namespace {
+
+constexpr double kDaysOfYear = 365.25;
+constexpr double kChanceWorthAdding = 1e-10;  // ours: of a hundred thousand heads this leaves out a hundred-thousandth of one
+
+struct HeadGuess {
+  double middleUm = 0, spreadUm = 0;
+};
+
+double yearsGrown(const AthleteRecord& athlete, Day from, Day to) {
+  const Day through = athlete.birthYear ? std::min(to, dayOf(*athlete.birthYear + kGrowthThroughAge, 12, 31)) : to;
+  return std::max(0, daysBetween(from, through)) / kDaysOfYear;
+}
+
+HeadGuess guessOfAge(int age) {
+  const fit::HeadsOfAge heads = fit::headsOfAge(age);
+  return {static_cast<double>(heads.middle.um), static_cast<double>(heads.spread.um)};
+}
+
+// The head in the middle of the next season.
+HeadGuess guessOf(const AthleteRecord& athlete, const PlanWishes& wishes, const PlanAnswer& calendar) {
+  const Day middle = calendar.nextStart.plus(daysBetween(calendar.nextStart, calendar.nextEnd) / 2);
+  if (!athlete.tapes.empty()) {
+    const TapeRecord& tape = athlete.tapes.back();
+    if (const auto read = fit::sizeOf(gear::ModelSheet{}, tape.readings, wishes.tem)) {
+      const double years = yearsGrown(athlete, dayOf(tape.stamp.at), middle);
+      const double grown = static_cast<double>(kGrowthSpread.um) * years;
+      return {static_cast<double>(read->circumference.um) + static_cast<double>(kGrowthPerYear.um) * years,
+              std::hypot(static_cast<double>(read->uncertainty.um), grown)};
+    }
+  }
+  return guessOfAge(athlete.birthYear ? calendar.nextSeason - *athlete.birthYear : wishes.newcomerAge + 1);
+}
+
+class Counter {
+ public:
+  Counter(const Views& views, const PlanWishes& wishes, PlanKinds& kinds, PlanAnswer& answer)
+      : m_views(views), m_wishes(wishes), m_kinds(kinds), m_answer(answer) {}
+
+  Result<void> count() {
+    std::vector<const AthleteRecord*> roster;
+    for (const auto& [id, athlete] : m_views.athletes)
+      if (athlete.isOnRoster) roster.push_back(&athlete);
+    std::sort(roster.begin(), roster.end(), [](const auto* a, const auto* b) { return idBefore(a->id, b->id); });
+    for (const AthleteRecord* athlete : roster)
+      if (auto added = add(*athlete); !added) return added;
+    m_answer.expectedNewcomers =
+        m_wishes.newcomers.value_or(std::max(0.0, static_cast<double>(roster.size()) - m_answer.expectedReturning));
+    return addNewcomers();
+  }
+
+ private:
+  Result<void> add(const AthleteRecord& athlete) {
+    const UnitRecord* worn = m_views.unit(lastHelmetOf(athlete));
+    PlanKind* kind = worn == nullptr || worn->place == UnitPlace::retired || worn->place == UnitPlace::lost
+                         ? nullptr
+                         : m_kinds.find(worn->sheet, worn->size);
+    const std::string sheet = kind == nullptr ? m_answer.newSheet : kind->sheet;
+    const TapeState tape = tapeState(athlete, m_answer.today);
+    m_answer.untaped += tape == TapeState::missing ? 1 : 0;
+    m_answer.staleTapes += tape == TapeState::stale ? 1 : 0;
+    m_answer.unknownBirthYears += athlete.birthYear ? 0 : 1;
+    if (kind == nullptr) kind = likeliest(athlete, sheet);
+    if (kind != nullptr) ++kind->wornNow;
+    if (athlete.birthYear && m_answer.nextSeason - *athlete.birthYear > m_wishes.lastAge) {
+      ++m_answer.leaving;
+      return {};
+    }
+    m_answer.expectedReturning += m_wishes.returning;
+    return spread(
+        sheet, guessOf(athlete, m_wishes, m_answer),
+        [&](PlanKind& its, double odds) {
+          its.next.addHead(m_wishes.returning * odds);
+          its.returning += m_wishes.returning * odds;
+        },
+        m_wishes.returning);
+  }
+
+  Result<void> addNewcomers() {
+    const double expected = m_answer.expectedNewcomers;
+    return spread(
+        m_answer.newSheet, guessOfAge(m_wishes.newcomerAge),
+        [&](PlanKind& its, double odds) {
+          its.next.addNewcomers(expected * odds);
+          its.newcomers += expected * odds;
+        },
+        expected);
+  }
+
+  // A head without a helmet that counts: the size that its tape says today.
+  PlanKind* likeliest(const AthleteRecord& athlete, const std::string& sheet) {
+    const gear::ModelSheet* model = m_kinds.sheet(sheet);
+    if (model == nullptr || athlete.tapes.empty()) return nullptr;
+    const auto answer = fit::sizeOf(*model, athlete.tapes.back().readings, m_wishes.tem);
+    return answer ? m_kinds.find(sheet, answer->size) : nullptr;
+  }
+
+  template <typename Add>
+  Result<void> spread(const std::string& sheet, const HeadGuess& guess, const Add& addTo, double heads) {
+    const gear::ModelSheet* model = m_kinds.sheet(sheet);
+    if (model == nullptr) {  // no sheet in the Book at all
+      m_answer.offChart += heads;
+      return {};
+    }
+    const auto odds = oddsOf(*model, guess.middleUm, guess.spreadUm);
+    if (!odds) return tl::unexpected<Error>(odds.error());
+    m_answer.offChart += heads * odds->none;
+    const auto first = static_cast<std::size_t>(m_kinds.firstOf(sheet));
+    for (std::size_t i = 0; i < odds->odds.size(); ++i)
+      if (odds->odds[i].odds > kChanceWorthAdding) addTo(m_kinds.all()[first + i], odds->odds[i].odds);
+    return {};
+  }
+
+  const Views& m_views;
+  const PlanWishes& m_wishes;
+  PlanKinds& m_kinds;
+  PlanAnswer& m_answer;
+};
+
+}  // namespace
+
+Result<fit::SizeAnswer> oddsOf(const gear::ModelSheet& sheet, double middleUm, double spreadUm) {
+  const Length middle = std::clamp(Length{std::llround(middleUm)}, fit::kTapeLowest, fit::kTapeHighest);
+  const Length spread = std::clamp(Length{std::llround(spreadUm)}, fit::kTemLowest, fit::kTemHighest);
+  return fit::sizeOf(sheet, {middle}, spread);
+}
+
+Result<void> addHeads(const Views& views, const PlanWishes& wishes, PlanKinds& kinds, PlanAnswer& answer) {
+  return Counter(views, wishes, kinds, answer).count();
+}
+
+}  // namespace snugline::season

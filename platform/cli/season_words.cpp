@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "platform/cli/season_words.h"
+
+#include <array>
+#include <cstdio>
+
+namespace snugline::cli {
+
+std::string fixedText(double value, int decimals) {
+  std::array<char, 64> out{};
+  std::snprintf(out.data(), out.size(), "%.*f", decimals, value);
+  return out.data();
+}
+
+std::string counted(long long n, const std::string& one) { return std::to_string(n) + ' ' + one + (n == 1 ? "" : "s"); }
+
+std::string sheetName(const season::Views& views, const std::string& hash) {
+  const gear::ModelSheet* sheet = views.sheet(hash);
+  return sheet == nullptr ? hash : sheet->id;
+}
+
+std::string helmetName(const season::Views& views, const std::string& unit) {
+  const season::UnitRecord* record = views.unit(unit);
+  if (record == nullptr) return unit;
+  if (!record->serial.empty()) return record->serial;
+  return record->tagKey.empty() ? unit : record->tagKey;
+}
+
+std::string athleteName(const season::AthleteRecord& athlete) {
+  return athlete.given.empty() ? athlete.family : athlete.given + ' ' + athlete.family;
+}
+
+std::string words(season::CostTerm term, int count) {
+  switch (term) {
+    case season::CostTerm::size:
+      return "size odds";
+    case season::CostTerm::tryOn:
+      return "odds low enough to try on first";
+    case season::CostTerm::otherHelmet:
+      return "not the last helmet";
+    case season::CostTerm::wornByOther:
+      return "the last helmet of somebody else";
+    case season::CostTerm::kindFailed:
+      return "this model and size did not fit at the last check";
+    case season::CostTerm::unseenPoints:
+      return counted(count, "point") + " not seen";
+    case season::CostTerm::age:
+      return counted(count, "year") + " since its first label";
+  }
+  return {};
+}
+
+std::string words(season::UnitBar bar) {
+  switch (bar) {
+    case season::UnitBar::none:
+      return "nothing";
+    case season::UnitBar::notInService:
+      return "not in service";
+    case season::UnitBar::held:
+      return "held";
+    case season::UnitBar::repair:
+      return "in repair";
+    case season::UnitBar::sentOut:
+      return "sent out";
+    case season::UnitBar::retired:
+      return "retired";
+    case season::UnitBar::lost:
+      return "lost";
+    case season::UnitBar::faultOpen:
+      return "a fault is open";
+    case season::UnitBar::labelMissing:
+      return "label missing";
+    case season::UnitBar::labelUnknown:
+      return "label not read yet";
+    case season::UnitBar::labelDisputed:
+      return "two readings of its label differ";
+    case season::UnitBar::lapses:
+      return "certification lapses too early, or may";
+    case season::UnitBar::noSheet:
+      return "its model or size is not known";
+  }
+  return {};
+}
+
+std::string words(season::LapseWhen when) {
+  switch (when) {
+    case season::LapseWhen::before:
+      return "lapsed, or may have";
+    case season::LapseWhen::thisSeason:
+      return "in this season";
+    case season::LapseWhen::betweenSeasons:
+      return "between the seasons";
+    case season::LapseWhen::nextSeason:
+      return "in the next season";
+  }
+  return {};
+}
+
+std::string sentence(const season::MatchPair& pair) {
+  std::string text = pair.odds ? "Odds " + fixedText(*pair.odds, 2) : std::string("No tape");
+  if (pair.tape == season::TapeState::stale) text += " by a stale tape";
+  if (pair.isTryOn) text += "; try on";
+  if (pair.isLastHelmet) text += "; the last helmet";
+  if (pair.isPinned) text += "; pinned";
+  text += "; cost " + fixedText(pair.cost, 2);
+  const char* join = ": ";
+  for (const season::PairTerm& term : pair.terms) {
+    text += join + fixedText(term.cost, 2) + ' ' + words(term.term, term.count);
+    join = ", ";
+  }
+  return text;
+}
+
+std::string sentence(const season::UnmatchedHead& head) {
+  const std::string stale = head.tape == season::TapeState::stale ? " (by a stale tape)" : "";
+  switch (head.why) {
+    case season::NoHelmet::neverTaped:
+      return "Never taped: no size is known";
+    case season::NoHelmet::offChart:
+      return "No size of the models at hand is likely enough" + stale;
+    case season::NoHelmet::noneAtHand:
+      return "No helmet that can be given is of size " + head.size + " or near it" + stale;
+    case season::NoHelmet::allTaken:
+      return "Fewer helmets than heads of size " + head.size + stale;
+    case season::NoHelmet::setAside:
+      return "Only helmets that were excluded or did not fit at the last check" + stale;
+  }
+  return {};
+}
+
+std::string sentence(const season::Order& order, double cover) {
+  std::string text = fixedText(order.returning, 1) + " returning and " + fixedText(order.newcomers, 1) + " new heads expected; " +
+                     std::to_string(order.enough) + " are enough with a chance of " + fixedText(order.covered, 3) + " (asked " +
+                     fixedText(cover, 3) + "); " + std::to_string(order.good) + " good through the next season, once renewed";
+  if (order.notCounted > 0)
+    text += "; " + std::to_string(order.notCounted) + " more not counted (held, in repair, out of service or unread)";
+  return text;
+}
+
+}  // namespace snugline::cli

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: the terminal's sentences for matching and for the plan of a season, in English, from core's codes. About equipment only.
+// Thread: plain functions.
+#pragma once
+
+#include <string>
+
+#include "core/season/matching.h"
+#include "core/season/plan.h"
+
+namespace snugline::cli {
+
+[[nodiscard]] std::string words(season::CostTerm term, int count);
+[[nodiscard]] std::string words(season::UnitBar bar);
+[[nodiscard]] std::string words(season::LapseWhen when);
+// "odds 0.93 by a fresh tape; the last helmet; cost 0.09: 0.07 size odds, 0.02 a point not seen".
+[[nodiscard]] std::string sentence(const season::MatchPair& pair);
+[[nodiscard]] std::string sentence(const season::UnmatchedHead& head);
+[[nodiscard]] std::string sentence(const season::Order& order, double cover);
+
+[[nodiscard]] std::string fixedText(double value, int decimals);
+// "1 helmet", "3 helmets".
+[[nodiscard]] std::string counted(long long n, const std::string& one);
+// The sheet's id; its hash where the Book does not hold it.
+[[nodiscard]] std::string sheetName(const season::Views& views, const std::string& hash);
+// The serial, else the tag, else the id.
+[[nodiscard]] std::string helmetName(const season::Views& views, const std::string& unit);
+[[nodiscard]] std::string athleteName(const season::AthleteRecord& athlete);
+
+}  // namespace snugline::cli
