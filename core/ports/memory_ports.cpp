@@ -51,21 +51,6 @@ Result<void> FailingKeys::keep(const std::string&, const Identity&) { return tl:
 Result<Seed> FailingKeys::freshSeed() { return tl::unexpected<Error>(m_error); }
 Result<std::string> FailingKeys::freshMark() { return tl::unexpected<Error>(m_error); }
 
-Result<void> ScriptedGauge::start(std::function<void(const GaugePacket&)> onPacket) {
-  m_onPacket = std::move(onPacket);
-  return {};
-}
-
-// The listener may call stop() from within, so that it is held until it returns.
-bool ScriptedGauge::sendNext() {
-  if (!m_onPacket || m_next == m_script.size()) return false;
-  const auto onPacket = m_onPacket;
-  onPacket(m_script[m_next++]);
-  return true;
-}
-
-Result<void> FailingGauge::start(std::function<void(const GaugePacket&)>) { return tl::unexpected<Error>(m_error); }
-
 Result<void> ScriptedTagReader::start(std::function<void(const std::string&)> onText) {
   m_onText = std::move(onText);
   return {};

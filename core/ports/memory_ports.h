@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "core/ports/memory_gauge.h"
 #include "core/ports/ports.h"
 
 namespace snugline::ports {
@@ -79,30 +80,6 @@ class FailingAttempts final : public Attempts {
   explicit FailingAttempts(Error error = {ErrorCode::cannotWrite, "attempts", {}}) : m_error(std::move(error)) {}
   [[nodiscard]] Result<MissedCodes> load() override { return tl::unexpected<Error>(m_error); }
   [[nodiscard]] Result<void> keep(const MissedCodes&) override { return tl::unexpected<Error>(m_error); }
-
- private:
-  Error m_error;
-};
-
-// Sends its script packet by packet, when told to; nothing arrives before start() or after stop().
-class ScriptedGauge final : public PressureGauge {
- public:
-  explicit ScriptedGauge(std::vector<GaugePacket> script) : m_script(std::move(script)) {}
-  [[nodiscard]] Result<void> start(std::function<void(const GaugePacket&)> onPacket) override;
-  void stop() override { m_onPacket = nullptr; }
-  bool sendNext();  // false when the script is at its end or nobody listens
-
- private:
-  std::vector<GaugePacket> m_script;
-  std::size_t m_next = 0;
-  std::function<void(const GaugePacket&)> m_onPacket;
-};
-
-class FailingGauge final : public PressureGauge {
- public:
-  explicit FailingGauge(Error error = {ErrorCode::notFound, "gauge", {}}) : m_error(std::move(error)) {}
-  [[nodiscard]] Result<void> start(std::function<void(const GaugePacket&)> onPacket) override;
-  void stop() override {}
 
  private:
   Error m_error;

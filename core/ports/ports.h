@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "core/ports/gauge_port.h"
 #include "core/quantity/result.h"
 #include "core/quantity/time.h"
 
@@ -50,20 +51,6 @@ class Attempts {
   virtual ~Attempts() = default;
   [[nodiscard]] virtual Result<MissedCodes> load() = 0;  // nothing kept yet: none missed
   [[nodiscard]] virtual Result<void> keep(const MissedCodes& missed) = 0;
-};
-
-// Raw bytes of one characteristic as they came; decoding is core's.
-struct GaugePacket {
-  std::string gauge;  // which gauge, for the record
-  std::uint16_t characteristic = 0;
-  std::vector<std::uint8_t> bytes;
-  Instant at;
-};
-class PressureGauge {
- public:
-  virtual ~PressureGauge() = default;
-  [[nodiscard]] virtual Result<void> start(std::function<void(const GaugePacket&)> onPacket) = 0;
-  virtual void stop() = 0;
 };
 
 class TagReader {

@@ -58,25 +58,6 @@ TEST_CASE("Failing keys answer every question with their error") {
   CHECK(keys.freshMark().error() == error);
 }
 
-TEST_CASE("A scripted gauge sends in order, only while somebody listens") {
-  ScriptedGauge gauge({{"g", 0x2A6D, {1}, {}}, {"g", 0x2A6D, {2}, {}}, {"g", 0x2A6E, {3}, {}}});
-  std::vector<std::uint8_t> got;
-  CHECK_FALSE(gauge.sendNext());
-  REQUIRE(gauge.start([&](const GaugePacket& p) { got.push_back(p.bytes.at(0)); }).has_value());
-  CHECK(gauge.sendNext());
-  gauge.stop();
-  CHECK_FALSE(gauge.sendNext());
-  REQUIRE(gauge
-              .start([&](const GaugePacket& p) {
-                got.push_back(p.bytes.at(0));
-                gauge.stop();  // a listener may have had enough while it listens
-              })
-              .has_value());
-  CHECK(gauge.sendNext());
-  CHECK_FALSE(gauge.sendNext());
-  CHECK(got == std::vector<std::uint8_t>{1, 2});
-}
-
 TEST_CASE("A scripted reader hands over what was scanned, and a failing one cannot be started") {
   ScriptedTagReader reader({"A", "B"});
   std::string got;
@@ -86,8 +67,6 @@ TEST_CASE("A scripted reader hands over what was scanned, and a failing one cann
   CHECK(got == "AB");
   FailingTagReader gone;
   CHECK(gone.start([&](const std::string&) { got = "called"; }).error().code == ErrorCode::notFound);
-  FailingGauge away;
-  CHECK(away.start([&](const GaugePacket&) { got = "called"; }).error().code == ErrorCode::notFound);
   CHECK(got == "AB");
 }
 
