@@ -21,6 +21,8 @@ inline constexpr Temperature kTemperatureLow{213'150}, kTemperatureHigh{333'150}
 // What a barometer of a device can say on this earth: 30 kPa is the top of the highest mountain with bad weather, 110 kPa the Dead Sea
 // with good weather (ours).
 inline constexpr Pressure kBarometerLow{30'000}, kBarometerHigh{112'000};
+// Absolute pressure in a bladder or at a gauge (ours): from the thinnest air to five times the air at sea level.
+inline constexpr Pressure kAbsoluteLow{30'000}, kAbsoluteHigh{600'000};
 
 [[nodiscard]] Result<Elevation> believed(Elevation v, std::string_view place = {});
 [[nodiscard]] Result<Temperature> believed(Temperature v, std::string_view place = {});

@@ -41,16 +41,12 @@ struct Foresight {
 enum class Cause : std::uint8_t { none, cold, warm, higher, lower };
 [[nodiscard]] Cause causeOf(const Foresight& f);
 
-// The air to set now so that a rigid bladder comes to `wanted` there: the way back of foresee.
-[[nodiscard]] Pressure gaugeToSet(Pressure wanted, Temperature there, Pressure ambientThere, Temperature here, Pressure ambientHere);
-
 // A gauge pressure carried to 20 C and one standard atmosphere, as a rigid bladder: what readings of different days are compared by.
 inline constexpr Temperature kReferenceTemperature{293'150};
 [[nodiscard]] double carriedPascals(const AirState& s);  // not rounded
 [[nodiscard]] Pressure carried(const AirState& s);
 
-// A bladder under water is none: absolute pressure is believed from 30 kPa to 600 kPa (ours).
-inline constexpr Pressure kAbsoluteLow{30'000}, kAbsoluteHigh{600'000};
+// What a gauge in or off a bladder may read: kAbsoluteLow to kAbsoluteHigh, less the ambient.
 [[nodiscard]] Result<Pressure> believedGauge(Pressure gauge, Pressure ambient = kStandardAtmosphere, std::string_view place = {});
 
 // The cold rule for one port. Band and allowance are the sheet's, ours where the sheet is ours; no published threshold is known.
@@ -62,7 +58,8 @@ struct Judgement {
   bool movesTooMuch = false;
   [[nodiscard]] bool calls() const { return leavesBand || movesTooMuch; }
 };
-// seen: the air under the conditions in which the marks were last seen; no gauge when the port was never measured.
+// The air under the conditions in which the marks were last seen: a reading of an earlier day is carried there by foresee first. No gauge
+// when the port was never measured: the start of the sheet stands in and only the move is judged.
 struct SeenAir {
   std::optional<Pressure> gauge;
   Temperature temperature;

@@ -5,7 +5,7 @@
 // The standard has no gauge pressure: pressure is absolute, so the open air is read first (the zero) and taken away; both raw values are
 // kept. 3 psi gauge at one atmosphere is 122,009.3 Pa, raw 1220093.
 // Errors: wrongType for a wrong length ("4 bytes, and 3 came"), unknownWord for a characteristic we do not read, tooLong and notText for
-// texts; the place is the characteristic's number. Never more than that, whatever the bytes. Thread: pure functions.
+// texts; the place is the characteristic's number, "2A6D". Never more than that, whatever the bytes. Thread: pure functions.
 #pragma once
 
 #include <cstdint>
@@ -13,6 +13,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/air/atmosphere.h"
 #include "core/quantity/quantity.h"
@@ -20,8 +21,8 @@
 namespace snugline::air {
 
 inline constexpr std::uint16_t kEnvironmentalSensing = 0x181A, kDeviceInformation = 0x180A, kBatteryService = 0x180F;
-inline constexpr std::uint16_t kPressure = 0x2A6D, kTemperature = 0x2A6E, kBatteryLevel = 0x2A19;
-inline constexpr std::uint16_t kMakerName = 0x2A29, kModelNumber = 0x2A24, kSerialNumber = 0x2A25;
+inline constexpr std::uint16_t kPressureCharacteristic = 0x2A6D, kTemperatureCharacteristic = 0x2A6E, kBatteryCharacteristic = 0x2A19;
+inline constexpr std::uint16_t kMakerCharacteristic = 0x2A29, kModelCharacteristic = 0x2A24, kSerialCharacteristic = 0x2A25;
 inline constexpr std::uint16_t kMeasurementDescriptor = 0x290C;
 inline constexpr std::size_t kGaugeTextMost = 128;  // bytes (ours; an attribute holds at most 512)
 
@@ -41,8 +42,8 @@ struct GaugeValue {
 // Not known: pressure 0xFFFFFFFF, temperature 0x8000 or below absolute zero, battery above 100, an empty text.
 [[nodiscard]] Result<GaugeValue> decodeGauge(std::uint16_t characteristic, std::span<const std::uint8_t> bytes);
 
-// "01 2A-6D..." as people paste it: pairs of hex digits, with or without 0x in front, blanks, colons or hyphens between.
-[[nodiscard]] Result<std::string> bytesFromHex(std::string_view hex, std::string_view place = {});
+// "FD 9D 12 00" as people paste it: pairs of hex digits, with or without 0x in front, blanks, colons or hyphens between.
+[[nodiscard]] Result<std::vector<std::uint8_t>> bytesFromHex(std::string_view hex, std::string_view place = {});
 // "2A6D", "0x2a6d", and the long form 00002a6d-0000-1000-8000-00805f9b34fb.
 [[nodiscard]] Result<std::uint16_t> characteristicFromText(std::string_view text, std::string_view place = {});
 

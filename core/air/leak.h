@@ -6,7 +6,7 @@
 // For one run the answer is that of scipy.stats.theilslopes.
 // The interval needs its ranks to exist: five readings where there is one run. Without it nothing is called leaking.
 // Units: Pa a week, negative when air is lost. Readings below zero gauge are used. Time O(n^2). Memory: slopes are kept up to
-// kSlopesKept; beyond that they are worked out anew for each of four passes that count them by 16 bits, and need 64 KiB of counters
+// kSlopesKept; beyond that they are worked out anew for each of four passes that count them by 16 bits, and need 256 KiB of counters
 // for each rank sought. At most kReadingsMost readings; the oldest beyond that are left out and said so.
 // Errors: none; what cannot be used is left out with its reason. Thread: pure functions.
 #pragma once

@@ -2,8 +2,8 @@
 // Purpose: when a live gauge may be read: all samples of the last second lie within the gauge's stated uncertainty, or 0.2 kPa where it
 // states none (the span of a second is ours). No timers: samples carry their instants, and only a sample changes the answer.
 // A second counts as seen once a sample at least a second older than the latest stands at its start. Samples are kept as lowest and
-// highest of each 10 ms, so that memory is bounded whatever the gauge's rate. Equal times are fine; a sample up to kGapMost back counts
-// as of the latest time; further back, or after a gap longer than kGapMost, the clock or the link jumped, and the second starts over.
+// highest of each 10 ms, so that memory is bounded whatever the gauge's rate. Equal times are fine; a sample up to kSteadyGapMostMs back
+// counts as of the latest time; further back, or after a gap longer than that, the clock or the link jumped, and the second starts over.
 // Units: Pa gauge or absolute, as long as it is the same throughout. Thread: confined to one.
 #pragma once
 
@@ -17,6 +17,7 @@
 namespace snugline::air {
 
 inline constexpr Pressure kSteadyWithin{200};           // where the gauge states no uncertainty (ours)
+inline constexpr Pressure kSteadyWithinMost{1'000};     // of what a gauge states: more would call anything steady (ours)
 inline constexpr std::int64_t kSteadySpanMs = 1000;     // ours
 inline constexpr std::int64_t kSteadyGapMostMs = 3000;  // ours: a gauge that sends every two seconds still works
 
