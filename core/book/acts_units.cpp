@@ -267,6 +267,12 @@ Result<Drafts> hold(const Views& views, const std::string& id, const std::string
     drafts.push_back({id, HoldReleased{open.fact, isWithAthlete ? "with the athlete" : "in our hands"}});  // the same hold, elsewhere
   }
   drafts.insert(drafts.begin(), Draft{id, UnitHeld{reason, what, isWithAthlete}});
+  // Whoever holds a helmet for one of its points has seen that point at fault: the strip must not go on showing it sound.
+  if (const auto point = gear::pointFromCode(reason); point && what != kNotSeenYet) {
+    const auto& seen = unit->points[static_cast<std::size_t>(*point)];
+    const gear::PointFinding fault{gear::PointState::fault, what};
+    if (!seen || seen->finding != fault) drafts.push_back({id, PointsSeen{{{*point, fault}}, false, {}}});
+  }
   return drafts;
 }
 

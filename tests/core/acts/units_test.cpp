@@ -153,10 +153,11 @@ TEST_CASE("Nothing goes into service held, away, unseen, at fault or without a l
 TEST_CASE("A hold asks for a known reason, is not written twice and can change hands") {
   DeskWorld world;
   CHECK(hold(world.views, world.unitId, "ugly", "", false).error().code == ErrorCode::unknownWord);
-  CHECK(kinds(*hold(world.views, world.unitId, "hardware", "screw gone", true)) == std::vector<std::string>{"unit-held"});
+  CHECK(kinds(*hold(world.views, world.unitId, "hardware", "screw gone", true)) == std::vector<std::string>{"unit-held", "point-seen"});
   world.unit().holds = {{"d:9", "hardware", "screw gone", true, {}}};
   CHECK(hold(world.views, world.unitId, "hardware", "screw gone", true)->empty());
-  CHECK(kinds(*hold(world.views, world.unitId, "hardware", "screw gone", false)) == std::vector<std::string>{"unit-held", "hold-released"});
+  CHECK(kinds(*hold(world.views, world.unitId, "hardware", "screw gone", false)) ==
+        std::vector<std::string>{"unit-held", "hold-released", "point-seen"});
 }
 
 TEST_CASE("Points seen at fault hold the helmet") {
