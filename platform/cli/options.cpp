@@ -17,6 +17,9 @@ struct Requests {
   SizeRequest size;
   GuideRequest guide;
   TagRequest tag;
+  AirRequest air;
+  LeakRequest leak;
+  GaugeRequest gauge;
   DueRequest due;
   MatchRequest match;
   PlanRequest plan;
@@ -51,6 +54,33 @@ void addFitCommands(CLI::App& app, Requests& r, Parsed& parsed) {
   tag->add_option("TEXT", r.tag.text, "the text; character 29 raw or written as \\x1d")->required();
   tag->add_option("--at", r.tag.at, std::string(kAtHelp) + "; settles two-digit years, today when left out");
   tag->callback([&r, &parsed] { parsed.run = [request = r.tag](Outside& o) { return cli::tag(request, o); }; });
+}
+
+void addAirCommands(CLI::App& app, Requests& r, Parsed& parsed) {
+  CLI::App* air = app.add_subcommand("air", "What became of the air in a bladder at another temperature or elevation");
+  air->add_option("--set", r.air.set, "gauge pressure when it was set, like 20kPa or 2.9psi")->required();
+  air->add_option("--at", r.air.at, "temperature when it was set, like 22C or 71F")->required();
+  air->add_option("--now", r.air.now, "temperature now")->required();
+  CLI::Option* setElevation =
+      air->add_option("--set-elevation", r.air.setElevation, "where it was set, like 180m or 590ft; sea level when left out");
+  CLI::Option* nowElevation = air->add_option("--now-elevation", r.air.nowElevation, "where it is now; sea level when left out");
+  air->add_option("--set-ambient", r.air.setAmbient, "a barometer's pressure when it was set, absolute, like 98kPa")
+      ->excludes(setElevation);
+  air->add_option("--now-ambient", r.air.nowAmbient, "a barometer's pressure now, absolute")->excludes(nowElevation);
+  air->callback([&r, &parsed] { parsed.run = [request = r.air](Outside& o) { return cli::air(request, o); }; });
+
+  CLI::App* leak = app.add_subcommand("leak", "Whether a bladder loses air, from readings of several days");
+  leak->add_option("--readings", r.leak.readings,
+                   "a CSV file with columns time, kpa, celsius, elevation_m, and refill where air was put in")
+      ->required();
+  leak->add_option("--sheet", r.leak.sheet, kSheetHelp);
+  leak->add_option("--book", r.leak.book, kBookHelp);
+  leak->callback([&r, &parsed] { parsed.run = [request = r.leak](Outside& o) { return cli::leak(request, o); }; });
+
+  CLI::App* gauge = app.add_subcommand("gauge", "What the bytes of a Bluetooth gauge say");
+  gauge->add_option("HEX", r.gauge.hex, "the value as hex digits in the order sent, like FD9D1200")->required();
+  gauge->add_option("--characteristic", r.gauge.characteristic, "2A6D, 2A6E, 2A19, 2A29, 2A24 or 2A25")->required();
+  gauge->callback([&r, &parsed] { parsed.run = [request = r.gauge](Outside& o) { return cli::gauge(request, o); }; });
 }
 
 void addSeasonCommands(CLI::App& app, Requests& r, Parsed& parsed) {
@@ -158,6 +188,7 @@ Parsed parseOptions(int argc, const char* const* argv) {
   app.require_subcommand(1);
   app.fallthrough();
   addFitCommands(app, *requests, parsed);
+  addAirCommands(app, *requests, parsed);
   addSeasonCommands(app, *requests, parsed);
   addPlanCommands(app, *requests, parsed);
   addBookCommands(app, *requests, parsed);

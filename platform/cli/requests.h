@@ -44,6 +44,17 @@ struct GuideRequest {
 struct TagRequest {
   std::string text, at;
 };
+struct AirRequest {
+  std::string set, at, now;
+  std::string setElevation, nowElevation;  // sea level where left out
+  std::string setAmbient, nowAmbient;      // a barometer's, absolute, instead of the elevation
+};
+struct LeakRequest {
+  std::string readings, sheet, book;
+};
+struct GaugeRequest {
+  std::string hex, characteristic;
+};
 struct DueRequest {
   std::string book, at, temperature, elevation;
 };
@@ -81,6 +92,9 @@ struct DemoRequest {
 [[nodiscard]] Result<Reply> size(const SizeRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> guide(const GuideRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> tag(const TagRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> air(const AirRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> leak(const LeakRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> gauge(const GaugeRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> due(const DueRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> match(const MatchRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> plan(const PlanRequest& request, Outside& outside);

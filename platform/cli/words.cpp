@@ -46,7 +46,7 @@ std::string complaint(const Error& e) {
     case ErrorCode::notText:
       return withDetail("not a text file; expected lines of text, as a spreadsheet program saves them", d);
     case ErrorCode::badRow:
-      return withDetail("cannot be understood; expected a table with a row of headings such as Jersey, Name", d);
+      return withDetail("cannot be understood; expected a table with a row of headings such as Jersey, Name or time, kpa", d);
     case ErrorCode::cannotRead:
       return withDetail("cannot be read; expected a file that can be", d);
     case ErrorCode::cannotWrite:
