@@ -70,7 +70,8 @@ PageFrame {
         objectName: "ask"
         Layout.fillWidth: true
         text: page.guide.ask
-        size: "head"
+        size: page.hasEntry && !page.phone && page.split ? "body" : "head"   // the number pad needs the room
+        bold: true
         tone: page.guide.stage === "stop" ? "stop" : "plain"
     }
     Stepper {
