@@ -38,7 +38,7 @@ PageFrame {
     WidePanel {
         objectName: "door-say"
         Layout.fillWidth: true
-        Layout.preferredHeight: page.doorHeight
+        Layout.preferredHeight: Math.max(page.doorHeight, implicitHeight)
         title: qsTr("Say")
         detail: page.doors.sayWaiting
         onClicked: page.say()
