@@ -170,7 +170,8 @@ HeadsOfAge headsOfAge(int ageYears) {
   for (const Heads& row : kDutchBoys)
     if (ageYears >= row.fromAge) heads = row;
   if (ageYears >= kAnsurMen.fromAge) heads = kAnsurMen;
-  return {Length::millimetres(heads.p50), Length::millimetres((heads.p95 - heads.p5) / kP5ToP95)};
+  return {Length::millimetres(heads.p50), Length::millimetres((heads.p50 - heads.p5) / (kP5ToP95 / 2)),
+          Length::millimetres((heads.p95 - heads.p50) / (kP5ToP95 / 2))};
 }
 
 HeadDoubt doubt(Length circumference, std::optional<int> ageYears) {

@@ -51,10 +51,10 @@ struct TapePair {
 };
 [[nodiscard]] std::optional<Length> technicalError(const std::vector<TapePair>& pairs);
 
-// Middle and spread (one standard deviation, from the 5th and 95th percentile) of the heads of an age: Dutch boys 1997 to 18, ANSUR II men
-// from 19 on. No table of girls is at hand.
+// Heads of an age: Dutch boys 1997 to 18, ANSUR II men from 19 on. Middle is the median; below and above it the spread as one standard
+// deviation, from the 5th and from the 95th percentile, for heads are not quite even. No table of girls is at hand.
 struct HeadsOfAge {
-  Length middle, spread;
+  Length middle, below, above;
 };
 [[nodiscard]] HeadsOfAge headsOfAge(int ageYears);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/season/match_table.h"
 #include "core/season/plan_parts.h"
@@ -12,8 +13,12 @@ namespace {
 constexpr double kDaysOfYear = 365.25;
 constexpr double kChanceWorthAdding = 1e-10;  // ours: of a hundred thousand heads this leaves out a hundred-thousandth of one
 
+// What a head may measure: half of the chance on either side of the middle, each half as a normal of its own spread.
 struct HeadGuess {
-  double middleUm = 0, spreadUm = 0;
+  double middleUm = 0, belowUm = 0, aboveUm = 0;
+  [[nodiscard]] double upTo(double um) const {
+    return 0.5 * std::erfc((middleUm - um) / (um < middleUm ? belowUm : aboveUm) / std::numbers::sqrt2);
+  }
 };
 
 double yearsGrown(const AthleteRecord& athlete, Day from, Day to) {
@@ -23,7 +28,7 @@ double yearsGrown(const AthleteRecord& athlete, Day from, Day to) {
 
 HeadGuess guessOfAge(int age) {
   const fit::HeadsOfAge heads = fit::headsOfAge(age);
-  return {static_cast<double>(heads.middle.um), static_cast<double>(heads.spread.um)};
+  return {static_cast<double>(heads.middle.um), static_cast<double>(heads.below.um), static_cast<double>(heads.above.um)};
 }
 
 // The head in the middle of the next season.
@@ -34,8 +39,8 @@ HeadGuess guessOf(const AthleteRecord& athlete, const PlanWishes& wishes, const 
     if (const auto read = fit::sizeOf(gear::ModelSheet{}, tape.readings, wishes.tem)) {
       const double years = yearsGrown(athlete, dayOf(tape.stamp.at), middle);
       const double grown = static_cast<double>(kGrowthSpread.um) * years;
-      return {static_cast<double>(read->circumference.um) + static_cast<double>(kGrowthPerYear.um) * years,
-              std::hypot(static_cast<double>(read->uncertainty.um), grown)};
+      const double spread = std::hypot(static_cast<double>(read->uncertainty.um), grown);
+      return {static_cast<double>(read->circumference.um) + static_cast<double>(kGrowthPerYear.um) * years, spread, spread};
     }
   }
   return guessOfAge(athlete.birthYear ? calendar.nextSeason - *athlete.birthYear : wishes.newcomerAge + 1);
@@ -111,12 +116,18 @@ class Counter {
       m_answer.offChart += heads;
       return {};
     }
-    const auto odds = oddsOf(*model, guess.middleUm, guess.spreadUm);
-    if (!odds) return tl::unexpected<Error>(odds.error());
-    m_answer.offChart += heads * odds->none;
+    // Any reading gives the bands, overlaps split as for a tape.
+    const auto chart = fit::sizeOf(*model, {fit::kTapeLowest});
+    if (!chart) return tl::unexpected<Error>(chart.error());
     const auto first = static_cast<std::size_t>(m_kinds.firstOf(sheet));
-    for (std::size_t i = 0; i < odds->odds.size(); ++i)
-      if (odds->odds[i].odds > kChanceWorthAdding) addTo(m_kinds.all()[first + i], odds->odds[i].odds);
+    double none = 1;
+    for (std::size_t i = 0; i < chart->odds.size(); ++i) {
+      const fit::SizeOdds& band = chart->odds[i];
+      const double odds = guess.upTo(static_cast<double>(band.high.um)) - guess.upTo(static_cast<double>(band.low.um));
+      if (odds > kChanceWorthAdding) addTo(m_kinds.all()[first + i], odds);
+      none -= odds;
+    }
+    m_answer.offChart += heads * std::max(0.0, none);
     return {};
   }
 
@@ -127,12 +138,6 @@ class Counter {
 };
 
 }  // namespace
-
-Result<fit::SizeAnswer> oddsOf(const gear::ModelSheet& sheet, double middleUm, double spreadUm) {
-  const Length middle = std::clamp(Length{std::llround(middleUm)}, fit::kTapeLowest, fit::kTapeHighest);
-  const Length spread = std::clamp(Length{std::llround(spreadUm)}, fit::kTemLowest, fit::kTemHighest);
-  return fit::sizeOf(sheet, {middle}, spread);
-}
 
 Result<void> addHeads(const Views& views, const PlanWishes& wishes, PlanKinds& kinds, PlanAnswer& answer) {
   return Counter(views, wishes, kinds, answer).count();

@@ -42,7 +42,4 @@ class PlanKinds {
 // Fills in who wears what now, and next season's demand of every size.
 [[nodiscard]] Result<void> addHeads(const Views& views, const PlanWishes& wishes, PlanKinds& kinds, PlanAnswer& answer);
 
-// A head of this middle and spread in a chart, far heads included.
-[[nodiscard]] Result<fit::SizeAnswer> oddsOf(const gear::ModelSheet& sheet, double middleUm, double spreadUm);
-
 }  // namespace snugline::season
