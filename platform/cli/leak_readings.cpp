@@ -100,7 +100,7 @@ class Row {
   // The heading names the unit; a cell that names one as well is refused by the parser of quantities.
   [[nodiscard]] std::string with(Column c, const char* unit) const {
     const std::string text = cell(c);
-    return text.empty() ? text : text + unit;
+    return text.empty() ? text : text + ' ' + unit;
   }
   Result<Temperature> temperatureIn(Column c, const char* unit) const {
     const Result<Temperature> read = parseTemperature(with(c, unit), place(c));
