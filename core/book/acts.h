@@ -9,6 +9,7 @@
 
 #include "core/book/fact.h"
 #include "core/gear/tag.h"
+#include "core/season/air_record.h"
 #include "core/season/record.h"
 
 namespace snugline::book {
@@ -38,6 +39,8 @@ inline constexpr std::string_view kCrackHold = "crack-hold";  // ends by return 
 inline constexpr std::string_view kAlreadyClosed = "already-closed";
 inline constexpr std::string_view kNothingSaid = "nothing-said";
 inline constexpr std::string_view kOffRoster = "off-roster";
+inline constexpr std::string_view kBeforeRefill = "before-refill";    // a reading dated before the last refill
+inline constexpr std::string_view kBeforeReading = "before-reading";  // a reading dated before the last one
 }  // namespace rule
 
 // What a hold says when a point that service needs was not seen at intake; such a hold ends when it is seen.
@@ -91,10 +94,42 @@ struct Outcome {
 [[nodiscard]] Result<Drafts> beginCheck(const season::Views&, const std::string& athlete, fit::CheckKind kind, Day today);
 [[nodiscard]] fit::CheckKind kindDue(const season::Views&, const season::AthleteRecord&);
 // One touch. Answers that the guide refuses are refused here and nothing is drafted. Points become facts about the unit.
-[[nodiscard]] Result<Drafts> answer(const season::Views&, const std::string& check, const std::vector<fit::Answer>& answers, Day today);
+// Answers about air carry the weather as noted (weatherFor) and, for readings, by what they were read.
+[[nodiscard]] Result<Drafts> answer(const season::Views&, const std::string& check, const std::vector<fit::Answer>& answers, Instant now,
+                                    const season::AirSource& source = {});
 // Ends the check with the verdict as it stands; do-not-wear also holds the unit (reason from the first cause) unless it is only that
 // another size or model is needed: then it is unpaired. unfinished and adjust stay open on the board.
 [[nodiscard]] Result<Drafts> endCheck(const season::Views&, const std::string& check, Instant now);
+
+// --- air. Temperature -60 to 60 C, elevation -430 to 9000 m, barometer as core/air/atmosphere.h, gauge -20 to 200 kPa: beyond that
+// outOfRange with place "temperature", "elevation", "ambient", "gauge" and detail "value, lowest, highest" (mK, mm, Pa).
+// Weather that facts carry: the team's last, unless it was noted more than a day before or after now; then none.
+[[nodiscard]] season::Conditions weatherFor(const season::Views&, Instant now);
+// One touch on the weather chip. Nothing said is refused (notAllowed, kNothingSaid). Elevation left out at a known place is that place's.
+[[nodiscard]] Result<Drafts> noteWeather(const season::Views&, const season::Conditions&);
+// Travel presets. Name 1..80 characters. removePlace: notFound when it is no preset.
+[[nodiscard]] Result<Drafts> setPlace(const season::Views&, const std::string& place, Elevation elevation);
+[[nodiscard]] Result<Drafts> removePlace(const season::Views&, const std::string& place);
+// A reading outside a check, taken at `now`. Refused: a port that the sheet lacks (unknownPort), a unit that is away or retired, a time
+// before the port's last refill (kBeforeRefill) or last reading (kBeforeReading): ask for the clock, or leave it.
+struct AirReading {
+  gear::Port port = gear::Port::crown;
+  Pressure gauge;
+  bool isOnHead = false;
+  bool isRefill = false;  // filled just before it was read; the marks are to be seen again
+  season::AirSource source;
+};
+[[nodiscard]] Result<Drafts> readAir(const season::Views&, const std::string& unit, const AirReading&, Instant now);
+// A standing line: everybody in it once, and what was off. All in one list for one append. Refused as a whole, naming the athlete's number:
+// nobody (kNothingSaid), named twice or an exception who is not in the line (inconsistent), no helmet or two, helmet held, away or its
+// label lapsed, never fitted (kNeverFitted), unwell and not acknowledged.
+struct LineException {
+  std::string athlete;
+  fit::Mark mark = fit::Mark::straps;  // brow, straps or hold
+  fit::Finding finding = fit::Finding::under;
+};
+[[nodiscard]] Result<Drafts> lineCheck(const season::Views&, const std::vector<std::string>& seen, const std::vector<LineException>&,
+                                       Instant now);
 
 // --- what was said
 [[nodiscard]] Result<Drafts> say(const season::Views&, const std::string& athlete, const season::SaidRecord&);

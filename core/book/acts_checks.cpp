@@ -3,6 +3,7 @@
 #include <limits>
 
 #include "core/book/acts.h"
+#include "core/book/acts_air.h"
 #include "core/season/board_reasons.h"
 
 namespace snugline::book {
@@ -222,10 +223,11 @@ Result<Drafts> beginCheck(const Views& views, const std::string& athleteId, fit:
   return Drafts{{"", std::move(begun)}};
 }
 
-Result<Drafts> answer(const Views& views, const std::string& checkId, const std::vector<fit::Answer>& answers, Day today) {
+Result<Drafts> answer(const Views& views, const std::string& checkId, const std::vector<fit::Answer>& answers, Instant now,
+                      const season::AirSource& source) {
   const CheckRecord* check = views.openCheck(checkId);
   if (check == nullptr) return fail(ErrorCode::notFound, "check " + checkId);
-  const auto setup = season::setupOf(views, *check, today);
+  const auto setup = season::setupOf(views, *check, dayOf(now));
   if (!setup) return tl::unexpected(setup.error());
   fit::State state = check->state;
   AnswerDrafts collect{*check, {}};
@@ -234,6 +236,11 @@ Result<Drafts> answer(const Views& views, const std::string& checkId, const std:
     if (!next) return tl::unexpected(next.error());
     state = std::move(*next);
     std::visit(collect, each);
+  }
+  for (Draft& draft : collect.drafts) {
+    auto* body = std::get_if<CheckAnswered>(&draft.body);
+    if (body == nullptr) continue;
+    if (auto ok = carryAir(views, *body, check->unit, now, source); !ok) return tl::unexpected(ok.error());
   }
   return std::move(collect.drafts);
 }
@@ -256,7 +263,7 @@ Result<Drafts> endCheck(const Views& views, const std::string& checkId, Instant 
   ended.dueFrom = assessment.dueFrom;
   ended.dueBy = assessment.dueBy;
 
-  Drafts drafts{{check->id, CheckEnded{check->athlete, check->unit, std::move(ended)}}};
+  Drafts drafts{{check->id, CheckEnded{check->athlete, check->unit, std::move(ended), weatherFor(views, now), pumpedIn(*check)}}};
   if (assessment.verdict != fit::Verdict::doNotWear) return drafts;
   const auto holds = holdsFor(assessment.reasons, views.unit(check->unit));
   for (const UnitHeld& held : holds) drafts.push_back({check->unit, held});

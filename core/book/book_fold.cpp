@@ -167,6 +167,7 @@ Result<void> Book::Body::foldDeferred(Deferred& deferred) {
   for (const std::string& subject : deferred.subjects) {
     if (auto ok = refold(subject); !ok) return ok;
   }
+  folded.settle();
   return {};
 }
 
@@ -327,6 +328,7 @@ Result<void> Book::Body::foldIn(const Fact& fact, const Place& place, Deferred* 
     for (const std::string& subject : subjects) {
       if (auto ok = anew(subject); !ok) return ok;
     }
+    if (deferred == nullptr) folded.settle();
     return {};
   }
   const bool isOut = !corrections.empty() && isCorrected(fact.id());
@@ -350,6 +352,7 @@ Result<void> Book::Body::foldIn(const Fact& fact, const Place& place, Deferred* 
       folded.take(fact, touch.entity, *touch.id);
     }
   }
+  if (deferred == nullptr) folded.settle();
   return {};
 }
 

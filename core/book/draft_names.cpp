@@ -43,6 +43,8 @@ struct Resolver {
     at(b.check);
   }
   void operator()(SaidAcknowledged& b) { at(b.said); }
+  void operator()(CheckAnswered& b) { at(b.unit); }
+  void operator()(LineSeen& b) { at(b.unit); }
   void operator()(Corrected& b) {
     at(b.fact);
     for (std::string& subject : b.touches) at(subject);
@@ -61,9 +63,11 @@ struct Resolver {
   void operator()(LabelRead&) {}
   void operator()(UnitHeld&) {}
   void operator()(UnitMoved&) {}
-  void operator()(CheckAnswered&) {}
   void operator()(HairChanged&) {}
   void operator()(PracticeSet&) {}
+  void operator()(WeatherNoted&) {}
+  void operator()(PlaceSet&) {}
+  void operator()(UnitAirRead&) {}
   void operator()(NoteAdded&) {}
   void operator()(Unknown&) {}
 };

@@ -94,11 +94,17 @@ struct CheckBegun {
 };
 struct CheckAnswered {
   std::vector<fit::Answer> answers;
+  // Said where an answer is about air; the unit then keeps it too.
+  std::string unit;
+  season::Conditions conditions;
+  season::AirSource source;
 };  // one touch: kinds hair-seen, fitted-set, mark-seen, adjusted, air-read, question-answered by its content
 struct CheckEnded {
   std::string athlete, unit;
   season::EndedCheck outcome;
-};  // about the check; outcome.stamp is filled by the fold
+  season::Conditions conditions;             // in which the marks were seen
+  std::vector<season::PumpedRecord> pumped;  // without the check's name
+};                                           // about the check; outcome.stamp and outcome.climate are filled by the fold
 struct Said {
   season::SaidRecord said;
   std::string check;
@@ -117,6 +123,26 @@ struct PracticeSet {
   std::optional<std::array<bool, 7>> days;
   std::string season;
 };
+struct WeatherNoted {
+  season::Conditions conditions;
+};  // about the team
+struct PlaceSet {
+  std::string place;
+  std::optional<Elevation> elevation;  // nothing: the place is given up
+};                                     // about the team
+struct UnitAirRead {
+  gear::Port port = gear::Port::crown;
+  Pressure gauge;
+  bool isOnHead = false;
+  bool isRefill = false;  // air was put in or let out just before
+  season::Conditions conditions;
+  season::AirSource source;
+};  // about the unit, outside a check
+struct LineSeen {
+  std::string unit;
+  fit::Finding brow = fit::Finding::snug, straps = fit::Finding::snug, hold = fit::Finding::snug;
+  season::Conditions conditions;
+};  // about the athlete
 struct Corrected {
   std::string fact;
   std::vector<std::string> touches;
@@ -129,10 +155,10 @@ struct Unknown {
   std::int64_t version = 0;
 };
 
-using Body =
-    std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted, UnitReceived,
-                 LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired, CheckBegun, CheckAnswered,
-                 CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, Corrected, NoteAdded, Unknown>;
+using Body = std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted,
+                          UnitReceived, LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired,
+                          CheckBegun, CheckAnswered, CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet,
+                          UnitAirRead, LineSeen, Corrected, NoteAdded, Unknown>;
 
 // What somebody wants to write down; device, n, order and time are given by the Book.
 struct Draft {

@@ -22,12 +22,6 @@ std::optional<gear::PointState> pointStateFromCode(std::string_view word) {
   return std::nullopt;
 }
 
-// Only the words that are written count here: a synonym would not come out again as it went in.
-std::optional<fit::Finding> findingWord(std::string_view word) {
-  const auto finding = fit::findingFromCode(word);
-  return finding && fit::code(*finding) == word ? finding : std::nullopt;
-}
-
 std::optional<int> intIf(Reader& in, std::string_view key, int low, int high) {
   const auto number = in.integerIf(key, low, high);
   return number ? std::optional<int>(static_cast<int>(*number)) : std::nullopt;
@@ -56,6 +50,10 @@ std::optional<gear::LabelKind> labelKindFromCode(std::string_view word) {
   if (word == "makers-mark") return gear::LabelKind::makersMark;
   if (word == "recertification") return gear::LabelKind::recertification;
   return std::nullopt;
+}
+std::optional<fit::Finding> findingWord(std::string_view word) {
+  const auto finding = fit::findingFromCode(word);
+  return finding && fit::code(*finding) == word ? finding : std::nullopt;
 }
 std::optional<fit::Feels> feelsWord(std::string_view word) {
   const auto feels = fit::feelsFromCode(word);
@@ -179,6 +177,8 @@ CheckEnded checkEnded(Reader& in) {
   b.outcome.isHairDry = in.flag("hair_dry");
   b.outcome.dueFrom = in.day("due_from");
   b.outcome.dueBy = in.day("due_by");
+  b.conditions = conditions(in);
+  if (in.has("pumped")) in.objects("pumped", [&](Reader& each) { b.pumped.push_back(readPumped(each)); });
   return b;
 }
 
@@ -236,6 +236,9 @@ AthleteChanged athleteChanged(Reader& in) {
 CheckAnswered checkAnswered(Reader& in) {
   CheckAnswered b;
   in.objects("answers", [&](Reader& each) { b.answers.push_back(readAnswer(each)); });
+  b.unit = in.textOr("unit");
+  b.conditions = conditions(in);
+  b.source = source(in);
   return b;
 }
 
@@ -312,6 +315,10 @@ const std::unordered_map<std::string_view, Read>& readers() {
        }},
       {"hair-changed", [](Reader& in) -> Body { return HairChanged{in.textOr("words")}; }},
       {"practice-set", [](Reader& in) -> Body { return practiceSet(in); }},
+      {"weather-noted", readWeatherNoted},
+      {"place-set", readPlaceSet},
+      {"unit-air-read", readUnitAirRead},
+      {"line-seen", readLineSeen},
       {"corrected",
        [](Reader& in) -> Body {
          return Corrected{in.text("fact"), in.texts("touches")};
@@ -356,7 +363,8 @@ Result<Fact> FactDecoder::decode(std::string_view line, const std::string& name)
   if (fact.about.empty()) in.fail(ErrorCode::outOfRange, "about", "empty");
 
   const auto known = readers().find(kind);
-  if (known == readers().end() || version > 1) {
+  const bool isKnown = known != readers().end() && version <= newestOf(kind);
+  if (!isKnown) {
     // Not looked into: whoever knows the kind reads the bytes as they came.
     if (!in.has("body")) in.fail(ErrorCode::missingKey, "body");
     fact.body = Unknown{kind, version};
@@ -364,6 +372,7 @@ Result<Fact> FactDecoder::decode(std::string_view line, const std::string& name)
     in.object("body", [&](Reader& body) { fact.body = known->second(body); });
     in.finish();
     if (in.isSound() && kindOf(fact.body) != kind) in.fail(ErrorCode::inconsistent, "kind", kind);
+    if (in.isSound() && versionOf(fact.body) != version) in.fail(ErrorCode::inconsistent, "v", std::to_string(version));
   }
   if (fault.error || std::holds_alternative<Unknown>(fact.body)) {
     if (auto refused = refusedByIJson(**root, name)) return tl::unexpected<Error>(std::move(*refused));

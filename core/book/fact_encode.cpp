@@ -178,7 +178,9 @@ struct BodyWriter {
       std::visit(AnswerWriter{out}, answer);
       out.endObject();
     }
-    out.endArray();
+    out.endArray().text("unit", b.unit);
+    conditions(out, b.conditions);
+    source(out, b.source);
   }
   void operator()(const CheckEnded& b) const {
     const season::EndedCheck& e = b.outcome;
@@ -189,6 +191,15 @@ struct BodyWriter {
     for (fit::Finding finding : e.strip) out.string(fit::code(finding));
     out.endArray().flag("hair_dry", e.isHairDry);
     out.key("due_from").string(print(e.dueFrom)).key("due_by").string(print(e.dueBy));
+    conditions(out, b.conditions);
+    if (b.pumped.empty()) return;
+    out.key("pumped").beginArray();
+    for (const season::PumpedRecord& each : b.pumped) {
+      out.beginObject();
+      writePumped(out, each);
+      out.endObject();
+    }
+    out.endArray();
   }
   void operator()(const Said& b) const {
     const season::SaidRecord& s = b.said;
@@ -211,6 +222,10 @@ struct BodyWriter {
     }
     out.text("season", b.season);
   }
+  void operator()(const WeatherNoted& b) const { writeBody(out, b); }
+  void operator()(const PlaceSet& b) const { writeBody(out, b); }
+  void operator()(const UnitAirRead& b) const { writeBody(out, b); }
+  void operator()(const LineSeen& b) const { writeBody(out, b); }
   void operator()(const Corrected& b) const {
     out.key("fact").string(b.fact).key("touches").beginArray();
     for (const std::string& subject : b.touches) out.string(subject);
@@ -249,6 +264,10 @@ std::string_view kindOf(const Body& body) {
                                [](const SaidAcknowledged&) -> std::string_view { return "said-acknowledged"; },
                                [](const HairChanged&) -> std::string_view { return "hair-changed"; },
                                [](const PracticeSet&) -> std::string_view { return "practice-set"; },
+                               [](const WeatherNoted&) -> std::string_view { return "weather-noted"; },
+                               [](const PlaceSet&) -> std::string_view { return "place-set"; },
+                               [](const UnitAirRead&) -> std::string_view { return "unit-air-read"; },
+                               [](const LineSeen&) -> std::string_view { return "line-seen"; },
                                [](const Corrected&) -> std::string_view { return "corrected"; },
                                [](const NoteAdded&) -> std::string_view { return "note-added"; },
                                [](const Unknown& b) -> std::string_view { return b.kind; }},
@@ -262,7 +281,7 @@ Result<std::string> encode(const Fact& fact) try {
   out.reserve(320);
   out.beginObject().key("device").string(fact.device).key("n").integer(static_cast<std::int64_t>(fact.n));
   out.key("order").integer(fact.order).key("at_ms").integer(fact.at.ms).key("offset_min").integer(fact.at.offsetMinutes);
-  out.key("who").string(fact.who).key("kind").string(kindOf(fact.body)).key("v").integer(1);
+  out.key("who").string(fact.who).key("kind").string(kindOf(fact.body)).key("v").integer(versionOf(fact.body));
   out.key("about").string(fact.about.empty() ? fact.id() : fact.about).key("body").beginObject();
   std::visit(BodyWriter{out}, fact.body);
   out.endObject().endObject();

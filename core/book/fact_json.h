@@ -16,6 +16,28 @@ void writeCode(LineWriter& out, const season::CodeHash& code);
 [[nodiscard]] season::CodeHash readCode(ObjectReader& in);
 // Only the words that are written count: a synonym would not come out again as it went in.
 [[nodiscard]] std::optional<fit::Feels> feelsWord(std::string_view word);
+[[nodiscard]] std::optional<fit::Finding> findingWord(std::string_view word);
 [[nodiscard]] std::optional<gear::LabelKind> labelKindFromCode(std::string_view word);
+
+// fact_air.cpp. Members of an object that the caller opened; under a key of their own, left out when empty.
+void writeConditions(LineWriter& out, const season::Conditions& c);
+[[nodiscard]] season::Conditions readConditions(ObjectReader& in);
+void conditions(LineWriter& out, const season::Conditions& c);
+[[nodiscard]] season::Conditions conditions(ObjectReader& in);
+void source(LineWriter& out, const season::AirSource& s);
+[[nodiscard]] season::AirSource source(ObjectReader& in);
+void writePumped(LineWriter& out, const season::PumpedRecord& p);
+[[nodiscard]] season::PumpedRecord readPumped(ObjectReader& in);
+void writeBody(LineWriter& out, const WeatherNoted& b);
+void writeBody(LineWriter& out, const PlaceSet& b);
+void writeBody(LineWriter& out, const UnitAirRead& b);
+void writeBody(LineWriter& out, const LineSeen& b);
+[[nodiscard]] Body readWeatherNoted(ObjectReader& in);
+[[nodiscard]] Body readPlaceSet(ObjectReader& in);
+[[nodiscard]] Body readUnitAirRead(ObjectReader& in);
+[[nodiscard]] Body readLineSeen(ObjectReader& in);
+// Version of the kind that says what stands in the body: 1, or 2 for answers about air and ended checks that carry the weather.
+[[nodiscard]] std::int64_t versionOf(const Body& body);
+[[nodiscard]] std::int64_t newestOf(std::string_view kind);  // of a known kind
 
 }  // namespace snugline::book

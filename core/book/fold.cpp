@@ -3,6 +3,8 @@
 
 #include <sodium.h>
 
+#include "core/season/season_air.h"
+
 namespace snugline::book {
 
 season::Stamp stampOf(const Fact& fact) { return {fact.at, fact.who, fact.id(), fact.order}; }
@@ -39,6 +41,7 @@ void Folded::take(const Fact& fact, Entity entity, const std::string& id) {
 void Folded::take(const Fact& fact) {
   const Touches all(fact);
   for (const Touch& touch : all) take(fact, touch.entity, *touch.id);
+  settle();
 }
 
 void Folded::takeTeam(const Fact& fact) {
@@ -57,6 +60,8 @@ void Folded::takeTeam(const Fact& fact) {
     if (set->minute) views.team->practiceMinute = *set->minute;
     if (set->days) views.team->practiceDays = *set->days;
     if (!set->season.empty()) views.team->season = set->season;
+  } else if (views.team && views.team->id == fact.about) {
+    foldWeather(*views.team, fact);
   }
   changed[static_cast<std::size_t>(Entity::team)].insert(std::string(kTeamSubject));
 }
@@ -105,7 +110,15 @@ void Folded::takeUnit(const Fact& fact, const std::string& id) {
     unitsByTag[received->tagKey].insert(id);
   }
   foldUnit(it->second, unitNotes[id], fact);
+  if (std::holds_alternative<CheckAnswered>(fact.body) || std::holds_alternative<UnitAirRead>(fact.body)) m_unsettled.insert(id);
   changed[static_cast<std::size_t>(Entity::unit)].insert(id);
+}
+
+void Folded::settle() {
+  for (const std::string& id : m_unsettled) {
+    if (const auto it = views.units.find(id); it != views.units.end()) season::settleLeaks(it->second);
+  }
+  m_unsettled.clear();
 }
 
 void Folded::forget(Entity entity, const std::string& id) {

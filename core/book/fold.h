@@ -92,8 +92,11 @@ struct Folded {
   // After its facts or its sheet changed by other ways than take(): state of open checks on that sheet.
   void restate(const std::string& sheetHash);
   void restate(season::CheckRecord& check) const;
+  // Once after a fold: the leaks of units whose air was read. Whoever takes facts entity by entity asks for it when done.
+  void settle();
 
  private:
+  std::unordered_set<std::string> m_unsettled;  // units
   void takeTeam(const Fact& fact);
   void takePerson(const Fact& fact);
   void takeSheet(const Fact& fact, const std::string& hash);
@@ -105,6 +108,11 @@ struct Folded {
 [[nodiscard]] season::Stamp stampOf(const Fact& fact);
 void foldAthlete(season::AthleteRecord& record, AthleteNotes& notes, const Fact& fact);  // fold_athlete.cpp
 void foldUnit(season::UnitRecord& record, UnitNotes& notes, const Fact& fact);           // fold_unit.cpp
+// What facts say of a unit's air: fold_air.cpp.
+void foldAir(season::UnitRecord& record, const Fact& fact, const CheckAnswered& body);
+void foldAir(season::UnitRecord& record, const Fact& fact, const UnitAirRead& body);
+void foldPumped(season::UnitRecord& record, const Fact& fact, const CheckEnded& body);
+void foldWeather(season::TeamRecord& record, const Fact& fact);
 // The answers of a fact in a check, as the guide takes them. Nothing when it holds none.
 [[nodiscard]] std::vector<fit::Answer> answersIn(const Fact& fact);  // fold_check.cpp
 [[nodiscard]] std::string hashOf(std::string_view bytes);            // BLAKE2b-256, hex

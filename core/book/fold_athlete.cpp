@@ -119,6 +119,7 @@ struct AthleteFold {
     ended.check = fact.about;
     ended.unit = b.unit;
     ended.stamp = stampOf(fact);
+    ended.climate = season::climateOf(b.conditions);
     const auto known = std::find_if(notes.open.begin(), notes.open.end(), [&](const auto& o) { return o.check == fact.about; });
     const bool isFirstEnd = known != notes.open.end();
     if (isFirstEnd) {
@@ -175,6 +176,10 @@ struct AthleteFold {
   }
   void operator()(const HairChanged&) const { record.hairChanged = stampOf(fact); }
 
+  void operator()(const LineSeen& b) const {
+    record.lines.push_back({b.unit, b.brow, b.straps, b.hold, season::climateOf(b.conditions), stampOf(fact)});
+  }
+
   // Facts that touch no athlete.
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}
@@ -189,6 +194,9 @@ struct AthleteFold {
   void operator()(const UnitMoved&) const {}
   void operator()(const CheckAnswered&) const {}
   void operator()(const PracticeSet&) const {}
+  void operator()(const WeatherNoted&) const {}
+  void operator()(const PlaceSet&) const {}
+  void operator()(const UnitAirRead&) const {}
   void operator()(const Corrected&) const {}
   void operator()(const NoteAdded&) const {}
   void operator()(const Unknown&) const {}

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/book/fold.h"
+#include "core/season/season_air.h"
 
 namespace snugline::book {
 
@@ -78,6 +79,7 @@ struct UnitFold {
       record.isInService = false;
       record.place = here;
       record.points = {};  // back from elsewhere: everything is open again
+      season::forgetAir(record);
       notes.readings.clear();
       record.isLabelDisputed = false;
     } else {
@@ -104,7 +106,7 @@ struct UnitFold {
 
   // Facts that change no unit.
   void operator()(const PartChanged&) const {}
-  void operator()(const CheckEnded&) const {}
+  void operator()(const CheckEnded& b) const { foldPumped(record, fact, b); }
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const {}
@@ -114,11 +116,15 @@ struct UnitFold {
   void operator()(const TapeRead&) const {}
   void operator()(const SheetAdopted&) const {}
   void operator()(const CheckBegun&) const {}
-  void operator()(const CheckAnswered&) const {}
+  void operator()(const CheckAnswered& b) const { foldAir(record, fact, b); }
+  void operator()(const UnitAirRead& b) const { foldAir(record, fact, b); }
   void operator()(const Said&) const {}
   void operator()(const SaidAcknowledged&) const {}
   void operator()(const HairChanged&) const {}
   void operator()(const PracticeSet&) const {}
+  void operator()(const WeatherNoted&) const {}
+  void operator()(const PlaceSet&) const {}
+  void operator()(const LineSeen&) const {}
   void operator()(const Corrected&) const {}
   void operator()(const NoteAdded&) const {}
   void operator()(const Unknown&) const {}

@@ -46,7 +46,10 @@ struct Collector {
     add(Entity::check, fact.about);
     add(Entity::athlete, b.athlete);
   }
-  void operator()(const CheckAnswered&) const { add(Entity::check, fact.about); }
+  void operator()(const CheckAnswered& b) const {
+    add(Entity::check, fact.about);
+    add(Entity::unit, b.unit);
+  }
   void operator()(const CheckEnded& b) const {
     add(Entity::check, fact.about);
     add(Entity::athlete, b.athlete);
@@ -58,6 +61,13 @@ struct Collector {
   }
   void operator()(const SaidAcknowledged&) const { add(Entity::athlete, fact.about); }
   void operator()(const HairChanged&) const { add(Entity::athlete, fact.about); }
+  void operator()(const WeatherNoted&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
+  void operator()(const PlaceSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
+  void operator()(const UnitAirRead&) const { add(Entity::unit, fact.about); }
+  void operator()(const LineSeen& b) const {
+    add(Entity::athlete, fact.about);
+    add(Entity::unit, b.unit);  // its record stays; its history shows the line
+  }
   void operator()(const Corrected& b) const { out.keep(Entity::other, b.touches); }
   void operator()(const NoteAdded&) const { add(Entity::other, fact.about); }
   void operator()(const Unknown&) const { add(Entity::other, fact.about); }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "core/book/fact_json.h"
 #include "core/book/view_rows.h"
+#include "core/season/season_air.h"
 
 namespace snugline::book {
 
@@ -32,6 +33,38 @@ std::optional<Day> dayIf(Reader& in, std::string_view key) {
 Day day(Reader& in, std::string_view key) { return Day{static_cast<std::int32_t>(in.integer(key, -kDayMost, kDayMost))}; }
 fit::Side side(Reader& in) { return in.wordIf("side", fit::sideFromCode).value_or(fit::Side::both); }
 
+season::Climate climate(Reader& in) {
+  season::Climate c;
+  c.temperatureMk = static_cast<std::int32_t>(in.integerIf("temperature_mk", 0, 1'000'000).value_or(0));
+  c.ambientPa = static_cast<std::int32_t>(in.integerIf("ambient_pa", 0, 1'000'000).value_or(0));
+  return c;
+}
+
+season::AirEvent airEvent(Reader& in) {
+  season::AirEvent e;
+  e.port = in.word("port", gear::portFromCode);
+  e.kind = in.word("kind", season::airKindFromCode);
+  e.isOnHead = in.flag("on_head");
+  if (const auto pa = in.integerIf("gauge_pa")) e.gauge = Pressure{*pa};
+  e.pumps = static_cast<int>(in.integerIf("pumps", -1000, 1000).value_or(0));
+  e.climate = climate(in);
+  e.source = source(in);
+  e.check = in.textOr("check");
+  e.stamp = stamp(in, "stamp");
+  return e;
+}
+
+season::LineRecord line(Reader& in) {
+  season::LineRecord l;
+  l.unit = in.text("unit");
+  l.brow = in.word("brow", findingWord);
+  l.straps = in.word("straps", findingWord);
+  l.hold = in.word("hold", findingWord);
+  l.climate = climate(in);
+  l.stamp = stamp(in, "stamp");
+  return l;
+}
+
 std::optional<gear::Label> labelIf(Reader& in) {
   const auto kind = in.wordIf("label", labelKindFromCode);
   if (!kind) return std::nullopt;
@@ -59,6 +92,7 @@ season::EndedCheck ended(Reader& in) {
   e.isHairDry = in.flag("hair_dry");
   e.dueFrom = day(in, "due_from");
   e.dueBy = day(in, "due_by");
+  e.climate = climate(in);
   e.stamp = stamp(in, "stamp");
   return e;
 }
@@ -124,6 +158,7 @@ void athlete(Reader& in, season::AthleteRecord& r, AthleteNotes& notes) {
   r.hairChanged = stampIf(in, "hair_changed");
   r.partChanged = stampIf(in, "part_changed");
   in.objects("checks", [&](Reader& each) { r.checks.push_back(ended(each)); });
+  if (in.has("lines")) in.objects("lines", [&](Reader& each) { r.lines.push_back(line(each)); });
   in.object("notes", [&](Reader& inner) { notes = athleteNotes(inner); });
   // The rest of the record says the same as the notes and is not stored twice.
   for (const auto& pairing : notes.pairings) r.units.push_back(pairing.unit);
@@ -169,6 +204,17 @@ void unit(Reader& in, season::UnitRecord& r, UnitNotes& notes) {
     r.holds.push_back(std::move(hold));
   });
   r.athletes = textsIf(in, "athletes");
+  if (in.has("air")) in.objects("air", [&](Reader& each) { r.air.push_back(airEvent(each)); });
+  r.airFrom = static_cast<std::uint32_t>(in.integerIf("air_from", 0, static_cast<std::int64_t>(r.air.size())).value_or(0));
+  if (in.has("pumped")) {
+    in.objects("pumped", [&](Reader& each) {
+      season::PumpedRecord pumped = readPumped(each);
+      pumped.check = each.text("check");
+      r.pumped.push_back(std::move(pumped));
+    });
+  }
+  season::workOutPorts(r);
+  season::settleLeaks(r);
   in.object("notes", [&](Reader& inner) {
     inner.objects("readings", [&](Reader& each) {
       UnitNotes::Reading reading;
@@ -216,6 +262,21 @@ void team(Reader& in, season::TeamRecord& r) {
   r.seasonEnd = dayIf(in, "season_end");
   r.practiceMinute = static_cast<int>(in.integer("minute", 0, 1439));
   if (!in.booleans("days", r.practiceDays)) in.fail(ErrorCode::wrongType, "days");
+  in.objectIf("weather", [&](Reader& inner) {
+    season::WeatherRecord weather;
+    weather.conditions = readConditions(inner);
+    weather.stamp = stamp(inner, "stamp");
+    r.weather = std::move(weather);
+  });
+  if (!in.has("places")) return;
+  in.objects("places", [&](Reader& each) {
+    season::PlaceRecord& place = r.places[each.text("place")];
+    if (const auto mm = each.integerIf("elevation_mm")) place.elevation = Elevation{*mm};
+    place.isPreset = each.flag("preset");
+    for (std::size_t i = 0; i < season::kWhereaboutsCount; ++i) {
+      if (const auto mk = each.integerIf(season::code(static_cast<season::Whereabouts>(i)))) place.temperatures[i] = Temperature{*mk};
+    }
+  });
 }
 
 }  // namespace

@@ -32,6 +32,71 @@ void label(LineWriter& out, const gear::Label& l) {
   out.text("source", l.source);
 }
 
+void climate(LineWriter& out, const season::Climate& c) {
+  if (c.temperatureMk != 0) out.key("temperature_mk").integer(c.temperatureMk);
+  if (c.ambientPa != 0) out.key("ambient_pa").integer(c.ambientPa);
+}
+
+void airOf(LineWriter& out, const season::UnitRecord& r) {
+  if (!r.air.empty()) {
+    out.key("air").beginArray();
+    for (const season::AirEvent& e : r.air) {
+      out.beginObject().key("port").string(gear::code(e.port)).key("kind").string(season::code(e.kind)).flag("on_head", e.isOnHead);
+      if (e.gauge) out.key("gauge_pa").integer(e.gauge->pa);
+      if (e.pumps != 0) out.key("pumps").integer(e.pumps);
+      climate(out, e.climate);
+      source(out, e.source);
+      out.text("check", e.check);
+      stamp(out, "stamp", e.stamp);
+      out.endObject();
+    }
+    out.endArray();
+  }
+  if (r.airFrom != 0) out.key("air_from").integer(r.airFrom);
+  if (r.pumped.empty()) return;
+  out.key("pumped").beginArray();
+  for (const season::PumpedRecord& each : r.pumped) {
+    out.beginObject();
+    writePumped(out, each);
+    out.key("check").string(each.check).endObject();
+  }
+  out.endArray();
+}
+
+void linesOf(LineWriter& out, const season::AthleteRecord& r) {
+  if (r.lines.empty()) return;
+  out.key("lines").beginArray();
+  for (const season::LineRecord& l : r.lines) {
+    out.beginObject().key("unit").string(l.unit).key("brow").string(fit::code(l.brow)).key("straps").string(fit::code(l.straps));
+    out.key("hold").string(fit::code(l.hold));
+    climate(out, l.climate);
+    stamp(out, "stamp", l.stamp);
+    out.endObject();
+  }
+  out.endArray();
+}
+
+void weatherOf(LineWriter& out, const season::TeamRecord& r) {
+  if (r.weather) {
+    out.key("weather").beginObject();
+    writeConditions(out, r.weather->conditions);
+    stamp(out, "stamp", r.weather->stamp);
+    out.endObject();
+  }
+  if (r.places.empty()) return;
+  out.key("places").beginArray();
+  for (const auto& [name, place] : r.places) {
+    out.beginObject().key("place").string(name);
+    if (place.elevation) out.key("elevation_mm").integer(place.elevation->mm);
+    out.flag("preset", place.isPreset);
+    for (std::size_t i = 0; i < season::kWhereaboutsCount; ++i) {
+      if (place.temperatures[i]) out.key(season::code(static_cast<season::Whereabouts>(i))).integer(place.temperatures[i]->mk);
+    }
+    out.endObject();
+  }
+  out.endArray();
+}
+
 void ended(LineWriter& out, const season::EndedCheck& e) {
   std::string strip;
   for (fit::Finding finding : e.strip) strip += static_cast<char>('0' + static_cast<int>(finding));
@@ -40,6 +105,7 @@ void ended(LineWriter& out, const season::EndedCheck& e) {
   texts(out, "reasons", e.reasons);
   out.key("strip").string(strip).flag("hair_dry", e.isHairDry);
   out.key("due_from").integer(e.dueFrom.number).key("due_by").integer(e.dueBy.number);
+  climate(out, e.climate);
   stamp(out, "stamp", e.stamp);
   out.endObject();
 }
@@ -80,7 +146,9 @@ std::string rowOf(const season::TeamRecord& r) {
   dayIf(out, "season_end", r.seasonEnd);
   out.key("minute").integer(r.practiceMinute).key("days").beginArray();
   for (bool day : r.practiceDays) out.boolean(day);
-  out.endArray().endObject();
+  out.endArray();
+  weatherOf(out, r);
+  out.endObject();
   return out.take();
 }
 
@@ -127,6 +195,7 @@ std::string rowOf(const season::AthleteRecord& r, const AthleteNotes& notes) {
   out.key("checks").beginArray();
   for (const auto& each : r.checks) ended(out, each);
   out.endArray();
+  linesOf(out, r);
   notesOf(out, notes);
   out.endObject();
   return out.take();
@@ -163,6 +232,7 @@ std::string rowOf(const season::UnitRecord& r, const UnitNotes& notes) {
   }
   out.endArray();
   texts(out, "athletes", r.athletes);
+  airOf(out, r);
   out.key("notes").beginObject().key("readings").beginArray();
   for (const auto& reading : notes.readings) {
     out.beginObject().key("fact").string(reading.fact);

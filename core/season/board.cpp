@@ -212,6 +212,10 @@ std::string_view code(DueKind k) {
       return "part-changed";
     case DueKind::airChanged:
       return "air-changed";
+    case DueKind::airLeaking:
+      return "air-leaking";
+    case DueKind::lineOff:
+      return "line-off";
     case DueKind::dryHair:
       return "dry-hair";
     case DueKind::breakIn:
@@ -249,7 +253,9 @@ void Board::build(const Views& views, BoardTime time, const Conditions& conditio
   m_slots.clear();
   m_free.clear();
   m_counts = {};
-  const DueContext context = contextOf(views, time);
+  m_weather = season::weatherNow(views, time, conditions);
+  m_watches.clear();
+  const DueContext context = contextOf(views, time, conditions);
   m_rows.resize(views.athletes.size());
   m_ranks.resize(views.athletes.size());
   Walk walk(views);
@@ -310,7 +316,8 @@ std::optional<std::size_t> Board::placeOf(const std::string& athlete) const {
 
 void Board::update(const Views& views, const std::vector<std::string>& athletes) {
   indexSlots();
-  const DueContext context = contextOf(views, m_time);
+  m_weather = season::weatherNow(views, m_time, m_conditions);
+  const DueContext context = contextOf(views, m_time, m_conditions);
   const auto laneOf = [this](std::uint32_t slot) -> int& { return m_counts[static_cast<std::size_t>(m_rows[slot].lane)]; };
   for (const std::string& id : athletes) {
     const AthleteRecord* athlete = views.athlete(id);
@@ -326,6 +333,7 @@ void Board::update(const Views& views, const std::vector<std::string>& athletes)
       const std::uint32_t slot = m_free.back();
       m_free.pop_back();
       makeRow(context, *athlete, m_rows[slot]);
+      watch(views, slot);
       m_ranks[slot] = rankKeyOf(m_rows[slot]);
       m_order.insert(m_order.begin() + placeOfSlot(slot), slot);
       m_slots.emplace(id, slot);
@@ -339,9 +347,11 @@ void Board::update(const Views& views, const std::vector<std::string>& athletes)
       m_order.erase(old);
       m_free.push_back(slot);
       m_slots.erase(known);
+      if (!m_watches.empty()) m_watches[slot] = {};
       continue;
     }
     makeRow(context, *athlete, m_rows[slot]);
+    watch(views, slot);
     ++laneOf(slot);
     const RankKey key = rankKeyOf(m_rows[slot]);
     if (key == m_ranks[slot]) continue;

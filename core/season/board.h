@@ -21,6 +21,7 @@
 #include <vector>
 
 #include "core/season/record.h"
+#include "core/season/season_air.h"
 
 namespace snugline::season {
 
@@ -47,7 +48,10 @@ enum class DueKind : std::uint8_t {
   wordOpen,    // mark, side, feels
   hairChanged,
   partChanged,
-  airChanged,  // weather; change (seam: filled once core/air exists)
+  airChanged,  // weather moved the air since the marks were last seen: port (the worst), change, air, cause, belowZero; count: ports
+               // concerned
+  airLeaking,  // port, change: a week at 20 C; count: readings
+  lineOff,     // mark, finding: seen off in a standing line
   dryHair,
   breakIn,       // count: day n of 3; late after 3
   weeklyLook,    // count: days since the last look
@@ -69,7 +73,11 @@ struct DueReason {
   fit::Side side = fit::Side::both;
   fit::Feels feels = fit::Feels::tight;
   std::optional<Day> day;
-  std::optional<Pressure> change;
+  std::optional<Pressure> change;  // of gauge pressure; negative: lost
+  std::optional<Pressure> air;     // gauge foreseen now, as a rigid bladder; nothing where it was never measured
+  std::optional<gear::Port> port;
+  AirCause cause = AirCause::none;
+  bool belowZero = false;  // no air left to hold it, as a rigid bladder
   int count = 0;
   std::string text;
   std::string who;  // person id of who recorded it, where it matters
@@ -93,18 +101,22 @@ struct DueRow {
   fit::MarkSet words;  // hollow bars: the athlete's word, not yet seen by staff
   std::array<fit::Feels, fit::kMarkCount> wordFeels{};
   std::array<gear::PointState, gear::kPointCount> points{};
+  bool isAirUnknown = false;  // has air, and weather is noted now, but none was when it was set: nothing is judged
   friend bool operator==(const DueRow&, const DueRow&) = default;
-};
-
-// Weather and place as noted; a seam until core/air exists: nothing here changes a row yet.
-struct Conditions {
-  std::optional<Temperature> temperature;
-  std::optional<Elevation> elevation;
 };
 
 struct BoardTime {
   Instant now;  // today is dayOf(now)
 };
+
+// Weather that counts now: each part as given, else as the Book last noted it, however long ago.
+struct WeatherNow {
+  Conditions conditions;
+  std::optional<Instant> notedAt;  // of the parts that the Book gave; nothing when all were given or none is known
+  bool isOld = false;              // noted more than a day before now: still counts, and is shown as such
+};
+inline constexpr std::int64_t kWeatherFreshMs = 24LL * 60 * 60 * 1000;  // ours
+[[nodiscard]] WeatherNow weatherNow(const Views& views, BoardTime time, const Conditions& given);
 
 // Next practice at or after now by the team's schedule (its day); today when none is set.
 [[nodiscard]] Day nextPractice(const Views& views, Instant now);
@@ -180,6 +192,11 @@ class Board {
   void build(const Views& views, BoardTime time, const Conditions& conditions);
   // Rows of these athletes are made anew and put in their place; others are not touched. Time and conditions as at build.
   void update(const Views& views, const std::vector<std::string>& athletes);
+  // The weather changed and nothing else did since build or update: rows whose air it concerns are made anew, and ranked.
+  void weather(const Views& views, const Conditions& conditions);
+  // Conditions that the rows were judged by: as given, and where nothing was given as last noted in the Book.
+  [[nodiscard]] const WeatherNow& weatherNow() const { return m_weather; }
+  [[nodiscard]] int airUnknownCount() const;  // helmets worn whose air cannot be judged (DueRow::isAirUnknown)
   [[nodiscard]] RankedRows rows() const { return {m_rows, m_order}; }
   // Place of an athlete's row, or nothing. Binary search once update was called, else one look along the rows.
   [[nodiscard]] std::optional<std::size_t> placeOf(const std::string& athlete) const;
@@ -187,6 +204,7 @@ class Board {
 
  private:
   void rank();
+  void watch(const Views& views, std::uint32_t slot);  // board_air.cpp
   void indexSlots();
   [[nodiscard]] bool isBefore(std::uint32_t a, std::uint32_t b) const;
   [[nodiscard]] std::ptrdiff_t placeOfSlot(std::uint32_t slot) const;
@@ -199,7 +217,9 @@ class Board {
   std::unordered_map<std::string, std::uint32_t> m_slots;  // by athlete; filled at the first update
   std::array<int, 4> m_counts{};
   BoardTime m_time;
-  Conditions m_conditions;
+  Conditions m_conditions;  // as given
+  WeatherNow m_weather;
+  std::vector<AirWatch> m_watches;  // by slot; filled when the weather first changes
 };
 
 }  // namespace snugline::season

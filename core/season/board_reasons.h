@@ -16,8 +16,10 @@ struct DueContext {
   Instant now;
   Day today, practice;
   std::optional<Day> seasonStart, seasonEnd;
+  Climate climate;                   // now; nothing known: the air is not judged
+  std::optional<Instant> weatherAt;  // noted; nothing when it was given
 };
-[[nodiscard]] DueContext contextOf(const Views& views, BoardTime time);
+[[nodiscard]] DueContext contextOf(const Views& views, BoardTime time, const Conditions& conditions = {});
 
 // What is read off an athlete's record before any rule is asked.
 struct Standing {
@@ -28,6 +30,7 @@ struct Standing {
   const EndedCheck* last = nullptr;          // in the unit worn since it was paired, not dated after now unless it found something
   const EndedCheck* fit = nullptr;           // the first fit or refit that the break-in counts from
   const EndedCheck* look = nullptr;          // the last check that saw the marks
+  const LineRecord* line = nullptr;          // the last time seen in a line in the unit worn, since it was paired
   const EndedCheck* lookAfterFit = nullptr;  // a look on a later day than the fit
 };
 // worn: the one unit that the athlete is paired with where that is known already, else it is looked for.
@@ -42,6 +45,11 @@ struct NextLook {
 
 // Fills a row that may have been used before: its memory is kept, so that a board made anew asks for little.
 void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row, const UnitRecord* worn = nullptr);
+
+// In which the marks were last seen in the unit worn; no stamp when never. board_air.cpp.
+[[nodiscard]] MarksSeen marksSeen(const Standing& standing);
+// The reasons of air and of the line; true when there is air that cannot be judged. board_air.cpp.
+[[nodiscard]] bool findAirReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons);
 
 // All reasons, in no order, in place of what was there.
 void findReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons);

@@ -61,6 +61,8 @@ RowAction actionFor(DueKind kind, const Standing& standing) {
     case DueKind::wordOpen:
     case DueKind::partChanged:
     case DueKind::airChanged:
+    case DueKind::airLeaking:
+    case DueKind::lineOff:
     case DueKind::breakIn:
     case DueKind::weeklyLook:
     case DueKind::pointUnseen:
@@ -106,12 +108,15 @@ void drawStrip(DueRow& row, const DueContext& context, const Standing& standing)
 
 }  // namespace
 
-DueContext contextOf(const Views& views, BoardTime time) {
+DueContext contextOf(const Views& views, BoardTime time, const Conditions& conditions) {
   DueContext context;
   context.views = &views;
   context.now = time.now;
   context.today = dayOf(time.now);
   context.practice = nextPractice(views, time.now);
+  const WeatherNow weather = weatherNow(views, time, conditions);
+  context.climate = climateOf(weather.conditions);
+  context.weatherAt = weather.notedAt;
   if (views.team) {
     context.seasonStart = views.team->seasonStart;
     context.seasonEnd = views.team->seasonEnd;
@@ -169,6 +174,10 @@ Standing standingOf(const DueContext& context, const AthleteRecord& athlete, con
   for (auto it = athlete.checks.rbegin(); it != athlete.checks.rend() && standing.fit == nullptr; ++it) {
     if (isFit(*it) && isSeen(context, it->stamp.at) && isOfThisUnit(*it)) standing.fit = &*it;
   }
+  for (auto it = athlete.lines.rbegin(); it != athlete.lines.rend() && standing.line == nullptr; ++it) {
+    const bool isSince = !athlete.paired || isAfter(it->stamp, *athlete.paired);
+    if (it->unit == standing.unit->id && isSince && isSeen(context, it->stamp.at)) standing.line = &*it;
+  }
   if (standing.fit != nullptr && standing.look != nullptr && dayOf(standing.look->stamp.at) > dayOf(standing.fit->stamp.at)) {
     standing.lookAfterFit = standing.look;
   }
@@ -207,6 +216,7 @@ void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& ro
   row.wordFeels = {};
   row.points = {};
   findReasons(context, standing, row.reasons);
+  row.isAirUnknown = findAirReasons(context, standing, row.reasons);
   if (row.reasons.size() > 1) {
     std::stable_sort(row.reasons.begin(), row.reasons.end(), [](const DueReason& a, const DueReason& b) {
       if (a.lane != b.lane) return a.lane < b.lane;
@@ -240,9 +250,9 @@ void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& ro
   drawStrip(row, context, standing);
 }
 
-DueRow rowOf(const Views& views, const AthleteRecord& athlete, BoardTime time, const Conditions&) {
+DueRow rowOf(const Views& views, const AthleteRecord& athlete, BoardTime time, const Conditions& conditions) {
   DueRow row;
-  makeRow(contextOf(views, time), athlete, row);
+  makeRow(contextOf(views, time, conditions), athlete, row);
   return row;
 }
 

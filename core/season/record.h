@@ -18,26 +18,19 @@
 #include "core/gear/model_sheet.h"
 #include "core/gear/points.h"
 #include "core/quantity/time.h"
+#include "core/season/air_record.h"
 #include "core/season/code_hash.h"
+#include "core/season/stamp.h"
 
 namespace snugline::season {
-
-// When and by whom something was recorded, and which fact says so.
-struct Stamp {
-  Instant at;
-  std::string who;         // person id; empty when the Book knew nobody yet
-  std::string fact;        // "device:n"
-  std::int64_t order = 0;  // Lamport order of that fact; 0 when not kept, then device:n and the wall time decide
-  friend bool operator==(const Stamp&, const Stamp&) = default;
-};
-// Was `a` written down after `b`: by order, else by the counter of the same device, else by wall time.
-[[nodiscard]] bool isAfter(const Stamp& a, const Stamp& b);
 
 struct TeamRecord {
   std::string id, name, mascot, season;  // season "2026"
   std::optional<Day> seasonStart, seasonEnd;
   int practiceMinute = 930;                                                      // 15:30
   std::array<bool, 7> practiceDays{true, true, true, true, true, false, false};  // Monday first
+  std::optional<WeatherRecord> weather;                                          // as last noted
+  std::map<std::string, PlaceRecord> places;                                     // by name
   friend bool operator==(const TeamRecord&, const TeamRecord&) = default;
 };
 struct PersonRecord {
@@ -78,8 +71,17 @@ struct EndedCheck {
   std::array<fit::Finding, fit::kMarkCount> strip{};
   bool isHairDry = false;
   Day dueFrom, dueBy;
+  Climate climate;  // in which the marks were seen
   Stamp stamp;
   friend bool operator==(const EndedCheck&, const EndedCheck&) = default;
+};
+// Seen in a standing line: three marks at a glance, never nine, and no verdict.
+struct LineRecord {
+  std::string unit;
+  fit::Finding brow = fit::Finding::unseen, straps = fit::Finding::unseen, hold = fit::Finding::unseen;
+  Climate climate;
+  Stamp stamp;
+  friend bool operator==(const LineRecord&, const LineRecord&) = default;
 };
 struct AthleteRecord {
   std::string id, jersey, family, given;  // jersey as written: "07", "00"
@@ -95,6 +97,7 @@ struct AthleteRecord {
   std::optional<Stamp> partChanged;  // on the unit worn, not seen in a fit since
   std::string openCheck;             // begun and not ended; empty when none
   std::vector<EndedCheck> checks;    // oldest first
+  std::vector<LineRecord> lines;     // oldest first
   friend bool operator==(const AthleteRecord&, const AthleteRecord&) = default;
 };
 
@@ -130,6 +133,10 @@ struct UnitRecord {
   std::array<std::optional<PointSeenRecord>, gear::kPointCount> points;
   std::vector<HoldRecord> holds;      // open ones
   std::vector<std::string> athletes;  // paired now; more than one is an open question
+  std::vector<AirEvent> air;          // oldest first
+  std::uint32_t airFrom = 0;          // events before this one are of bladders since repaired or replaced
+  std::vector<PortAir> ports;         // by gear::Port, worked out from the events; empty before the first
+  std::vector<PumpedRecord> pumped;   // what pumps did in its checks, oldest first
   friend bool operator==(const UnitRecord&, const UnitRecord&) = default;
 };
 

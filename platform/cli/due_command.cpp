@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// `snug due`: the board. Weather comes with the arithmetic of air; until then it is read, checked, and said not to be judged.
+// `snug due`: the board, judged by the weather given, else by the weather that the Book noted last.
 #include <algorithm>
 
 #include "core/season/board.h"
@@ -14,22 +14,59 @@ Result<season::Conditions> conditionsOf(const DueRequest& request) {
   if (!request.temperature.empty()) {
     const Result<Temperature> temperature = parseTemperature(request.temperature, "--temperature");
     if (!temperature) return tl::unexpected<Error>(temperature.error());
+    const Result<Temperature> believed = air::believed(*temperature, "--temperature");
+    if (!believed) return tl::unexpected<Error>(believed.error());
     conditions.temperature = *temperature;
   }
   if (!request.elevation.empty()) {
     const Result<Elevation> elevation = parseElevation(request.elevation, "--elevation");
     if (!elevation) return tl::unexpected<Error>(elevation.error());
+    const Result<Elevation> believed = air::believed(*elevation, "--elevation");
+    if (!believed) return tl::unexpected<Error>(believed.error());
     conditions.elevation = *elevation;
   }
   return conditions;
 }
 
-std::vector<std::string> notJudged(const season::Conditions& conditions) {
+// What the rows were judged by, and what was not judged, for people.
+std::vector<std::string> notesOn(const season::Board& board) {
   std::vector<std::string> lines;
-  if (conditions.temperature)
-    lines.push_back("Temperature " + print(*conditions.temperature, UnitSystem::metric) + " noted, not judged yet");
-  if (conditions.elevation) lines.push_back("Elevation " + print(*conditions.elevation, UnitSystem::metric) + " noted, not judged yet");
+  const season::WeatherNow& weather = board.weatherNow();
+  if (weather.notedAt && (weather.conditions.temperature || weather.conditions.elevation)) {
+    std::string line = "Weather as noted " + print(*weather.notedAt) + ':';
+    if (weather.conditions.temperature) line += ' ' + print(*weather.conditions.temperature, UnitSystem::metric);
+    if (weather.conditions.elevation) line += ' ' + print(*weather.conditions.elevation, UnitSystem::metric);
+    if (weather.isOld) line += ", more than a day ago";
+    lines.push_back(line);
+  }
+  if (const int count = board.airUnknownCount(); count > 0)
+    lines.push_back("No weather was noted when the air of " + std::to_string(count) + (count == 1 ? " helmet" : " helmets") +
+                    " was set, so it is not judged");
   return lines;
+}
+
+void writeWeather(json::Writer& out, const season::WeatherNow& weather) {
+  constexpr int kMilli = 1000;
+  const season::Conditions& c = weather.conditions;
+  out.key("weather").beginObject();
+  const auto number = [&](const char* key, std::optional<std::int64_t> thousandths) {
+    out.key(key);
+    if (thousandths) {
+      out.real(static_cast<double>(*thousandths) / kMilli, 3);
+    } else {
+      out.null();
+    }
+  };
+  number("celsius", c.temperature ? std::optional(c.temperature->mk - Temperature{}.mk) : std::nullopt);
+  number("elevation_m", c.elevation ? std::optional(c.elevation->mm) : std::nullopt);
+  number("ambient_kpa", season::ambientOf(c) ? std::optional(season::ambientOf(c)->pa) : std::nullopt);
+  out.key("place").string(c.place).key("old").boolean(weather.isOld).endObject();
+  out.key("weather_at");
+  if (weather.notedAt) {
+    out.string(print(*weather.notedAt));
+  } else {
+    out.null();
+  }
 }
 
 std::string nameOf(const season::DueRow& row) { return row.given.empty() ? row.family : row.given + ' ' + row.family; }
@@ -81,12 +118,14 @@ Result<Reply> due(const DueRequest& request, Outside& outside) {
 
   season::Board board;
   board.build((*opened)->views(), {*now}, *conditions);
-  const std::vector<std::string> notes = notJudged(*conditions);
+  const std::vector<std::string> notes = notesOn(board);
   json::Writer out;
   out.beginObject().key("rows").beginArray();
   for (const season::DueRow& row : board.rows()) writeRow(out, row);
   out.endArray();
   out.key("at").string(print(*now));
+  writeWeather(out, board.weatherNow());
+  out.key("air_unknown").integer(board.airUnknownCount());
   writeStrings(out, "why", notes);
   out.endObject();
 

@@ -89,6 +89,38 @@ std::string complaint(const Error& e) {
 
 std::string count(int n, const char* one, const char* many) { return std::to_string(n) + ' ' + (n == 1 ? one : many); }
 
+std::string airReason(const season::DueReason& r) {
+  const std::string where = "Air" + (r.port ? " in " + std::string(code(*r.port)) : std::string());
+  const auto amount = [](Pressure p) { return print(p.pa < 0 ? Pressure{-p.pa} : p, UnitSystem::metric); };
+  if (r.kind == season::DueKind::airLeaking)
+    return where + " leaks about " + amount(r.change.value_or(Pressure{})) + " a week (" + count(r.count, "reading", "readings") + ")";
+  if (r.cause == season::AirCause::refilled) return where + " filled since the marks were last seen";
+  std::string line = where + (r.change && r.change->pa < 0 ? " down about " : " up about ") + amount(r.change.value_or(Pressure{}));
+  switch (r.cause) {
+    case season::AirCause::cold:
+      line += " by cold";
+      break;
+    case season::AirCause::warm:
+      line += " by warmth";
+      break;
+    case season::AirCause::altitude:
+      line += " by altitude";
+      break;
+    case season::AirCause::both:
+      line += " by temperature and altitude";
+      break;
+    case season::AirCause::none:
+    case season::AirCause::refilled:
+      break;
+  }
+  if (r.belowZero) {
+    line += ", no air left to hold it if the bladder is rigid";
+  } else {
+    line += r.air ? ", to " + print(*r.air, UnitSystem::metric) + " if the bladder is rigid" : std::string(", not measured");
+  }
+  return r.count > 1 ? line + ", " + count(r.count, "port", "ports") + " in all" : line;
+}
+
 std::string markReason(const season::DueReason& r, const char* before) {
   return r.mark ? std::string(before) + words(*r.mark, r.finding, r.side) : std::string(before) + "the fit";
 }
@@ -165,7 +197,10 @@ std::string sentence(const season::DueReason& r) {
     case DueKind::partChanged:
       return "A part was changed since the last fit";
     case DueKind::airChanged:
-      return "Air has changed" + (r.change ? " by about " + print(*r.change, UnitSystem::metric) : std::string());
+    case DueKind::airLeaking:
+      return airReason(r);
+    case DueKind::lineOff:
+      return markReason(r, "Seen off in line: ");
     case DueKind::dryHair:
       return "Fitted on dry hair, wet it and see again";
     case DueKind::breakIn:

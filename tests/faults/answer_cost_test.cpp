@@ -53,7 +53,7 @@ TEST_CASE("Every answer of a long series costs exactly one sync and at most six 
     const Day today = world.today();
     const auto kind = isFirst ? fit::CheckKind::first : fit::CheckKind::look;
     f.check = meter.put(must(book::beginCheck(book->views(), f.athlete, kind, today))).ids.front();
-    const auto give = [&](const fit::Answer& given) { meter.put(must(book::answer(book->views(), f.check, {given}, today))); };
+    const auto give = [&](const fit::Answer& given) { meter.put(must(book::answer(book->views(), f.check, {given}, world.clock.now()))); };
     if (isFirst) give(fit::HairSeen{true});
     for (fit::Mark mark : fit::kMarks) give(seen(mark));
     give(fit::PointsSound{});

@@ -73,7 +73,7 @@ TEST_CASE("A fit that was killed in the middle is where it was, and only the las
     const auto book = world.tryOpen();
     if (!book) _exit(1);
     const auto give = [&](const fit::Answer& given) {
-      const auto drafts = book::answer((*book)->views(), f.check, {given}, world.today());
+      const auto drafts = book::answer((*book)->views(), f.check, {given}, world.clock.now());
       if (!drafts || !(*book)->append(*drafts)) _exit(2);
     };
     give(fit::HairSeen{true});

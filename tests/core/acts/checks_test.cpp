@@ -102,18 +102,18 @@ TEST_CASE("The kind that is due: first in a new helmet, refit after a cut, dry h
 TEST_CASE("Answers of one touch are one fact; points and words are facts about helmet and athlete") {
   DeskWorld world;
   world.openCheck(fit::CheckKind::look);
-  auto drafts = answer(world.views, "d:500", {fit::GroupSnug{fit::LookView::front}}, kToday);
+  auto drafts = answer(world.views, "d:500", {fit::GroupSnug{fit::LookView::front}}, kNow);
   REQUIRE(drafts);
   CHECK(drafts->size() == 1);
   CHECK(drafts->front().about == "d:500");
-  drafts = answer(world.views, "d:500", {fit::PointsSound{}}, kToday);
+  drafts = answer(world.views, "d:500", {fit::PointsSound{}}, kNow);
   REQUIRE(drafts);
   CHECK(drafts->front().about == world.unitId);
   const auto& seen = std::get<PointsSeen>(drafts->front().body);
   CHECK(seen.points.size() == gear::kPointCount);
   CHECK(seen.isGroup);
   CHECK(seen.check == "d:500");
-  drafts = answer(world.views, "d:500", {fit::AthleteSaid{fit::Mark::crown, fit::Side::both, fit::Feels::tight}, fit::Unwell{}}, kToday);
+  drafts = answer(world.views, "d:500", {fit::AthleteSaid{fit::Mark::crown, fit::Side::both, fit::Feels::tight}, fit::Unwell{}}, kNow);
   REQUIRE(drafts);
   CHECK(kinds(*drafts) == std::vector<std::string>{"said", "said"});
   CHECK(drafts->front().about == world.athleteId);
@@ -127,10 +127,10 @@ TEST_CASE("An answer that the guide refuses drafts nothing") {
   change.deed = fit::Deed::add;
   change.port = gear::Port::jawLeft;  // this sheet has no air there
   change.pumps = 1;
-  const auto drafts = answer(world.views, "d:500", {fit::GroupSnug{fit::LookView::front}, change}, kToday);
+  const auto drafts = answer(world.views, "d:500", {fit::GroupSnug{fit::LookView::front}, change}, kNow);
   REQUIRE_FALSE(drafts);
   CHECK(drafts.error().code == ErrorCode::unknownPort);
-  CHECK(answer(world.views, "d:404", {}, kToday).error().code == ErrorCode::notFound);
+  CHECK(answer(world.views, "d:404", {}, kNow).error().code == ErrorCode::notFound);
 }
 
 TEST_CASE("A check with everything snug and sound ends in fits, and only then") {

@@ -116,7 +116,7 @@ inline void beginCheck(book::Book& book, Fitting& f, Day today, fit::CheckKind k
   f.check = put(book, must(book::beginCheck(book.views(), f.athlete, kind, today))).ids.front();
 }
 inline void answer(book::Book& book, const Fitting& f, const fit::Answer& given, Day today) {
-  put(book, must(book::answer(book.views(), f.check, {given}, today)));
+  put(book, must(book::answer(book.views(), f.check, {given}, instantAt(today, 930, -300))));
 }
 inline void fitWhole(book::Book& book, Fitting& f, ports::Clock& clock) {
   const Day today = dayOf(clock.now());

@@ -13,7 +13,7 @@ namespace snugline::test {
 
 class FactMaker {
  public:
-  static constexpr int kKinds = 24;  // every kind but corrected, which needs a fact to correct
+  static constexpr int kKinds = 28;  // every kind but corrected, which needs a fact to correct
   explicit FactMaker(std::uint64_t seed) : m_chance(seed) {}
 
   int pick(int low, int high) { return std::uniform_int_distribution<int>(low, high)(m_chance); }
@@ -52,6 +52,33 @@ class FactMaker {
       made.fullDate = dayOf(made.year, 3, pick(1, 28));
       made.source = "paper";
     }
+    return made;
+  }
+
+  season::Conditions conditions() {
+    season::Conditions made;
+    if (toss()) made.temperature = Temperature{pick(213'150, 333'150)};
+    if (toss()) made.elevation = Elevation{pick(-430'000, 9'000'000)};
+    if (pick(0, 3) == 0) made.ambient = Pressure{pick(30'000, 112'000)};
+    if (toss()) made.whereabouts = static_cast<season::Whereabouts>(pick(0, 2));
+    if (toss()) made.place = "place " + std::to_string(pick(1, 3));
+    return made;
+  }
+  season::AirSource source() {
+    season::AirSource made;
+    if (toss()) made.gauge = text();
+    if (pick(0, 3) == 0) made.rawDeciPascal = pick(900'000, 1'400'000);
+    if (pick(0, 3) == 0) made.zeroDeciPascal = pick(900'000, 1'100'000);
+    if (pick(0, 3) == 0) made.sensor = Temperature{pick(213'150, 333'150)};
+    return made;
+  }
+  gear::Port port() { return static_cast<gear::Port>(pick(0, 3)); }
+  season::PumpedRecord pumped() {
+    season::PumpedRecord made;
+    made.port = port();
+    made.pumps = pick(1, 3) * (toss() ? 1 : -1);
+    if (toss()) made.gapBefore = made.gapAfter = length();
+    if (toss()) made.airBefore = made.airAfter = pressure();
     return made;
   }
 
@@ -194,6 +221,13 @@ class FactMaker {
       case 17: {
         CheckAnswered made;
         for (int i = kind == 17 ? pick(0, 3) : 1; i > 0; --i) made.answers.push_back(answer());
+        const auto kindNow = book::kindOf(Body{made});
+        const bool isOfAir = kindNow == "air-read" || kindNow == "adjusted" || kindNow == "fitting-set" || kindNow == "check-answered";
+        if (isOfAir && pick(0, 3) != 0) {
+          made.unit = id(units);
+          made.conditions = conditions();
+          made.source = source();
+        }
         return {id(checks), made};
       }
       case 18: {
@@ -207,6 +241,8 @@ class FactMaker {
         made.outcome.isHairDry = toss();
         made.outcome.dueFrom = day();
         made.outcome.dueBy = day();
+        if (toss()) made.conditions = conditions();
+        for (int i = pick(-2, 2); i > 0; --i) made.pumped.push_back(pumped());
         return {id(checks), made};
       }
       case 19: {
@@ -235,6 +271,15 @@ class FactMaker {
         if (toss()) made.season = "2027";
         return {team, made};
       }
+      case 23:
+        return {team, WeatherNoted{conditions()}};
+      case 24:
+        return {team, PlaceSet{"place " + std::to_string(pick(1, 3)),
+                               pick(0, 2) == 0 ? std::nullopt : std::optional(Elevation{pick(0, 3'000'000)})}};
+      case 25:
+        return {id(units), UnitAirRead{port(), Pressure{pick(-20'000, 200'000)}, toss(), toss(), conditions(), source()}};
+      case 26:
+        return {id(athletes), LineSeen{id(units), finding(), finding(), finding(), conditions()}};
       default:
         return {id(athletes), NoteAdded{text()}};
     }
