@@ -12,8 +12,7 @@ namespace {
 
 using Bytes = std::span<const std::uint8_t>;
 
-constexpr std::uint32_t kPressureNotKnown = 0xFFFFFFFF;   // ours: the standard names none, and no air has 429 MPa
-constexpr std::int16_t kTemperatureNotKnown = INT16_MIN;  // 0x8000, GATT Specification Supplement
+constexpr std::uint32_t kPressureNotKnown = 0xFFFFFFFF;  // ours: the standard names none, and no air has 429 MPa
 constexpr int kCentiAbsoluteZero = -27'315;
 constexpr std::uint8_t kUncertaintyNotKnown = 0xFF;  // GATT Specification Supplement, ES Measurement (memory)
 constexpr std::size_t kMeasurementBytes = 11;
@@ -52,7 +51,7 @@ Result<GaugeValue> temperature(Bytes bytes) {
   GaugeValue v;
   v.kind = GaugeValueKind::temperature;
   const auto centi = static_cast<std::int16_t>(littleEndian(bytes));
-  v.isKnown = centi != kTemperatureNotKnown && centi >= kCentiAbsoluteZero;
+  v.isKnown = centi >= kCentiAbsoluteZero;  // the code for not known, 0x8000, is -327.68
   if (!v.isKnown) return v;
   v.temperature = Temperature::millikelvin(centi * 10 + 273'150);
   v.isQuestioned = !believed(v.temperature).has_value();
