@@ -95,16 +95,16 @@ struct CheckBegun {
 struct CheckAnswered {
   std::vector<fit::Answer> answers;
   // Said where an answer is about air; the unit then keeps it too.
-  std::string unit;
-  season::Conditions conditions;
-  season::AirSource source;
+  std::string unit{};
+  season::Conditions conditions{};
+  season::AirSource source{};
 };  // one touch: kinds hair-seen, fitted-set, mark-seen, adjusted, air-read, question-answered by its content
 struct CheckEnded {
   std::string athlete, unit;
   season::EndedCheck outcome;
-  season::Conditions conditions;             // in which the marks were seen
-  std::vector<season::PumpedRecord> pumped;  // without the check's name
-};                                           // about the check; outcome.stamp and outcome.climate are filled by the fold
+  season::Conditions conditions{};             // in which the marks were seen
+  std::vector<season::PumpedRecord> pumped{};  // without the check's name
+};                                             // about the check; outcome.stamp and outcome.climate are filled by the fold
 struct Said {
   season::SaidRecord said;
   std::string check;
