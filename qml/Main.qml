@@ -19,7 +19,7 @@ FocusScope {
     readonly property var places: ({
         "doors": "Line/Doors.qml", "line": "Line/Line.qml", "jersey": "Line/Jersey.qml", "turn": "Line/Turn.qml",
         "athlete": "Line/Athlete.qml", "tape": "Line/Tape.qml", "shelf": "Line/Shelf.qml", "guide": "Line/Guide.qml",
-        "verdict": "Line/Verdict.qml", "people": "Line/People.qml", "code": "Line/Code.qml",
+        "verdict": "Line/Verdict.qml", "people": "Line/People.qml", "line-check": "Line/LineCheck.qml", "code": "Line/Code.qml",
         "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml"
     })
 
@@ -55,7 +55,7 @@ FocusScope {
         if (place.screen === "dock")
             return { "model": shell.dock, "focus": true }
         if (place.screen === "book")
-            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "focus": true }
+            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "focus": true }
         return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }
     }
     function open(): void {

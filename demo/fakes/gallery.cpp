@@ -11,6 +11,7 @@
 #include <QQuickItem>
 #include <QQuickView>
 
+#include "demo/fakes/gallery_walk.h"
 #include "platform/app/composition.h"
 #include "qml/models/choices.h"
 #include "qml/models/shell.h"
@@ -22,35 +23,7 @@ namespace {
 constexpr int kPatienceMs = 20'000;
 constexpr int kSettleRounds = 12;
 
-class Gallery {
- public:
-  Gallery(app::Composition& composition, const QDir& folder, QSize size) : m_composition(composition), m_folder(folder), m_size(size) {}
-  bool walk();
-
- private:
-  bool until(const std::function<bool()>& isSo, const char* what);
-  void settle();
-  void go(const char* screen, const QString& what = {});
-  void shoot(const QString& name);
-  [[nodiscard]] bool isShown(const QString& screen);
-  void lineScreens();
-  void fitScreens();
-  void lookScreens();
-  void otherScreens();
-  void sayScreens();
-  bool setCode();
-  void answer(const char* name);
-  bool begin(season::RowAction action, const char* kind);
-  [[nodiscard]] QString athleteWith(const std::function<bool(const season::DueRow&)>& isWanted) const;
-  [[nodiscard]] models::GuideModel& guide() { return *m_composition.shell().guide(); }
-
-  app::Composition& m_composition;
-  QDir m_folder;
-  QSize m_size;
-  QString m_screen;  // what should be shown
-  int m_count = 0;
-  bool m_isGood = true;
-};
+}  // namespace
 
 bool Gallery::until(const std::function<bool()>& isSo, const char* what) {
   QDeadlineTimer patience(kPatienceMs);
@@ -314,20 +287,20 @@ bool Gallery::walk() {
   lineScreens();
   fitScreens();
   lookScreens();
+  airScreens();
+  gaugeScreens();
   otherScreens();
   sayScreens();
   return m_isGood;
 }
 
-}  // namespace
-
-bool writeGallery(app::Composition& composition, const QString& folder, QSize size) {
+bool writeGallery(app::Composition& composition, ports::MemoryGauge& gauge, const QString& folder, QSize size) {
   const QDir target(folder);
   if (!target.mkpath(QStringLiteral("."))) {
     std::fprintf(stderr, "Gallery: cannot make the folder %s.\n", qPrintable(folder));
     return false;
   }
-  return Gallery(composition, target, size).walk();
+  return Gallery(composition, gauge, target, size).walk();
 }
 
 }  // namespace snugline::demo

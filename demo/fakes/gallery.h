@@ -8,11 +8,14 @@
 namespace snugline::app {
 class Composition;
 }
+namespace snugline::ports {
+class MemoryGauge;
+}
 
 namespace snugline::demo {
 
 // Files "<size>-<number>-<screen>.png" in the folder; the composition has just loaded a fresh Book. False when a screen did not come or a
-// file could not be written; stderr says which.
-[[nodiscard]] bool writeGallery(app::Composition& composition, const QString& folder, QSize size);
+// file could not be written; stderr says which. gauge: the one that the composition speaks with, which the walk lets say things.
+[[nodiscard]] bool writeGallery(app::Composition& composition, ports::MemoryGauge& gauge, const QString& folder, QSize size);
 
 }  // namespace snugline::demo

@@ -11,6 +11,7 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
+#include "core/ports/memory_gauge.h"
 #include "demo/fakes/demo_clock.h"
 #include "demo/fakes/gallery.h"
 #include "demo/generator/demo_world.h"
@@ -52,7 +53,12 @@ class DemoApp {
     }
     const std::string keys = folder.filePath(QStringLiteral("keys")).toStdString();
     app::Edges edges{[options, isClockStill] { return std::make_unique<demo::DemoClock>(demo::nowOf(options), isClockStill); },
-                     [keys] { return std::make_unique<platform::FileKeys>(keys); }, std::make_shared<platform::FileAttempts>(keys)};
+                     [keys] { return std::make_unique<platform::FileKeys>(keys); }, std::make_shared<platform::FileAttempts>(keys),
+                     [this]() -> std::unique_ptr<ports::PressureGauge> {
+                       auto gauge = std::make_unique<ports::MemoryGauge>();
+                       m_gauge = gauge.get();
+                       return gauge;
+                     }};
     m_composition = std::make_unique<app::Composition>(std::move(edges), places);
     m_composition->load();
     if (m_composition->view().rootObject() == nullptr) {
@@ -61,9 +67,11 @@ class DemoApp {
     }
   }
   [[nodiscard]] app::Composition* composition() { return m_composition.get(); }  // null: said on stderr why
+  [[nodiscard]] ports::MemoryGauge& gauge() { return *m_gauge; }                 // of the composition
 
  private:
   std::unique_ptr<app::Composition> m_composition;
+  ports::MemoryGauge* m_gauge = nullptr;
 };
 
 // Each size begins from a fresh Book, so that every size shows the same flow.
@@ -76,7 +84,7 @@ bool writePictures(const QString& target, const QList<QSize>& sizes, const Look&
     if (demo.composition() == nullptr) return false;
     demo.composition()->choices().setTheme(look.theme);
     demo.composition()->choices().setTextPercent(look.textPercent);
-    isGood = demo::writeGallery(*demo.composition(), target, size) && isGood;
+    isGood = demo::writeGallery(*demo.composition(), demo.gauge(), target, size) && isGood;
   }
   return isGood;
 }

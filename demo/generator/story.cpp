@@ -291,7 +291,10 @@ void Story::runDay(const Season& season, Day day) {
   if (!flush() || day < season.start || day > season.end.plus(3)) return;
   if (day == season.end.plus(3)) return handBack(day);
   if (day > season.end) return;
+  if (day == season.start && season.isLast) notePlaces(day);
+  if (season.isLast) noteWeather(day);
   if (season.isLast && day == m_options.today) return scenesOn(season, day);
+  if (season.isLast && weekday(day) == 3) readAir(season, day);
   // First fits go over the first three days.
   if (const int fitDay = daysBetween(season.start, day); fitDay < 3) {
     std::vector<Player*> fitted;
@@ -302,6 +305,7 @@ void Story::runDay(const Season& season, Day day) {
   }
   lookAll(season, day);
   if (!flush()) return;
+  if (season.isLast && day == m_options.today.plus(-16)) lineUp(day);
   replaceHelmets(season, day, 960);
   wordsAfterPractice(day);
   if (season.isLast && day >= m_options.today.plus(-2) && flush()) scenesOn(season, day);

@@ -64,6 +64,11 @@ class Story {
   void lookAll(const Season& season, Day day);
   void wordsAfterPractice(Day day);
   void repairs(const Season& season, Day day);
+  void noteWeather(Day day);  // story_air.cpp
+  void notePlaces(Day day);
+  void lineUp(Day day);
+  void readAir(const Season& season, Day day);
+  [[nodiscard]] const std::string& someoneOf(int week) const { return week % 2 == 0 ? m_trainer : m_aide; }
   [[nodiscard]] CheckPlan fitPlan(const Player& player);
   [[nodiscard]] CheckPlan lookPlan(const Player& player, Day day);
   [[nodiscard]] bool isLookDay(const Season& season, const Player& player, Day day) const;

@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: the one place where the app is put together: edges (clock, keys) -> Desk -> models -> window. The shipping program, the demo
-// and the journeys differ only in the edges they hand in. Ownership: the Composition owns all of it. Thread: GUI thread.
+// Purpose: the one place where the app is put together: edges (clock, keys, gauge) -> Desk -> models -> window. The shipping program, the
+// demo and the journeys differ only in the edges they hand in. Ownership: the Composition owns all of it. Thread: GUI thread.
 #pragma once
 
+#include <functional>
 #include <memory>
 
 #include <QString>
 
 #include "core/book/fact.h"
+#include "core/ports/gauge_port.h"
 #include "qml/models/desk.h"
 
 class QQuickView;
@@ -22,7 +24,8 @@ namespace snugline::app {
 struct Edges {
   models::Desk::MakeClock makeClock;
   models::Desk::MakeKeys makeKeys;
-  std::shared_ptr<ports::Attempts> attempts = nullptr;  // none: missed codes are forgotten when the app ends
+  std::shared_ptr<ports::Attempts> attempts = nullptr;                    // none: missed codes are forgotten when the app ends
+  std::function<std::unique_ptr<ports::PressureGauge>()> makeGauge = {};  // nothing: no Bluetooth in this program
 };
 struct Places {
   QString book;     // made when missing

@@ -10,12 +10,14 @@ FocusScope {
     required property RosterModel roster
     required property UnitsModel units
     required property SettingsModel settings
+    property GaugeModel gauge: null       // none in a program without Bluetooth
 
     signal openAthlete(string athleteId)
     signal done()
 
     readonly property var pages: ({ athletes: athletesPage, form: formPage, roster: rosterPage, helmets: helmetsPage, unit: unitPage,
-                                    pair: pairPage, sheets: sheetsPage, settings: settingsPage })
+                                    pair: pairPage, sheets: sheetsPage, settings: settingsPage,
+                                    air: airPage, gauge: gaugePage })
 
     // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
@@ -109,6 +111,10 @@ FocusScope {
             onBack: book.goBack()
             onOpenAthlete: id => book.leaveFor(id)
             onChooseAthlete: book.push("pair", {})
+            onOpenAir: {
+                book.units.air.open(book.units.page.unitId)
+                book.push("air", {})
+            }
         }
     }
     Component {
@@ -121,6 +127,14 @@ FocusScope {
     }
     Component {
         id: settingsPage
-        SettingsPage { settings: book.settings; onBack: book.goBack() }
+        SettingsPage { settings: book.settings; hasGauge: book.gauge !== null; onBack: book.goBack(); onOpenGauge: book.push("gauge", {}) }
+    }
+    Component {
+        id: airPage
+        AirPage { air: book.units.air; gauge: book.gauge; onBack: book.goBack(); onChooseGauge: book.push("gauge", {}) }
+    }
+    Component {
+        id: gaugePage
+        GaugePage { gauge: book.gauge; onBack: book.goBack() }
     }
 }

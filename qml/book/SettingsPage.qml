@@ -10,6 +10,9 @@ PageFrame {
     id: page
 
     required property SettingsModel settings
+    property bool hasGauge: false
+
+    signal openGauge()
 
     title: qsTr("Settings")
     subtitle: qsTr("Of this device only")
@@ -56,6 +59,14 @@ PageFrame {
             current: String(page.settings.lockMinutes)
             onChosen: name => page.settings.lockMinutes = parseInt(name)
         }
+    }
+    BigButton {
+        objectName: "gauge"
+        Layout.fillWidth: true
+        visible: page.hasGauge
+        text: qsTr("Gauge")
+        detail: qsTr("Choose a Bluetooth gauge, its zero, its unit")
+        onClicked: page.openGauge()
     }
     Words { Layout.fillWidth: true; Layout.topMargin: Theme.gap; text: page.settings.teamWords; bold: true }
     Words { Layout.fillWidth: true; text: page.settings.bookWords; tone: "quiet"; size: "small" }

@@ -16,6 +16,7 @@ PageFrame {
 
     signal openAthlete(string athleteId)
     signal chooseAthlete()
+    signal openAir()
 
     function found(): var {
         const findings = {}
@@ -52,6 +53,14 @@ PageFrame {
         size: "small"
     }
     UnitPoint { Layout.fillWidth: true; visible: page.touched.length > 0; unit: page.unit; point: page.touchedPoint ?? ({}) }
+    BigButton {
+        objectName: "air"
+        Layout.fillWidth: true
+        visible: page.unit.hasAir
+        text: qsTr("Air")
+        detail: page.unit.airWords
+        onClicked: page.openAir()
+    }
     UnitHolds { Layout.fillWidth: true; unit: page.unit }
     Card {
         Layout.fillWidth: true

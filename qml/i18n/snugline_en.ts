@@ -101,6 +101,13 @@
 <context>
     <name>snugline::models::LineModel</name>
     <message numerus="yes">
+        <source>%n in this lane because of the air</source>
+        <translation>
+            <numerusform>%n in this lane because of the air</numerusform>
+            <numerusform>%n in this lane because of the air</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>and %n more</source>
         <translation>
             <numerusform>and %n more</numerusform>
@@ -150,6 +157,125 @@
         <translation>
             <numerusform>%n point</numerusform>
             <numerusform>%n points</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>AirWords</name>
+    <message numerus="yes">
+        <source>%1 air (and %n more)</source>
+        <comment>a bladder; so many others too</comment>
+        <translation>
+            <numerusform>%1 air (and %n more)</numerusform>
+            <numerusform>%1 air (and %n more)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 air leaks %2 a week, from %n readings</source>
+        <comment>a bladder; about so much</comment>
+        <translation>
+            <numerusform>%1 air leaks %2 a week, from %n reading</numerusform>
+            <numerusform>%1 air leaks %2 a week, from %n readings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings: too few to speak of a leak. Five in a row between two refills are needed.</source>
+        <translation>
+            <numerusform>%n reading: too few to speak of a leak. Five in a row between two refills are needed.</numerusform>
+            <numerusform>%n readings: too few to speak of a leak. Five in a row between two refills are needed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>between %1 and %2 with 95 % confidence, from %n readings</source>
+        <translation>
+            <numerusform>between %1 and %2 with 95 % confidence, from %n reading</numerusform>
+            <numerusform>between %1 and %2 with 95 % confidence, from %n readings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n pump(s)</source>
+        <translation>
+            <numerusform>About %n pump</numerusform>
+            <numerusform>About %n pumps</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: learned from %n step(s) with this model</source>
+        <translation>
+            <numerusform>%1: learned from %n step with this model</numerusform>
+            <numerusform>%1: learned from %n steps with this model</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::WeatherModel</name>
+    <message numerus="yes">
+        <source>%n not judged</source>
+        <translation>
+            <numerusform>%n not judged</numerusform>
+            <numerusform>%n not judged</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) could not be judged: no weather was noted when their air was set.</source>
+        <translation>
+            <numerusform>%n helmet could not be judged: no weather was noted when its air was set.</numerusform>
+            <numerusform>%n helmets could not be judged: no weather was noted when their air was set.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n degree(s) colder</source>
+        <translation>
+            <numerusform>%n degree colder</numerusform>
+            <numerusform>%n degrees colder</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n degree(s) warmer</source>
+        <translation>
+            <numerusform>%n degree warmer</numerusform>
+            <numerusform>%n degrees warmer</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::LineCheckModel</name>
+    <message numerus="yes">
+        <source>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</source>
+        <translation>
+            <numerusform>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</numerusform>
+            <numerusform>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n snug</source>
+        <translation>
+            <numerusform>%n snug</numerusform>
+            <numerusform>All %n snug</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n others snug</source>
+        <translation>
+            <numerusform>The %n other snug</numerusform>
+            <numerusform>All %n others snug</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Brow, straps and hold seen in line: %n, all snug.</source>
+        <translation>
+            <numerusform>Brow, straps and hold seen in line: %n, snug.</numerusform>
+            <numerusform>Brow, straps and hold seen in line: %n, all snug.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::UnitAir</name>
+    <message numerus="yes">
+        <source>%n reading(s) without weather cannot be compared.</source>
+        <translation>
+            <numerusform>%n reading without weather cannot be compared.</numerusform>
+            <numerusform>%n readings without weather cannot be compared.</numerusform>
         </translation>
     </message>
 </context>

@@ -2,6 +2,7 @@
 // One athlete: the fit as a drawing with what was found, what is due, the helmet, the head, the timeline, and what can be done.
 import QtQuick
 import QtQuick.Layouts
+import Snugline.Air
 import Snugline.Drawing
 import Snugline.Models
 import Snugline.Parts
@@ -14,6 +15,7 @@ PageFrame {
     property string what: ""
     readonly property AthleteModel athlete: shell.athlete
     readonly property bool hasHelmet: athlete.helmet.serial !== undefined
+    property var why: ({})
     signal go(string screen, string what)
 
     function act(name: string): void {
@@ -51,13 +53,31 @@ PageFrame {
         spacing: Theme.grid / 2
         Repeater {
             model: page.athlete.reasons
-            Words {
+            Loader {
+                id: reason
                 required property var modelData
                 required property int index
                 Layout.fillWidth: true
-                text: modelData.text
-                tone: modelData.tone
-                bold: index === 0
+                sourceComponent: modelData.port.length > 0 ? whyEntry : wordsEntry
+
+                Component {
+                    id: wordsEntry
+                    Words { text: reason.modelData.text; tone: reason.modelData.tone; bold: reason.index === 0 }
+                }
+                Component {
+                    id: whyEntry
+                    BigButton {
+                        objectName: "why-" + reason.modelData.port
+                        sign: "inform"
+                        tone: reason.modelData.tone
+                        text: reason.modelData.text
+                        detail: qsTr("Why? The arithmetic")
+                        onClicked: {
+                            page.why = page.athlete.why(reason.modelData.port)
+                            whySheet.open()
+                        }
+                    }
+                }
             }
         }
         Words { Layout.fillWidth: true; visible: text.length > 0; text: page.athlete.nothingDue }
@@ -96,6 +116,8 @@ PageFrame {
             }
         }
     }
+    WhySheet { id: whySheet; why: page.why }
+
     foot: ThumbAnswers {
         objectName: "acts"
         Layout.fillWidth: true

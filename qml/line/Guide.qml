@@ -2,6 +2,7 @@
 // The guide: one question a screen. The drawing is the control, at most three large answers stand at the thumb, undo is one touch away.
 import QtQuick
 import QtQuick.Layouts
+import Snugline.Air
 import Snugline.Models
 import Snugline.Parts
 import Snugline.Tokens
@@ -95,10 +96,26 @@ PageFrame {
         visible: page.hasEntry
         focus: page.hasEntry
         entry: page.guide.entry
+        live: Loader {
+            width: parent ? parent.width : 0
+            active: page.hasEntry && page.shell.gauge.isChosen
+            visible: active
+            sourceComponent: GaugeReadout {
+                objectName: "gauge-face"
+                gauge: page.shell.gauge
+                takeText: qsTr("Use this reading")
+                onUnitChosen: name => page.shell.gauge.setUnit(name)
+                onZeroWanted: page.shell.gauge.zero()
+                onTaken: page.guide.takeLive()
+                Component.onCompleted: page.shell.gauge.attach()
+                Component.onDestruction: page.shell.gauge.detach()
+            }
+        }
         onTyped: digits => page.guide.typeEntry(digits)
         onStepped: steps => page.guide.stepEntry(steps)
         onUnitWanted: page.guide.switchUnit()
     }
+    Words { objectName: "pumps"; Layout.fillWidth: true; visible: text.length > 0; text: page.guide.pumps; tone: "info" }
     Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.reopens; bold: true; tone: "see" }
     ChoiceTiles { Layout.fillWidth: true; guide: page.guide }
     Words { Layout.fillWidth: true; visible: text.length > 0; text: page.guide.caution; size: "small"; tone: "quiet" }

@@ -2,6 +2,7 @@
 // The board: lanes with their counts, a row for each athlete with the reason in words, the strip and what to do.
 import QtQuick
 import QtQuick.Layouts
+import Snugline.Air
 import Snugline.Models
 import Snugline.Parts
 import Snugline.Tokens
@@ -11,6 +12,7 @@ PageFrame {
 
     required property Shell shell
     readonly property LineModel line: shell.line
+    readonly property real above: chip.height + Theme.gap + (lineCheck.active ? lineCheck.height + Theme.gap : 0) + (shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0)
     signal go(string screen, string what)
 
     function act(athlete: string, code: string): void {
@@ -38,6 +40,39 @@ PageFrame {
         actionText: qsTr("Understood")
         onActed: page.shell.guide.dismissTrouble()
     }
+    WeatherChip {
+        id: chip
+        objectName: "weather-chip"
+        Layout.fillWidth: true
+        figures: page.shell.weather.figures
+        words: page.shell.weather.words
+        old: page.shell.weather.isOld
+        onStepped: by => page.shell.weather.step(by)
+        onOpened: {
+            weatherSheet.active = true
+            weatherSheet.item.open()
+        }
+    }
+    Loader {
+        id: lineCheck
+        Layout.fillWidth: true
+        active: page.line.lineCheckWords.length > 0
+        visible: active
+        sourceComponent: BigButton {
+            objectName: "line-check"
+            sign: "list"
+            text: qsTr("Line check")
+            detail: page.line.lineCheckWords
+            onClicked: page.go("line-check", "")
+        }
+    }
+    Loader {
+        id: weatherSheet
+        visible: false
+        active: false
+        sourceComponent: WeatherSheet { weather: page.shell.weather }
+    }
+    Component.onDestruction: shell.weather.flush()
     Words {
         Layout.fillWidth: true
         visible: page.line.isEmpty
@@ -47,7 +82,7 @@ PageFrame {
         id: board
         objectName: "board"
         Layout.fillWidth: true
-        Layout.preferredHeight: Math.max(Theme.touch * 3, page.scrollArea.height - (page.shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0))
+        Layout.preferredHeight: Math.max(Theme.touch * 3, page.scrollArea.height - page.above)
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         spacing: Theme.grid

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "drawn_values.h"
+#include "sentences_air.h"
 #include "sentences_gear.h"
 
 namespace snugline::models {
@@ -14,7 +15,9 @@ using season::Lane;
 using season::RowAction;
 using season::UnitRecord;
 
-AthleteModel::AthleteModel(Desk* desk, Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+AthleteModel::AthleteModel(Desk* desk, Choices* choices, WeatherModel* weather, QObject* parent)
+    : QObject(parent), m_desk(desk), m_choices(choices), m_weather(weather) {
+  connect(weather, &WeatherModel::weatherChanged, this, &AthleteModel::refresh);
   connect(desk, &Desk::opened, this, &AthleteModel::refresh);
   connect(desk, &Desk::changed, this, &AthleteModel::refresh);
   connect(choices, &Choices::changed, this, &AthleteModel::refresh);
@@ -27,7 +30,9 @@ const UnitRecord* AthleteModel::unit() const {
   return athlete == nullptr || athlete->units.empty() ? nullptr : m_desk->views().unit(athlete->units.back());
 }
 
-Speech AthleteModel::speech() const { return {m_desk->views(), m_choices->units(), m_desk->today(), m_choices->areNamesShort()}; }
+Speech AthleteModel::speech() const {
+  return {m_desk->views(), m_choices->units(), m_desk->today(), m_choices->areNamesShort(), m_weather->now()};
+}
 
 void AthleteModel::open(const QString& athlete) {
   m_athlete = athlete.toStdString();
@@ -40,7 +45,9 @@ void AthleteModel::open(const QString& athlete) {
 void AthleteModel::refresh() {
   if (!m_desk->isOpen() || m_athlete.empty()) return;
   const AthleteRecord* athlete = record();
-  m_row = athlete == nullptr ? std::nullopt : std::optional<DueRow>(season::rowOf(m_desk->views(), *athlete, {m_desk->now()}, {}));
+  m_row = athlete == nullptr ? std::nullopt
+                             : std::optional<DueRow>(season::rowOf(m_desk->views(), *athlete, {m_desk->now()},
+                                                                   m_weather->draft().value_or(season::Conditions{})));
   emit changed();
   readTimeline();
 }
@@ -83,9 +90,18 @@ QVariantList AthleteModel::reasons() const {
     const QString tone = reason.lane == Lane::doNotWear        ? QStringLiteral("stop")
                          : reason.lane == Lane::beforePractice ? QStringLiteral("see")
                                                                : QStringLiteral("plain");
-    list << QVariantMap{{QStringLiteral("text"), DueWords::reason(reason, speech())}, {QStringLiteral("tone"), tone}};
+    list << QVariantMap{{QStringLiteral("text"), DueWords::reason(reason, speech())},
+                        {QStringLiteral("tone"), tone},
+                        {QStringLiteral("port"),
+                         reason.kind == season::DueKind::airChanged && reason.port ? codeWord(gear::code(*reason.port)) : QString()}};
   }
   return list;
+}
+
+QVariantMap AthleteModel::why(const QString& port) const {
+  const auto which = gear::portFromCode(port.toStdString());
+  if (!which || unit() == nullptr) return {};
+  return airWhy(m_desk->views(), record(), *unit(), *which, m_weather->now(), m_choices->units(), m_desk->now());
 }
 
 QString AthleteModel::nothingDue() const {

@@ -18,6 +18,7 @@
 #include "core/season/board.h"
 #include "desk.h"
 #include "sentences.h"
+#include "weather_model.h"
 
 namespace snugline::models {
 
@@ -29,7 +30,7 @@ class AthleteModel : public QObject {
   Q_PROPERTY(QString jersey READ jersey NOTIFY changed)
   Q_PROPERTY(QString name READ name NOTIFY changed)
   Q_PROPERTY(QString summary READ summary NOTIFY changed)        // "Helmet H-0207, Alder A1, L"
-  Q_PROPERTY(QVariantList reasons READ reasons NOTIFY changed)   // {text, tone}
+  Q_PROPERTY(QVariantList reasons READ reasons NOTIFY changed)   // {text, tone, port}: port where an air reason has a why
   Q_PROPERTY(QString nothingDue READ nothingDue NOTIFY changed)  // what comes next where nothing is due
   Q_PROPERTY(QStringList strip READ strip NOTIFY changed)
   Q_PROPERTY(QStringList points READ points NOTIFY changed)
@@ -49,9 +50,10 @@ class AthleteModel : public QObject {
   Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY busyChanged)
  public:
-  AthleteModel(Desk* desk, Choices* choices, QObject* parent = nullptr);
+  AthleteModel(Desk* desk, Choices* choices, WeatherModel* weather, QObject* parent = nullptr);
 
   Q_INVOKABLE void open(const QString& athlete);
+  Q_INVOKABLE QVariantMap why(const QString& port) const;  // the arithmetic of an air reason, for WhyLines
   Q_INVOKABLE void choose(const QString& unit);
   Q_INVOKABLE void addReading(const QString& digits);  // recorded at once, with the earlier ones of this tape
   Q_INVOKABLE void endTape();
@@ -104,6 +106,7 @@ class AthleteModel : public QObject {
 
   Desk* m_desk;
   Choices* m_choices;
+  WeatherModel* m_weather;
   std::string m_athlete;
   std::optional<season::DueRow> m_row;
   QVariantList m_timeline;

@@ -15,6 +15,9 @@ constexpr const char* kNamesShort = "namesShort";
 constexpr const char* kMotionReduced = "motionReduced";
 constexpr const char* kTextPercent = "textPercent";
 constexpr const char* kPerson = "person";
+constexpr const char* kGaugeName = "gauge/name";
+constexpr const char* kGaugeSerial = "gauge/serial";
+constexpr const char* kGaugeInPsi = "gauge/psi";
 constexpr const char* kLockMinutes = "lockMinutes";
 constexpr int kLockMinutesMost = 60;
 }  // namespace
@@ -29,6 +32,9 @@ Choices::Choices(const QString& file, QObject* parent) : QObject(parent), m_file
   m_isMotionReduced = kept.value(kMotionReduced).toBool();
   m_textPercent = std::clamp(kept.value(kTextPercent, 100).toInt(), 100, 200);
   m_person = kept.value(kPerson).toString();
+  m_gaugeName = kept.value(kGaugeName).toString();
+  m_gaugeSerial = kept.value(kGaugeSerial).toString();
+  if (kept.contains(kGaugeInPsi)) m_isGaugeInPsi = kept.value(kGaugeInPsi).toBool();
   m_lockMinutes = std::clamp(kept.value(kLockMinutes, m_lockMinutes).toInt(), 1, kLockMinutesMost);
 }
 
@@ -72,6 +78,20 @@ void Choices::setPerson(const QString& person) {
   if (m_person == person) return;
   m_person = person;
   keep(kPerson, person);
+}
+
+void Choices::setGauge(const QString& name, const QString& serial) {
+  if (m_gaugeName == name && m_gaugeSerial == serial) return;
+  m_gaugeName = name;
+  m_gaugeSerial = serial;
+  if (!m_file.isEmpty()) QSettings(m_file, QSettings::IniFormat).setValue(QLatin1String(kGaugeSerial), serial);
+  keep(kGaugeName, name);
+}
+
+void Choices::setGaugeInPsi(bool isInPsi) {
+  if (isGaugeInPsi() == isInPsi) return;
+  m_isGaugeInPsi = isInPsi;
+  keep(kGaugeInPsi, isInPsi);
 }
 
 void Choices::setLockMinutes(int minutes) {

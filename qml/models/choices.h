@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: what this device was told about how to show things: units, theme, names as initials, motion. No part of the Book. Kept in
-// one small settings file. Wrapped for QML by SettingsModel. Thread: GUI thread only.
+// one small settings file; the gauge that was chosen on this device is kept beside them. Wrapped for QML by SettingsModel. Thread: GUI
+// thread only.
 #pragma once
+
+#include <optional>
 
 #include <QObject>
 #include <QString>
@@ -23,6 +26,10 @@ class Choices : public QObject {
   [[nodiscard]] int textPercent() const { return m_textPercent; }  // 100..200
   [[nodiscard]] QString file() const { return m_file; }            // other small files of this device lie beside it
   [[nodiscard]] QString person() const { return m_person; }        // id of who holds the device; empty when not said
+  // The gauge chosen on this device, as it calls itself; empty when none is. Its read-out may have another unit than the rest.
+  [[nodiscard]] QString gaugeName() const { return m_gaugeName; }
+  [[nodiscard]] QString gaugeSerial() const { return m_gaugeSerial; }
+  [[nodiscard]] bool isGaugeInPsi() const { return m_isGaugeInPsi.value_or(m_units == UnitSystem::us); }
 
   [[nodiscard]] int lockMinutes() const { return m_lockMinutes; }  // of no touch, 1..60
 
@@ -32,6 +39,8 @@ class Choices : public QObject {
   void setMotionReduced(bool isReduced);
   void setTextPercent(int percent);
   void setPerson(const QString& person);
+  void setGauge(const QString& name, const QString& serial);  // both empty forgets it
+  void setGaugeInPsi(bool isInPsi);
   void setLockMinutes(int minutes);
 
  signals:
@@ -47,7 +56,9 @@ class Choices : public QObject {
   bool m_isMotionReduced = false;
   int m_textPercent = 100;
   QString m_person;
-  int m_lockMinutes = 5;  // ours
+  QString m_gaugeName, m_gaugeSerial;
+  std::optional<bool> m_isGaugeInPsi;  // not said: as the unit system
+  int m_lockMinutes = 5;               // ours
 };
 
 }  // namespace snugline::models

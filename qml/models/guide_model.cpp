@@ -174,8 +174,8 @@ void GuideModel::submit(Desk::Job job, std::function<void(const book::Appended&)
 }
 
 void GuideModel::take(std::vector<fit::Answer> answers) {
-  submit([id = m_check, answers = std::move(answers)](const season::Views& views,
-                                                      Instant now) { return book::answer(views, id, answers, dayOf(now)); },
+  submit([id = m_check, answers = std::move(answers), source = m_touches.source](
+             const season::Views& views, Instant now) { return book::answer(views, id, answers, now, source); },
          [this](const book::Appended& appended) {
            const bool isRestWanted = m_touches.isRestWanted;
            m_touches = {};

@@ -21,6 +21,8 @@
 
 namespace snugline::models {
 
+class GaugeModel;
+
 class GuideModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
@@ -40,6 +42,7 @@ class GuideModel : public QObject {
   Q_PROPERTY(QVariantList choices READ choices NOTIFY changed)
   Q_PROPERTY(QString broken READ broken NOTIFY changed)
   Q_PROPERTY(QString another READ another NOTIFY changed)
+  Q_PROPERTY(QString pumps READ pumps NOTIFY changed)  // what pumps did so far with this model, beside the advice
   Q_PROPERTY(QVariantMap entry READ entry NOTIFY
                  changed)  // the number being entered: {label, port, known, value, unit, otherUnit, note, message, typed}
   Q_PROPERTY(bool canReadGauge READ canReadGauge NOTIFY changed)  // beside the advice that stands
@@ -71,6 +74,7 @@ class GuideModel : public QObject {
   Q_INVOKABLE void typeEntry(const QString& digits);  // the number pad, in the units chosen
   Q_INVOKABLE void stepEntry(int steps);              // plus and minus
   Q_INVOKABLE void setEntry(int pascals);             // a read-out fills it
+  Q_INVOKABLE void takeLive();                        // the gauge's steady value, with its name and raw values
   Q_INVOKABLE void switchUnit();
   Q_INVOKABLE void openGauge();  // after the change that is advised
   Q_INVOKABLE void readGauge();  // and change nothing
@@ -100,6 +104,8 @@ class GuideModel : public QObject {
   [[nodiscard]] QVariantList choices() const { return m_page.choices; }
   [[nodiscard]] QString broken() const { return m_page.broken; }
   [[nodiscard]] QString another() const { return m_page.another; }
+  [[nodiscard]] QString pumps() const { return m_page.pumps; }
+  void useGauge(GaugeModel* gauge) { m_gauge = gauge; }
   [[nodiscard]] QVariantMap entry() const { return m_page.entry; }
   [[nodiscard]] bool canReadGauge() const { return m_page.canReadGauge; }
   [[nodiscard]] bool hasAir() const { return m_drawn.value(QStringLiteral("hasAir")).toBool(); }
@@ -151,6 +157,7 @@ class GuideModel : public QObject {
 
   Desk* m_desk;
   Choices* m_choices;
+  GaugeModel* m_gauge = nullptr;
   std::string m_check, m_athlete, m_unit;
   Touches m_touches;
   GuidePage m_page;

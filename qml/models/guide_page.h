@@ -60,7 +60,8 @@ struct Touches {
   bool isGaugeOpen = false;             // the gauge is read after the change that is advised
   bool isGaugeAlone = false;            // the gauge is read and nothing is changed
   QString typed;                        // on the number pad
-  std::optional<Pressure> pressure;     // as typed or stepped
+  std::optional<Pressure> pressure;     // as typed, stepped, or taken from the gauge
+  season::AirSource source;             // by which gauge, where it was taken from one
 };
 
 struct GuidePage {
@@ -73,6 +74,7 @@ struct GuidePage {
   std::vector<fit::Advice> ways;      // all ways for this mark
 
   QString title, ask, hint, notice, reopens;
+  QString pumps;         // how much pumps did so far in such helmets; only told, never applied
   QVariantList answers;  // at most three: {name, text, detail, kind}
   QVariantList choices;  // more of them, smaller: {name, text, detail}
   QString choicesLabel;

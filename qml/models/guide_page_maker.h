@@ -50,6 +50,7 @@ class GuidePageMaker {
   void gaugePort();
   void gauge(gear::Port port);
   void entry(gear::Port port);
+  [[nodiscard]] QString pumpsKnown(const fit::Advice& one) const;
   void drawPort(gear::Port port);
   void view(fit::LookView view);
   void mark(fit::Mark mark);

@@ -2,8 +2,10 @@
 // The pages of the guide, one function each: what is asked, what can be answered, what is drawn.
 #include <algorithm>
 
+#include "core/season/season_air.h"
 #include "drawn_values.h"
 #include "guide_page_maker.h"
+#include "sentences_air.h"
 #include "sentences_gear.h"
 
 namespace snugline::models {
@@ -144,6 +146,19 @@ void Maker::broken(Mark mark) {
   m_page.focusPart = codeWord(fit::code(mark));
 }
 
+// How many pumps it takes where the gap was measured, else what one pump does: learned from the Book, beside the advice and never for it.
+QString Maker::pumpsKnown(const fit::Advice& one) const {
+  if (one.kind != fit::AdviceKind::change || !one.port || one.pumpsHigh <= one.pumpsLow) return {};
+  const season::PumpLearned learned = season::pumpLearned(m_speech.views, m_check.sheet);
+  const auto& gap = stateOf(one.mark).gap;
+  if (one.mark == Mark::brow && one.port == gear::Port::crown && gap) {
+    const air::PumpResponse response = season::browResponse(learned);
+    const auto count = air::pumpsFor(response, fit::kBrowTarget.um - gap->um);
+    return count ? AirWords::pumps(*count, response.count) : QString();
+  }
+  return AirWords::onePump(season::airResponse(learned, *one.port), m_speech.units);
+}
+
 void Maker::advice() {
   const fit::Advice& one = *m_page.advice;
   m_page.stage = Stage::advice;
@@ -153,6 +168,7 @@ void Maker::advice() {
   m_page.ask = GuideWords::advice(one, m_speech);
   m_page.hint = GuideWords::adviceHow(one);
   m_page.reopens = GuideWords::reopens(one);
+  m_page.pumps = pumpsKnown(one);
   const bool isRead = m_touches.isGaugeOpen && m_touches.pressure.has_value();
   if (one.kind == fit::AdviceKind::change && one.pumpsHigh > one.pumpsLow) {
     for (int pumps = one.pumpsLow; pumps <= one.pumpsHigh; ++pumps) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "drawn_values.h"
+#include "gauge_model.h"
 #include "guide_model.h"
 
 namespace snugline::models {
@@ -31,6 +32,7 @@ Result<Pressure> parsed(const QString& digits, UnitSystem units) {
 void GuideModel::clearEntry() {
   m_touches.typed.clear();
   m_touches.pressure.reset();
+  m_touches.source = {};
 }
 
 std::optional<gear::Port> GuideModel::entryPort() const {
@@ -39,8 +41,8 @@ std::optional<gear::Port> GuideModel::entryPort() const {
 
 void GuideModel::typeEntry(const QString& digits) {
   if (!entryPort() || m_isBusy) return;
+  clearEntry();
   m_touches.typed = digits;
-  m_touches.pressure.reset();
   if (const auto read = parsed(digits, m_choices->units())) m_touches.pressure = *read;
   refresh();
 }
@@ -57,13 +59,24 @@ void GuideModel::stepEntry(int steps) {
   const double from = static_cast<double>(m_touches.pressure.value_or(known).pa);
   m_touches.pressure = Pressure{std::llround((std::round(from / step) + steps) * step)};
   m_touches.typed.clear();
+  m_touches.source = {};  // a value that was stepped is nobody's raw reading
+  refresh();
+}
+
+void GuideModel::takeLive() {
+  if (!entryPort() || m_isBusy || m_gauge == nullptr) return;
+  const auto live = m_gauge->reading();
+  if (!live) return;
+  m_touches.pressure = *live;
+  m_touches.source = m_gauge->source();
+  m_touches.typed.clear();
   refresh();
 }
 
 void GuideModel::setEntry(int pascals) {
   if (!entryPort() || m_isBusy) return;
+  clearEntry();
   m_touches.pressure = Pressure{pascals};
-  m_touches.typed.clear();
   refresh();
 }
 

@@ -15,6 +15,7 @@ namespace {
 
 constexpr int kMinuteMs = 60'000;
 constexpr int kMatchesShown = 6;
+constexpr int kLineCheckFrom = 4;  // fewer are seen one by one as fast (ours)
 constexpr std::array<Lane, 4> kLanes{Lane::doNotWear, Lane::beforePractice, Lane::weekly, Lane::nothingDue};
 
 QString toneOf(Lane lane) {
@@ -70,7 +71,9 @@ QString laneCode(Lane lane) { return codeWord(season::code(lane)); }
 
 }  // namespace
 
-LineModel::LineModel(Desk* desk, Choices* choices, QObject* parent) : QAbstractListModel(parent), m_desk(desk), m_choices(choices) {
+LineModel::LineModel(Desk* desk, Choices* choices, WeatherModel* weather, QObject* parent)
+    : QAbstractListModel(parent), m_desk(desk), m_choices(choices), m_weather(weather) {
+  connect(weather, &WeatherModel::weatherChanged, this, &LineModel::onWeather);
   connect(desk, &Desk::opened, this, &LineModel::build);
   connect(desk, &Desk::changed, this,
           [this](const std::vector<std::string>&, const std::vector<std::string>& athletes) { update(athletes); });
@@ -86,14 +89,26 @@ LineModel::LineModel(Desk* desk, Choices* choices, QObject* parent) : QAbstractL
   if (desk->isOpen()) build();
 }
 
-Speech LineModel::speech() const { return {m_desk->views(), m_choices->units(), m_desk->today(), m_choices->areNamesShort()}; }
+Speech LineModel::speech() const {
+  return {m_desk->views(), m_choices->units(), m_desk->today(), m_choices->areNamesShort(), m_weather->now()};
+}
 
 void LineModel::build() {
   const Instant now = m_desk->now();
   m_builtFor = dayOf(now);
   m_practice = season::nextPractice(m_desk->views(), now);
-  m_board.build(m_desk->views(), {now}, {});
+  m_given = m_weather->draft().value_or(season::Conditions{});
+  m_board.build(m_desk->views(), {now}, m_given);
   relist();
+}
+
+// Rows whose air it concerns are made anew; their words speak of the weather, so that all of them are shown anew.
+void LineModel::onWeather() {
+  if (!m_desk->isOpen()) return;
+  m_given = m_weather->draft().value_or(season::Conditions{});
+  m_board.weather(m_desk->views(), m_given);
+  relist();
+  if (!m_entries.empty()) emit dataChanged(index(0), index(rowCount() - 1), {reasonRole});
 }
 
 void LineModel::update(const std::vector<std::string>& athletes) {
@@ -143,6 +158,7 @@ void LineModel::relist() {
     m_entries.insert(m_entries.begin() + head, fresh.begin() + head, fresh.begin() + newEnd);
     endInsertRows();
   }
+  m_weather->setUnjudged(m_board.airUnknownCount());
   emit boardChanged();
   emit matchesChanged();
   emit walkChanged();
@@ -298,6 +314,21 @@ QString LineModel::walkWords() const {
       break;
   }
   return {};
+}
+
+std::vector<const DueRow*> LineModel::airRows() const {
+  std::vector<const DueRow*> rows;
+  for (const DueRow& row : m_board.rows()) {
+    if (row.lane != Lane::beforePractice) continue;
+    const auto isAir = [](const season::DueReason& reason) { return reason.kind == season::DueKind::airChanged; };
+    if (std::any_of(row.reasons.begin(), row.reasons.end(), isAir)) rows.push_back(&row);
+  }
+  return rows;
+}
+
+QString LineModel::lineCheckWords() const {
+  const auto count = static_cast<int>(airRows().size());
+  return m_isWalking || count < kLineCheckFrom ? QString() : tr("%n in this lane because of the air", nullptr, count);
 }
 
 void LineModel::startWalk() {

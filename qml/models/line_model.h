@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: the board as one list for the Line screen: lanes with their counts, rows with every reason in words, Nothing due collapsed;
-// search by jersey number; and the walk of a standing line, one athlete after another. Ranking and reasons are core's.
+// search by jersey number; and the walk of a standing line, one athlete after another. The weather on the chip ranks it anew at once.
+// Ranking and reasons are core's.
 // Thread: GUI thread only.
 #pragma once
 
@@ -18,6 +19,7 @@
 #include "core/season/board.h"
 #include "desk.h"
 #include "sentences.h"
+#include "weather_model.h"
 
 namespace snugline::models {
 
@@ -32,6 +34,8 @@ class LineModel : public QAbstractListModel {
   Q_PROPERTY(QString query READ query WRITE setQuery NOTIFY queryChanged)  // digits of a jersey number
   Q_PROPERTY(QVariantList matches READ matches NOTIFY matchesChanged)      // rows as maps, keys as the roles
   Q_PROPERTY(QString walkWords READ walkWords NOTIFY boardChanged)         // what "Start the line" would walk: "4 before practice"
+  Q_PROPERTY(QString lineCheckWords READ lineCheckWords NOTIFY
+                 boardChanged)  // "14 because of the weather"; empty where a line check is not offered
   Q_PROPERTY(bool isWalking READ isWalking NOTIFY walkChanged)
   Q_PROPERTY(QVariantMap walkRow READ walkRow NOTIFY walkChanged)  // the athlete whose turn it is; empty at the end
   Q_PROPERTY(QString walkLeft READ walkLeft NOTIFY walkChanged)    // "3 more after this one"
@@ -55,7 +59,7 @@ class LineModel : public QAbstractListModel {
   };
   Q_ENUM(Role)
 
-  LineModel(Desk* desk, Choices* choices, QObject* parent = nullptr);
+  LineModel(Desk* desk, Choices* choices, WeatherModel* weather, QObject* parent = nullptr);
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
   [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
@@ -68,6 +72,9 @@ class LineModel : public QAbstractListModel {
   [[nodiscard]] QString query() const { return m_query; }
   [[nodiscard]] QVariantList matches() const;
   [[nodiscard]] QString walkWords() const;
+  [[nodiscard]] QString lineCheckWords() const;
+  // Who stands in the lane because of the air, as ranked; for the line check.
+  [[nodiscard]] std::vector<const season::DueRow*> airRows() const;
   [[nodiscard]] bool isWalking() const { return m_isWalking; }
   [[nodiscard]] QVariantMap walkRow() const;
   [[nodiscard]] QString walkLeft() const;
@@ -97,6 +104,7 @@ class LineModel : public QAbstractListModel {
   void update(const std::vector<std::string>& athletes);
   void relist();
   void onMinute();
+  void onWeather();
   [[nodiscard]] Speech speech() const;
   [[nodiscard]] QVariant rowValue(const season::DueRow& row, int role) const;
   [[nodiscard]] QVariant laneValue(const Entry& entry, int role) const;
@@ -105,12 +113,14 @@ class LineModel : public QAbstractListModel {
 
   Desk* m_desk;
   Choices* m_choices;
+  WeatherModel* m_weather;
   season::Board m_board;
   std::vector<Entry> m_entries;
   std::set<season::Lane> m_closed{season::Lane::nothingDue};
   QString m_query;
   QTimer m_minute;
   Day m_builtFor, m_practice;
+  season::Conditions m_given;  // of the board: what was touched and is not noted yet
   bool m_isWalking = false;
   season::Lane m_walkLane = season::Lane::beforePractice;
   std::string m_walkAthlete;

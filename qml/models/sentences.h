@@ -21,6 +21,7 @@ struct Speech {
   UnitSystem units = UnitSystem::us;
   Day today;
   bool areNamesShort = false;
+  season::Conditions weather = {};  // as it counts now
 };
 
 // Days, times, people and numbers.

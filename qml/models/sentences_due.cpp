@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "sentences.h"
+#include "sentences_air.h"
 #include "sentences_gear.h"
 
 namespace snugline::models {
@@ -156,7 +157,11 @@ QString DueWords::reason(const DueReason& reason, const Speech& speech) {
     case DueKind::partChanged:
       return reason.text.empty() ? tr("A part was changed since the last fit") : tr("Part changed: %1").arg(PlainWords::text(reason.text));
     case DueKind::airChanged:
-      return reason.change ? tr("Air has moved about %1").arg(PlainWords::text(print(*reason.change, speech.units))) : tr("Air has moved");
+      return AirWords::changed(reason, speech.weather, speech.units);
+    case DueKind::airLeaking:
+      return AirWords::leaking(reason, speech.units);
+    case DueKind::lineOff:
+      return AirWords::lineOff(reason);
     case DueKind::dryHair:
       return tr("Fitted on dry hair: see again wet");
     case DueKind::breakIn:

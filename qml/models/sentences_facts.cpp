@@ -7,6 +7,7 @@
 #include <QTime>
 
 #include "qml/models/sentences.h"
+#include "qml/models/sentences_air.h"
 #include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
@@ -54,6 +55,30 @@ QString movedWords(const book::UnitMoved& moved) {
 
 QString heldWords(const book::UnitHeld& held) {
   return Said::tr("On hold: %1").arg(holdWords({{}, held.reason, held.what, held.isWithAthlete, {}}));
+}
+
+// Both units: a history is read by people with either gauge.
+QString readWords(const book::UnitAirRead& read) {
+  const QString gauge = Said::tr("%1 (%2)", "a pressure in both units")
+                            .arg(text(print(read.gauge, UnitSystem::metric)), text(print(read.gauge, UnitSystem::us)));
+  const QString port = PlainWords::sentenceCase(MarkWords::port(read.port));
+  const QString where = read.isOnHead ? Said::tr("on the head") : Said::tr("off the head");
+  return read.isRefill ? Said::tr("%1 air filled to %2, %3, %4", "a bladder, pressure, on the head or off, by what")
+                             .arg(port, gauge, where, AirWords::source(read.source))
+                       : Said::tr("%1 air read: %2, %3, %4", "a bladder, pressure, on the head or off, by what")
+                             .arg(port, gauge, where, AirWords::source(read.source));
+}
+
+QString lineWords(const book::LineSeen& seen) {
+  QStringList off;
+  const auto add = [&off](fit::Mark mark, fit::Finding finding) {
+    if (finding != fit::Finding::snug && finding != fit::Finding::unseen)
+      off << MarkWords::found(mark, finding, fit::Side::both, fit::HoldHow::unsaid);
+  };
+  add(fit::Mark::brow, seen.brow);
+  add(fit::Mark::straps, seen.straps);
+  add(fit::Mark::hold, seen.hold);
+  return off.isEmpty() ? Said::tr("Brow, straps and hold seen in the line") : Said::tr("Seen in the line: %1").arg(PlainWords::list(off));
 }
 
 // One overload for each kind of fact; a new kind does not compile until it has its line.
@@ -104,6 +129,18 @@ struct LineOf {
   QString operator()(const book::SaidAcknowledged&) const { return {}; }
   QString operator()(const book::HairChanged&) const { return Said::tr("Hair changed"); }
   QString operator()(const book::PracticeSet&) const { return Said::tr("Practice times set"); }
+  QString operator()(const book::WeatherNoted& f) const {
+    const QString figures = AirWords::figures(f.conditions, UnitSystem::metric), place = AirWords::place(f.conditions);
+    return Said::tr("Weather noted: %1")
+        .arg(figures.isEmpty() ? place
+             : place.isEmpty() ? figures
+                               : figures + QStringLiteral(", ") + place);
+  }
+  QString operator()(const book::PlaceSet& f) const {
+    return f.elevation ? Said::tr("Place for travel: %1").arg(text(f.place)) : Said::tr("Place for travel given up: %1").arg(text(f.place));
+  }
+  QString operator()(const book::UnitAirRead& f) const { return readWords(f); }
+  QString operator()(const book::LineSeen& f) const { return lineWords(f); }
   QString operator()(const book::Corrected&) const { return Said::tr("An entry was taken back"); }
   QString operator()(const book::NoteAdded& f) const { return text(f.text); }
   QString operator()(const book::Unknown&) const { return Said::tr("An entry of a later Snugline"); }

@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "shell.h"
 
+#include <utility>
+
 #include "sentences_gear.h"
 
 namespace snugline::models {
 
-Shell::Shell(Desk* desk, Choices* choices, LockEdges edges, QObject* parent)
+Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge, LockEdges edges, QObject* parent)
     : QObject(parent),
       m_desk(desk),
-      m_line(new LineModel(desk, choices, this)),
-      m_athlete(new AthleteModel(desk, choices, this)),
+      m_weather(new WeatherModel(desk, choices, this)),
+      m_line(new LineModel(desk, choices, m_weather, this)),
+      m_lineCheck(new LineCheckModel(desk, choices, m_line, this)),
+      m_gauge(new GaugeModel(std::move(gauge), desk, choices, this)),
+      m_athlete(new AthleteModel(desk, choices, m_weather, this)),
       m_guide(new GuideModel(desk, choices, this)),
       m_dock(new DockModel(desk, choices, this)),
       m_units(new UnitsModel(desk, choices, this)),
@@ -17,6 +22,8 @@ Shell::Shell(Desk* desk, Choices* choices, LockEdges edges, QObject* parent)
       m_settings(new SettingsModel(desk, choices, this)),
       m_say(new SayModel(desk, choices, this)) {
   m_doors = new DoorsModel(desk, choices, m_line, this);
+  m_units->air()->useGauge(m_gauge);
+  m_guide->useGauge(m_gauge);
   m_lock = new LockModel(desk, choices, std::move(edges), this);
   connect(desk, &Desk::opened, this, &Shell::onOpened);
   connect(desk, &Desk::failed, this, &Shell::onFailed);

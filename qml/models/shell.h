@@ -5,6 +5,8 @@
 // Thread: GUI thread only.
 #pragma once
 
+#include <memory>
+
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -14,13 +16,16 @@
 #include "desk.h"
 #include "dock_model.h"
 #include "doors_model.h"
+#include "gauge_model.h"
 #include "guide_model.h"
+#include "line_check_model.h"
 #include "line_model.h"
 #include "lock_model.h"
 #include "roster_model.h"
 #include "say_model.h"
 #include "settings_model.h"
 #include "units_model.h"
+#include "weather_model.h"
 
 namespace snugline::models {
 
@@ -30,6 +35,9 @@ class Shell : public QObject {
   QML_UNCREATABLE("built by the composition root")
   Q_PROPERTY(snugline::models::DoorsModel* doors MEMBER m_doors CONSTANT)
   Q_PROPERTY(snugline::models::LineModel* line MEMBER m_line CONSTANT)
+  Q_PROPERTY(snugline::models::WeatherModel* weather MEMBER m_weather CONSTANT)
+  Q_PROPERTY(snugline::models::LineCheckModel* lineCheck MEMBER m_lineCheck CONSTANT)
+  Q_PROPERTY(snugline::models::GaugeModel* gauge MEMBER m_gauge CONSTANT)
   Q_PROPERTY(snugline::models::AthleteModel* athlete MEMBER m_athlete CONSTANT)
   Q_PROPERTY(snugline::models::GuideModel* guide MEMBER m_guide CONSTANT)
   Q_PROPERTY(snugline::models::DockModel* dock MEMBER m_dock CONSTANT)
@@ -43,12 +51,17 @@ class Shell : public QObject {
   Q_PROPERTY(QString startScreen READ startScreen NOTIFY stateChanged)
   Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
  public:
-  Shell(Desk* desk, Choices* choices, LockEdges edges = {}, QObject* parent = nullptr);
+  // gauge may be null: then there is no Bluetooth in this program.
+  Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge = {}, LockEdges edges = {}, QObject* parent = nullptr);
 
   [[nodiscard]] bool isOpen() const { return m_isOpen; }
   [[nodiscard]] LineModel* line() const { return m_line; }
   [[nodiscard]] AthleteModel* athlete() const { return m_athlete; }
   [[nodiscard]] GuideModel* guide() const { return m_guide; }
+  [[nodiscard]] WeatherModel* weather() const { return m_weather; }
+  [[nodiscard]] LineCheckModel* lineCheck() const { return m_lineCheck; }
+  [[nodiscard]] GaugeModel* gauge() const { return m_gauge; }
+  [[nodiscard]] UnitsModel* units() const { return m_units; }
   [[nodiscard]] SayModel* say() const { return m_say; }
   [[nodiscard]] LockModel* lock() const { return m_lock; }
   [[nodiscard]] QString failure() const { return m_failure; }
@@ -68,7 +81,10 @@ class Shell : public QObject {
 
   Desk* m_desk;
   DoorsModel* m_doors;
+  WeatherModel* m_weather;
   LineModel* m_line;
+  LineCheckModel* m_lineCheck;
+  GaugeModel* m_gauge;
   AthleteModel* m_athlete;
   GuideModel* m_guide;
   DockModel* m_dock;

@@ -8,6 +8,7 @@
 
 #include "qml/models/choices.h"
 #include "qml/models/label_reading.h"
+#include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
@@ -63,6 +64,25 @@ QVariantList UnitPage::points() const {
     list[static_cast<qsizetype>(i)] = point;
   }
   return list;
+}
+
+bool UnitPage::hasAir() const {
+  const gear::ModelSheet* sheet = unit() == nullptr ? nullptr : m_desk->views().sheetOf(*unit());
+  return sheet != nullptr && !sheet->air.empty();
+}
+
+// As last read, whenever that was; what the weather did to it stands on the air's own page.
+QString UnitPage::airWords() const {
+  if (!hasAir()) return {};
+  QStringList parts;
+  for (const gear::AirPort& port : m_desk->views().sheetOf(*unit())->air) {
+    const auto read = std::find_if(unit()->air.rbegin(), unit()->air.rend(),
+                                   [&](const season::AirEvent& event) { return event.port == port.port && event.gauge; });
+    const QString name = MarkWords::port(port.port);
+    parts << (read == unit()->air.rend() ? tr("%1 not measured", "a bladder").arg(name)
+                                         : tr("%1 %2", "a bladder, its pressure").arg(name, text(print(*read->gauge, m_choices->units()))));
+  }
+  return PlainWords::sentenceCase(parts.join(QStringLiteral(", ")));
 }
 
 QVariantList UnitPage::holds() const {

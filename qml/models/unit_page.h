@@ -32,6 +32,8 @@ class UnitPage : public QObject {
   Q_PROPERTY(bool isLabelMissing READ isLabelMissing NOTIFY changed)
   Q_PROPERTY(bool isHeld READ isHeld NOTIFY changed)
   Q_PROPERTY(QVariantList points READ points NOTIFY changed)          // as in sentences_gear.h, with {seen}
+  Q_PROPERTY(bool hasAir READ hasAir NOTIFY changed)                  // its model has bladders
+  Q_PROPERTY(QString airWords READ airWords NOTIFY changed)           // "Crown 20.0 kPa, sides not measured"
   Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)            // {fact, words, seen, rule}
   Q_PROPERTY(QVariantList wearers READ wearers NOTIFY changed)        // {athlete, name}
   Q_PROPERTY(QVariantList moves READ moves NOTIFY changed)            // {to, words}: those that make sense now
@@ -54,6 +56,8 @@ class UnitPage : public QObject {
   [[nodiscard]] bool isLabelMissing() const;
   [[nodiscard]] bool isHeld() const;
   [[nodiscard]] QVariantList points() const;
+  [[nodiscard]] bool hasAir() const;
+  [[nodiscard]] QString airWords() const;
   [[nodiscard]] QVariantList holds() const;
   [[nodiscard]] QVariantList wearers() const;
   [[nodiscard]] QVariantList moves() const;

@@ -12,6 +12,7 @@
 #include <QVariantList>
 
 #include "qml/models/sheets_model.h"
+#include "qml/models/unit_air.h"
 #include "qml/models/unit_page.h"
 
 namespace snugline::models {
@@ -27,6 +28,7 @@ class UnitsModel : public QAbstractListModel {
   Q_PROPERTY(QVariantList filters READ filters NOTIFY listed)  // {filter, name, count}
   Q_PROPERTY(int count READ count NOTIFY listed)
   Q_PROPERTY(snugline::models::UnitPage* page READ page CONSTANT)
+  Q_PROPERTY(snugline::models::UnitAir* air READ air CONSTANT)
   Q_PROPERTY(snugline::models::SheetsModel* sheets READ sheets CONSTANT)
 
  public:
@@ -55,6 +57,7 @@ class UnitsModel : public QAbstractListModel {
   [[nodiscard]] QVariantList filters() const;
   [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
   [[nodiscard]] UnitPage* page() { return &m_page; }
+  [[nodiscard]] UnitAir* air() { return &m_air; }
   [[nodiscard]] SheetsModel* sheets() { return &m_sheets; }
   void setFilter(Filter filter);
   void setSearch(const QString& search);
@@ -68,6 +71,7 @@ class UnitsModel : public QAbstractListModel {
   Desk* m_desk;
   const Choices* m_choices;
   UnitPage m_page;
+  UnitAir m_air;
   SheetsModel m_sheets;
   Filter m_filter = Filter::All;
   QString m_search;

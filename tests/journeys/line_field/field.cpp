@@ -77,11 +77,11 @@ QGuiApplication& application() {
   return *app;
 }
 
-Field::Field(const std::string& folder) {
+Field::Field(const std::string& folder, const MakeGauge& makeGauge) {
   application();
   app::Edges edges{[] { return std::make_unique<FieldClock>(); },
                    [folder] { return std::make_unique<platform::FileKeys>(folder + "/keys"); },
-                   std::make_shared<platform::FileAttempts>(folder + "/keys")};
+                   std::make_shared<platform::FileAttempts>(folder + "/keys"), makeGauge};
   app::Places places;
   places.book = QString::fromStdString(folder + "/team.snugbook");
   places.ifMissing.name = "Nobody";

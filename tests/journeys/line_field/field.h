@@ -27,11 +27,15 @@ inline constexpr Day kToday{20740};  // 2026-10-14
 // sheet: of demo/data.
 void makeBook(const std::string& folder, const std::string& sheet = "sheets/alder-a1.json");
 
+// Six athletes, fitted and seen indoors at 21 C and 180 m with their crown air gauged: nothing is due on the day.
+void makeColdBook(const std::string& folder);
+
 QGuiApplication& application();  // made at the first call
 
 class Field {
  public:
-  explicit Field(const std::string& folder);
+  using MakeGauge = std::function<std::unique_ptr<ports::PressureGauge>()>;
+  explicit Field(const std::string& folder, const MakeGauge& makeGauge = {});
   ~Field();
 
   [[nodiscard]] bool open();  // waits for the first screen

@@ -49,14 +49,19 @@ struct Maker {
     const std::string unit = put(must(book::takeIn(book.views(), arrival, dayOf(clock.at)), "take in"), "take in");
     put(must(book::pair(book.views(), athlete, unit, dayOf(clock.at)), "pair"), "pair");
   }
-  void fit(const std::string& athlete, fit::CheckKind kind, Day day) {
+  void fit(const std::string& athlete, fit::CheckKind kind, Day day, std::optional<Pressure> crown = {}) {
     clock.at = instantAt(day, 960, -300);
     const std::string check = put(must(book::beginCheck(book.views(), athlete, kind, day), "begin"), "begin");
     std::vector<fit::Answer> answers{fit::HairSeen{true}};
+    if (crown) {
+      fit::Fitted set;
+      set.air[static_cast<std::size_t>(gear::Port::crown)] = crown;
+      answers.emplace_back(set);
+    }
     for (const fit::LookView view : fit::kLookViews) answers.emplace_back(fit::GroupSnug{view});
     answers.emplace_back(fit::PointsSound{});
     for (const gear::Question& asked : book.views().sheet(sheet)->questions) answers.emplace_back(fit::QuestionAnswered{asked.id, true});
-    put(must(book::answer(book.views(), check, answers, day), "answer"), "answer");
+    put(must(book::answer(book.views(), check, answers, clock.at), "answer"), "answer");
     put(must(book::endCheck(book.views(), check, clock.at), "end"), "end");
   }
 };
@@ -92,6 +97,46 @@ void makeBook(const std::string& folder, const std::string& sheetName) {
   const std::string marsh = make.athlete("12", "Marsh", "Teo");
   make.helmet(marsh, "H-0118");
   make.fit(marsh, fit::CheckKind::first, kToday.plus(-1));
+}
+
+namespace {
+constexpr std::int64_t kCrownPa = 20'000;
+}
+
+void makeColdBook(const std::string& folder) {
+  StandingClock clock;
+  platform::FileKeys keys(folder + "/keys");
+  book::TeamFounded team;
+  team.name = "Cold field";
+  team.season = "2026";
+  clock.at = instantAt(kToday.plus(-10), 540, -300);
+  auto book = must(book::Book::create(folder + "/team.snugbook", team, keys, clock), "create");
+  Maker make{*book, clock, {}};
+  const auto sheet = must(gear::readSheetFile(SNUGLINE_SOURCE_DIR "/demo/data/sheets/alder-a1.json"), "sheet");
+  make.put(must(book::adoptSheet(book->views(), sheet), "sheet"), "sheet");
+  make.sheet = sheet.hash;
+  book::PracticeSet practice;
+  practice.seasonStart = kToday.plus(-40);
+  practice.seasonEnd = kToday.plus(40);
+  make.put({{book->views().team->id, practice}}, "practice");
+  const auto weather = [&](Day day) {
+    clock.at = instantAt(day, 900, -300);
+    season::Conditions room;
+    room.temperature = Temperature::celsius(21);
+    room.elevation = Elevation::metres(180);
+    room.whereabouts = season::Whereabouts::indoors;
+    room.place = "home";
+    make.put(must(book::noteWeather(book->views(), room), "weather"), "weather");
+  };
+  std::vector<std::string> all;
+  for (const char* jersey : {"05", "12", "31", "57", "74", "88"}) {
+    all.push_back(make.athlete(jersey, "Marsh", jersey));
+    make.helmet(all.back(), (std::string("H-0") + jersey).c_str());
+  }
+  weather(kToday.plus(-6));
+  for (const std::string& id : all) make.fit(id, fit::CheckKind::first, kToday.plus(-6), Pressure{kCrownPa});
+  weather(kToday.plus(-1));
+  for (const std::string& id : all) make.fit(id, fit::CheckKind::look, kToday.plus(-1));
 }
 
 }  // namespace snugline::field

@@ -1,0 +1,15 @@
+# SPDX-License-Identifier: Apache-2.0
+# A cold day at the Line, and a gauge, through the shipping app's composition, by touch events.
+if(SNUGLINE_APP AND TARGET line_field)
+  add_executable(journey_air air_field/air_walks.cpp)
+  add_executable(journey_air_child air_field/cold_child.cpp)
+  foreach(program journey_air journey_air_child)
+    set_target_properties(${program} PROPERTIES AUTOMOC OFF)
+    target_link_libraries(${program} PRIVATE line_field)
+    snugline_use_composition(${program})
+  endforeach()
+  target_link_libraries(journey_air PRIVATE catch_main)
+  target_compile_definitions(journey_air PRIVATE SNUGLINE_COLD_CHILD="$<TARGET_FILE:journey_air_child>")
+  add_dependencies(journey_air journey_air_child)
+  catch_discover_tests(journey_air TEST_PREFIX "journey_air: " PROPERTIES TIMEOUT 300 ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software;LC_ALL=C.UTF-8")
+endif()
