@@ -51,6 +51,8 @@ QString refusedBy(const std::string& name, const std::string& place) {
   if (name == rule::kCrackHold) return Trouble::tr("A hold on the shell ends only when the helmet is back from repair, or is retired");
   if (name == rule::kAlreadyClosed) return Trouble::tr("That is closed already");
   if (name == rule::kNothingSaid) return Trouble::tr("Nothing was said yet");
+  if (name == rule::kBeforeRefill) return Trouble::tr("This reading would be older than the last refill. Look at the clock of this device");
+  if (name == rule::kBeforeReading) return Trouble::tr("This reading would be older than the last one. Look at the clock of this device");
   if (name == rule::kOffRoster) return Trouble::tr("This athlete is off the roster");
   return because(Trouble::tr("That cannot be done now"), text(name));
 }

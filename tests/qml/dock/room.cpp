@@ -13,6 +13,7 @@
 #include <QQuickWindow>
 #include <QTimer>
 
+#include "core/air/gauge_packet.h"
 #include "core/book/acts.h"
 #include "core/gear/model_sheet.h"
 #include "platform/system/file_keys.h"
@@ -66,6 +67,27 @@ bool Room::resume() {
   return open();
 }
 
+void Room::noteWeather(double celsius, double metres) {
+  season::Conditions noted;
+  noted.temperature = Temperature::celsius(celsius);
+  noted.elevation = Elevation::metres(metres);
+  run([noted](const season::Views& views, Instant) { return book::noteWeather(views, noted); });
+}
+
+void Room::sendGauge(const QByteArray& bytes) {
+  m_gaugeMs += 100;
+  m_port->send({{"Bench gauge 0142", air::kPressureCharacteristic, {bytes.begin(), bytes.end()}, Instant{m_gaugeMs, 0}}});
+}
+
+void Room::holdGauge(double pascals) {
+  const auto raw = static_cast<std::uint32_t>(pascals * 10.0);
+  for (int i = 0; i < 13; ++i) {
+    QByteArray bytes;
+    for (unsigned shift = 0; shift < 32; shift += 8) bytes.append(static_cast<char>((raw >> shift) & 0xFFU));
+    sendGauge(bytes);
+  }
+}
+
 void Room::die() { ::kill(::getpid(), SIGKILL); }
 
 int Room::setting(const QString& name) const { return qEnvironmentVariableIntValue(qPrintable(name)); }
@@ -85,6 +107,8 @@ void Room::close() {
   m_units.reset();
   m_roster.reset();
   m_settings.reset();
+  m_gauge.reset();
+  m_port = nullptr;
   m_desk.reset();
   m_choices.reset();
 }
@@ -98,6 +122,12 @@ bool Room::open() {
   m_units = std::make_unique<models::UnitsModel>(m_desk.get(), m_choices.get());
   m_roster = std::make_unique<models::RosterModel>(m_desk.get(), m_choices.get());
   m_settings = std::make_unique<models::SettingsModel>(m_desk.get(), m_choices.get());
+  auto port = std::make_unique<ports::MemoryGauge>();
+  m_port = port.get();
+  m_port->offer({"one", "Bench gauge", -48, false, true}, "0142");
+  m_port->offer({"two", "Kit gauge", -66, false, true}, "0077");
+  m_gauge = std::make_unique<models::GaugeModel>(std::move(port), m_desk.get(), m_choices.get());
+  m_units->air()->useGauge(m_gauge.get());
   bool isFailed = false;
   connect(m_desk.get(), &models::Desk::failed, this, [&](const Error& error) {
     isFailed = true;

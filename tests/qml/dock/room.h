@@ -9,9 +9,11 @@
 #include <QQuickItem>
 #include <QTemporaryDir>
 
+#include "core/ports/memory_gauge.h"
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
 #include "qml/models/dock_model.h"
+#include "qml/models/gauge_model.h"
 #include "qml/models/roster_model.h"
 #include "qml/models/settings_model.h"
 #include "qml/models/units_model.h"
@@ -24,6 +26,7 @@ class Room : public QObject {
   Q_PROPERTY(snugline::models::UnitsModel* units READ units NOTIFY opened)
   Q_PROPERTY(snugline::models::RosterModel* roster READ roster NOTIFY opened)
   Q_PROPERTY(snugline::models::SettingsModel* settings READ settings NOTIFY opened)
+  Q_PROPERTY(snugline::models::GaugeModel* gauge READ gauge NOTIFY opened)  // two gauges lie in the room
 
  public:
   explicit Room(QObject* parent = nullptr);
@@ -33,6 +36,7 @@ class Room : public QObject {
   [[nodiscard]] models::UnitsModel* units() const { return m_units.get(); }
   [[nodiscard]] models::RosterModel* roster() const { return m_roster.get(); }
   [[nodiscard]] models::SettingsModel* settings() const { return m_settings.get(); }
+  [[nodiscard]] models::GaugeModel* gauge() const { return m_gauge.get(); }
 
   // A new Book with the three demo sheets; today is 14 October 2026, 08:00.
   Q_INVOKABLE bool begin();
@@ -68,6 +72,9 @@ class Room : public QObject {
   Q_INVOKABLE QString sheetHash(const QString& name) const;
   Q_INVOKABLE QString galleryFolder() const;  // SNUGLINE_GALLERY, else the room's folder
   Q_INVOKABLE void pass(int minutes);
+  Q_INVOKABLE void noteWeather(double celsius, double metres);
+  Q_INVOKABLE void holdGauge(double pascals);           // the gauge reads this, absolute, for a second and a bit
+  Q_INVOKABLE void sendGauge(const QByteArray& bytes);  // as a pressure
 
  signals:
   void opened();
@@ -87,6 +94,9 @@ class Room : public QObject {
   std::unique_ptr<models::UnitsModel> m_units;
   std::unique_ptr<models::RosterModel> m_roster;
   std::unique_ptr<models::SettingsModel> m_settings;
+  ports::MemoryGauge* m_port = nullptr;  // of m_gauge
+  std::unique_ptr<models::GaugeModel> m_gauge;
+  std::int64_t m_gaugeMs = 0;
 };
 
 }  // namespace snugline::tests
