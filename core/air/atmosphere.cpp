@@ -11,10 +11,10 @@ namespace {
 // U.S. Standard Atmosphere, 1976, tables 2 to 4 and equation 33a.
 constexpr double kEarthRadiusMetres = 6'356'766.0;
 constexpr double kSeaLevelKelvin = 288.15;
-constexpr double kLapse = -0.0065;           // K a metre of geopotential height, up to 11 km
-constexpr double kGravity = 9.80665;         // m/s2
+constexpr double kLapse = -0.0065;          // K a metre of geopotential height, up to 11 km
+constexpr double kGravity = 9.80665;        // m/s2
 constexpr double kMolarMass = 28.96442538;  // kg/kmol; the gases of table 3 summed, which the standard rounds to 28.9644
-constexpr double kGasConstant = 8'314.32;    // N m/(kmol K), as the standard has it
+constexpr double kGasConstant = 8'314.32;   // N m/(kmol K), as the standard has it
 constexpr double kLayerLow = -5'000.0, kLayerHigh = 11'000.0;
 
 template <typename Quantity>
