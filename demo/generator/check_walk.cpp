@@ -65,10 +65,12 @@ class Walk {
 
   void touch(const std::vector<fit::Answer>& answers, int seconds) {
     m_at.ms += std::int64_t{seconds} * kSecond;
-    const auto drafts = book::answer(m_world, m_check.id, answers, dayOf(m_at));
+    const auto drafts = book::answer(m_world, m_check.id, answers, m_at);
     if (!drafts) return m_scribe.write(drafts, m_at, m_who);
     for (const fit::Answer& answer : answers) m_check.state = *fit::take(m_setup, m_check.state, answer);
-    m_world.openChecks[m_check.id].state = m_check.state;
+    season::CheckRecord& kept = m_world.openChecks[m_check.id];
+    kept.state = m_check.state;
+    for (const fit::Answer& answer : answers) kept.answers.push_back({m_scribe.nextName(), answer, {}});
     m_scribe.writeNamed(*drafts, m_at, m_who);
   }
 
@@ -82,6 +84,7 @@ class Walk {
       change.part = advice.part;
       if (advice.port) change.pumps = m_dice.between(std::max(advice.pumpsLow, fit::kPumpsLow), std::max(advice.pumpsHigh, fit::kPumpsLow));
       change.to = advice.to;
+      if (change.port == gear::Port::crown) m_crownPumps += change.deed == fit::Deed::release ? -change.pumps : change.pumps;
       return change;
     }
     return std::nullopt;
@@ -106,10 +109,15 @@ class Walk {
     }
     if (mark != fit::Mark::brow || answer.finding == fit::Finding::fault) return answer;
     const auto low = m_setup.sheet->browLow.um / 1000, high = m_setup.sheet->browHigh.um / 1000;
-    std::int64_t mm = m_dice.between(23, 28);
-    if (answer.finding == fit::Finding::over) mm = high + m_dice.between(3, 8);
-    if (answer.finding == fit::Finding::under) mm = low - m_dice.between(3, 8);
-    answer.gap = Length::micrometres(mm * 1000);
+    std::int64_t um = std::int64_t{m_dice.between(23, 28)} * 1000;
+    if (answer.finding == fit::Finding::over) um = high * 1000 + std::int64_t{m_dice.between(3, 8)} * 500;
+    if (answer.finding == fit::Finding::under) um = low * 1000 - std::int64_t{m_dice.between(3, 8)} * 500;
+    // Crown air in brings the shell up, by much the same for each pump; what was put right lies within the band.
+    constexpr std::int64_t kPerPump = 2'600, kInside = 500;
+    if (m_crownPumps != 0 && m_gap && answer.finding == fit::Finding::snug)
+      um = std::clamp(m_gap->um + kPerPump * m_crownPumps + m_dice.between(-4, 4) * 100, low * 1000 + kInside, high * 1000 - kInside);
+    answer.gap = m_gap = Length::micrometres(um);
+    m_crownPumps = 0;
     return answer;
   }
 
@@ -182,6 +190,8 @@ class Walk {
   season::Views m_world;
   season::CheckRecord m_check;
   fit::Setup m_setup;
+  std::optional<Length> m_gap;  // of the brow, as last seen
+  int m_crownPumps = 0;         // net, since then
 };
 
 }  // namespace
