@@ -44,9 +44,10 @@ struct InfoAnswer {
 };
 
 struct Appended {
-  std::vector<std::string> ids;       // of the new facts, in order
-  std::vector<std::string> touched;   // entities whose records changed
-  std::vector<std::string> athletes;  // athletes whose board row may have changed
+  std::vector<std::string> ids;      // of the new facts, in order
+  std::vector<std::string> touched;  // entities whose records changed
+  std::vector<std::string>
+      athletes;  // athletes whose board row may have changed; weather alone names nobody: Board::update finds out itself
 };
 
 enum class Access : std::uint8_t { readWrite, readOnly };

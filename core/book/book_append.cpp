@@ -179,7 +179,7 @@ Appended Book::Body::appendedOf(const std::vector<Fact>& facts) const {
     if (std::find(list.begin(), list.end(), id) == list.end()) list.push_back(id);
   };
   const auto addAll = [&] {
-    for (const auto& [id, record] : views.athletes) addOnce(answer.athletes, id);
+    for (const auto& [id, record] : views.athletes) answer.athletes.push_back(id);
   };
   bool isForAll = false;
   for (const Fact& fact : facts) {
@@ -188,7 +188,8 @@ Appended Book::Body::appendedOf(const std::vector<Fact>& facts) const {
     for (const Touch& touch : all) {
       const std::string& subject = *touch.id;
       addOnce(answer.touched, touch.entity == Entity::team && views.team ? views.team->id : subject);
-      isForAll = isForAll || touch.entity == Entity::team || touch.entity == Entity::sheet;
+      const bool isWeather = std::holds_alternative<WeatherNoted>(fact.body) || std::holds_alternative<PlaceSet>(fact.body);
+      isForAll = isForAll || (touch.entity == Entity::team && !isWeather) || touch.entity == Entity::sheet;
       if (views.athletes.contains(subject)) addOnce(answer.athletes, subject);
       if (const auto check = views.openChecks.find(subject); check != views.openChecks.end())
         addOnce(answer.athletes, check->second.athlete);

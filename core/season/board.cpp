@@ -316,7 +316,7 @@ std::optional<std::size_t> Board::placeOf(const std::string& athlete) const {
 
 void Board::update(const Views& views, const std::vector<std::string>& athletes) {
   indexSlots();
-  m_weather = season::weatherNow(views, m_time, m_conditions);
+  if (season::weatherNow(views, m_time, m_conditions) != m_weather) weather(views, m_conditions);
   const DueContext context = contextOf(views, m_time, m_conditions);
   const auto laneOf = [this](std::uint32_t slot) -> int& { return m_counts[static_cast<std::size_t>(m_rows[slot].lane)]; };
   for (const std::string& id : athletes) {

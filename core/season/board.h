@@ -114,6 +114,7 @@ struct WeatherNow {
   Conditions conditions;
   std::optional<Instant> notedAt;  // of the parts that the Book gave; nothing when all were given or none is known
   bool isOld = false;              // noted more than a day before now: still counts, and is shown as such
+  friend bool operator==(const WeatherNow&, const WeatherNow&) = default;
 };
 inline constexpr std::int64_t kWeatherFreshMs = 24LL * 60 * 60 * 1000;  // ours
 [[nodiscard]] WeatherNow weatherNow(const Views& views, BoardTime time, const Conditions& given);
@@ -190,7 +191,8 @@ class Board {
  public:
   // Athletes on the roster only.
   void build(const Views& views, BoardTime time, const Conditions& conditions);
-  // Rows of these athletes are made anew and put in their place; others are not touched. Time and conditions as at build.
+  // Rows of these athletes are made anew and put in their place; others are not touched, but for their air where the Book noted other
+  // weather since. Time and conditions as at build.
   void update(const Views& views, const std::vector<std::string>& athletes);
   // The weather changed and nothing else did since build or update: rows whose air it concerns are made anew, and ranked.
   void weather(const Views& views, const Conditions& conditions);

@@ -70,7 +70,7 @@ TEST_CASE("An answer about air carries the weather to the unit, and taking it ba
   CHECK(unit->air.front().gauge == Pressure{18000});
   CHECK(unit->air.front().source == source);
   CHECK(unit->air.front().climate.temperatureMk == 287150);
-  CHECK(unit->air.front().climate.ambientPa == 99180);  // 180 m, U.S. Standard Atmosphere, 1976
+  CHECK(unit->air.front().climate.ambientPa == 99181);  // 180 m, U.S. Standard Atmosphere, 1976
   CHECK(unit->air.front().check == f.check);
   CHECK(unit->ports.at(0).isMeasured);
   must(book->correct(ids.front()));

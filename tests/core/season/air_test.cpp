@@ -226,6 +226,13 @@ TEST_CASE("A board judged again is the board built anew, whatever the weather wa
         anew.build(views, {kNow}, now);
         RC_ASSERT(board.rows() == anew.rows());
       }
+      if (*rc::gen::arbitrary<bool>()) {
+        Stamp stamp{kNow, {}, "d:9", 9};
+        views.team->weather = WeatherRecord{weather(*rc::gen::inRange(-40, 45)), stamp};
+        board.update(views, {});
+        anew.build(views, {kNow}, now);
+        RC_ASSERT(board.rows() == anew.rows());
+      }
     }
   }));
 }
