@@ -201,15 +201,34 @@ class Due(Terminal):
         ranks = [order.index(row["lane"]) for row in answer["rows"]]
         self.assertEqual(ranks, sorted(ranks))
 
-    def test_weather_is_checked_noted_and_said_not_to_be_judged_yet(self):
-        self.adopted_book()
-        plain = self.ask("due", "--book", str(self.book), "--at", AT)
-        cold = self.ask("due", "--book", str(self.book), "--at", AT, "--temperature", "-4C", "--elevation", "590ft")
-        self.assertEqual(plain["rows"], cold["rows"])
-        self.assertEqual(len(cold["why"]), 2)
-        self.assertTrue(all("not judged" in line for line in cold["why"]))
-        for option, value in (("--temperature", "4"), ("--temperature", "cold"), ("--elevation", "180"), ("--temperature", "400C")):
-            self.refuse("due", "--book", str(self.book), "--at", AT, option, value, names=option)
+    def test_cold_and_altitude_put_helmets_before_practice_with_the_amount(self):
+        self.ask("demo", "--out", str(self.book))
+        mild = self.ask("due", "--book", str(self.book), "--at", AT)
+        self.assertIsNotNone(mild["weather_at"])  # as the Book noted it
+        self.assertFalse(mild["weather"]["old"])
+        cold = self.ask("due", "--book", str(self.book), "--at", AT, "--temperature", "-10C", "--elevation", "590ft")
+        self.assertIsNone(cold["weather_at"])
+        self.assertEqual(cold["weather"]["celsius"], -10)
+        due = [row for row in cold["rows"] if "air-changed" in row["reasons"]]
+        self.assertGreater(len(due), sum("air-changed" in row["reasons"] for row in mild["rows"]))
+        for row in due:
+            self.assertIn(row["lane"], ("before-practice", "do-not-wear"))
+            self.assertRegex(" ".join(row["why"]), r"Air in \S+ down about [0-9.]+ kPa by cold")
+        high = self.ask("due", "--book", str(self.book), "--at", AT, "--temperature", "20C", "--elevation", "3000m")
+        self.assertTrue(any("by altitude" in why for row in high["rows"] for why in row["why"]))
+
+    def test_weather_noted_more_than_a_day_ago_counts_and_is_said_to_be_old(self):
+        self.ask("demo", "--out", str(self.book))
+        later = self.ask("due", "--book", str(self.book), "--at", "2026-10-16T15:00:00-05:00")
+        self.assertTrue(later["weather"]["old"])
+        self.assertIn("2026-10-14", later["weather_at"])
+
+    def test_weather_that_cannot_be_is_refused_by_its_option(self):
+        self.ask("demo", "--out", str(self.book))
+        for option, value in (("--temperature", "4"), ("--temperature", "cold"), ("--elevation", "180"), ("--temperature", "400C"),
+                              ("--temperature", "-61C"), ("--temperature", "61C"), ("--elevation", "-431m"), ("--elevation", "9001m")):
+            with self.subTest(option=option, value=value):
+                self.refuse("due", "--book", str(self.book), "--at", AT, option, value, names=option)
 
     def test_a_time_without_an_offset_is_refused(self):
         self.adopted_book()
