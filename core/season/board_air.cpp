@@ -54,7 +54,8 @@ WeatherNow weatherNow(const Views& views, BoardTime time, const Conditions& give
     take(now.conditions.elevation, noted.conditions.elevation);
     take(now.conditions.ambient, noted.conditions.ambient);
   }
-  take(now.conditions.whereabouts, noted.conditions.whereabouts);
+  // Says nothing of the numbers, so that what was given still counts as given.
+  if (!now.conditions.whereabouts) now.conditions.whereabouts = noted.conditions.whereabouts;
   if (now.conditions.place.empty()) now.conditions.place = noted.conditions.place;
   now.isOld = now.notedAt && time.now.ms - now.notedAt->ms > kWeatherFreshMs;
   return now;
