@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <functional>
 #include <limits>
 #include <numeric>
 #include <utility>
@@ -31,6 +32,12 @@ std::uint64_t numberOf(const std::string& id) {
   const std::size_t colon = id.rfind(':');
   if (colon != std::string::npos) std::from_chars(id.data() + colon + 1, id.data() + id.size(), n);
   return n;
+}
+
+// What a slot is found by: the number of the id, else its text.
+std::uint64_t slotKeyOf(const std::string& id) {
+  const std::uint64_t n = numberOf(id);
+  return n != 0 ? n : std::hash<std::string>{}(id);
 }
 
 // lane | not on top | not with the athlete | due-by. Days are shifted to stay above zero.
@@ -298,7 +305,12 @@ void Board::indexSlots() {
   if (m_slots.size() == m_order.size()) return;
   m_slots.clear();
   m_slots.reserve(m_rows.size());
-  for (const std::uint32_t slot : m_order) m_slots.emplace(m_rows[slot].athlete, slot);
+  // The number of an id lies in its key; the text is asked only where the id has none.
+  for (const std::uint32_t slot : m_order) m_slots.put(m_ranks[slot].n != 0 ? m_ranks[slot].n : slotKeyOf(m_rows[slot].athlete), slot);
+}
+
+std::optional<std::uint32_t> Board::slotOf(const std::string& athlete) const {
+  return m_slots.find(slotKeyOf(athlete), [&](std::uint32_t slot) { return m_rows[slot].athlete == athlete; });
 }
 
 std::ptrdiff_t Board::placeOfSlot(std::uint32_t slot) const {
@@ -308,7 +320,7 @@ std::ptrdiff_t Board::placeOfSlot(std::uint32_t slot) const {
 }
 
 std::optional<std::size_t> Board::placeOf(const std::string& athlete) const {
-  if (const auto known = m_slots.find(athlete); known != m_slots.end()) return static_cast<std::size_t>(placeOfSlot(known->second));
+  if (const auto known = slotOf(athlete)) return static_cast<std::size_t>(placeOfSlot(*known));
   // Not indexed yet (no update since build).
   const auto it = std::find_if(m_order.begin(), m_order.end(), [&](std::uint32_t slot) { return m_rows[slot].athlete == athlete; });
   return it == m_order.end() ? std::nullopt : std::optional<std::size_t>(static_cast<std::size_t>(it - m_order.begin()));
@@ -322,8 +334,8 @@ void Board::update(const Views& views, const std::vector<std::string>& athletes)
   for (const std::string& id : athletes) {
     const AthleteRecord* athlete = views.athlete(id);
     const bool isWanted = athlete != nullptr && athlete->isOnRoster;
-    const auto known = m_slots.find(id);
-    if (known == m_slots.end()) {
+    const auto known = slotOf(id);
+    if (!known) {
       if (!isWanted) continue;
       if (m_free.empty()) {
         m_free.push_back(static_cast<std::uint32_t>(m_rows.size()));
@@ -336,17 +348,17 @@ void Board::update(const Views& views, const std::vector<std::string>& athletes)
       watch(views, slot);
       m_ranks[slot] = rankKeyOf(m_rows[slot]);
       m_order.insert(m_order.begin() + placeOfSlot(slot), slot);
-      m_slots.emplace(id, slot);
+      m_slots.put(slotKeyOf(id), slot);
       ++laneOf(slot);
       continue;
     }
-    const std::uint32_t slot = known->second;
+    const std::uint32_t slot = *known;
     const auto old = m_order.begin() + placeOfSlot(slot);
     --laneOf(slot);
     if (!isWanted) {
       m_order.erase(old);
       m_free.push_back(slot);
-      m_slots.erase(known);
+      m_slots.drop(slotKeyOf(id), slot);
       if (!m_watches.empty()) m_watches[slot] = {};
       continue;
     }

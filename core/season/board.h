@@ -17,11 +17,11 @@
 #include <span>
 #include <string>
 #include <string_view>
-#include <unordered_map>
 #include <vector>
 
 #include "core/season/record.h"
 #include "core/season/season_air.h"
+#include "core/season/slot_index.h"
 
 namespace snugline::season {
 
@@ -208,15 +208,16 @@ class Board {
   void rank();
   void watch(const Views& views, std::uint32_t slot);  // board_air.cpp
   void indexSlots();
+  [[nodiscard]] std::optional<std::uint32_t> slotOf(const std::string& athlete) const;
   [[nodiscard]] bool isBefore(std::uint32_t a, std::uint32_t b) const;
   [[nodiscard]] std::ptrdiff_t placeOfSlot(std::uint32_t slot) const;
 
   // A row stays in its slot while it is ranked anew: a row is large, its slot's number is small.
-  std::vector<DueRow> m_rows;                              // by slot, in no order
-  std::vector<RankKey> m_ranks;                            // by slot
-  std::vector<std::uint32_t> m_order;                      // slots as ranked
-  std::vector<std::uint32_t> m_free;                       // slots that were given up
-  std::unordered_map<std::string, std::uint32_t> m_slots;  // by athlete; filled at the first update
+  std::vector<DueRow> m_rows;          // by slot, in no order
+  std::vector<RankKey> m_ranks;        // by slot
+  std::vector<std::uint32_t> m_order;  // slots as ranked
+  std::vector<std::uint32_t> m_free;   // slots that were given up
+  SlotIndex m_slots;                   // by athlete; filled at the first update
   std::array<int, 4> m_counts{};
   BoardTime m_time;
   Conditions m_conditions;  // as given

@@ -122,6 +122,21 @@ void updateOne(benchmark::State& state) {
 }
 BENCHMARK(updateOne)->Arg(150)->Arg(10000)->Arg(100000)->Unit(benchmark::kMicrosecond);
 
+// The first update after a build also lays the index of slots.
+void updateFirst(benchmark::State& state) {
+  const Views views = team(static_cast<int>(state.range(0)));
+  Board board;
+  board.build(views, {kNow}, {});
+  const std::string id = board.rows()[board.rows().size() / 2].athlete;
+  for (auto _ : state) {
+    state.PauseTiming();
+    board.build(views, {kNow}, {});
+    state.ResumeTiming();
+    board.update(views, {id});
+  }
+}
+BENCHMARK(updateFirst)->Arg(150)->Arg(100000)->Iterations(10)->Unit(benchmark::kMicrosecond);
+
 // Cost of a row in a district over the cost of a row in a tenth of it: 1 is linear growth. Both lie outside the caches; a squad of 1000
 // lies inside, and what leaving them costs is told apart.
 void growth(benchmark::State& state) {
