@@ -49,6 +49,7 @@ bool Gallery::isShown(const QString& screen) {
 }
 
 void Gallery::go(const char* screen, const QString& what) {
+  closeSheets();
   m_screen = QLatin1String(screen);
   QMetaObject::invokeMethod(m_composition.view().rootObject(), "home", Q_ARG(QString, QStringLiteral("doors")));
   QMetaObject::invokeMethod(m_composition.view().rootObject(), "go", Q_ARG(QString, QLatin1String(screen)), Q_ARG(QString, what),

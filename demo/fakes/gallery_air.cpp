@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // The pictures of weather, line check, air and gauge.
+#include <algorithm>
+
 #include <QQuickItem>
 #include <QQuickView>
 
@@ -41,15 +43,24 @@ void Gallery::press(const char* name) {
   settle();
 }
 
+// Until the item stands in the upper part of whatever scrolls it.
 void Gallery::scrollTo(const char* name) {
   QQuickItem* item = findIn(m_composition.view().contentItem(), QLatin1String(name));
   for (QQuickItem* area = item; area != nullptr; area = area->parentItem()) {
-    if (area->metaObject()->indexOfMethod("reveal(QQuickItem*)") >= 0) {
-      QMetaObject::invokeMethod(area, "reveal", Q_ARG(QQuickItem*, item));
-      break;
-    }
+    const QVariant most = area->property("contentHeight");
+    if (!most.isValid() || !area->property("interactive").toBool()) continue;
+    const double y = area->property("contentY").toDouble() + item->mapToItem(area, {0, 0}).y() - area->height() / 3;
+    area->setProperty("contentY", std::clamp(y, 0.0, std::max(0.0, most.toDouble() - area->height())));
+    break;
   }
   settle();
+}
+
+void Gallery::closeSheets() {
+  while (QQuickItem* close = findIn(m_composition.view().contentItem(), QStringLiteral("close"))) {
+    QMetaObject::invokeMethod(close, "clicked");
+    settle();
+  }
 }
 
 void Gallery::showBook(const char* page) {

@@ -39,6 +39,7 @@ class Gallery {
   void press(const char* name);
   void showBook(const char* page);
   void scrollTo(const char* name);
+  void closeSheets();
   void sendPressure(std::uint32_t from, std::uint32_t to);  // 0.1 Pa
   void answer(const char* name);
   bool begin(season::RowAction action, const char* kind);

@@ -19,6 +19,7 @@ Item {
     property string unit: ""
     property var legend: ({})             // { raw, carried, refill, slope, band }: words, empty where there is none
     property string description: ""
+    property real plotHeight: 240        // of the field itself; words take what they need beside it
 
     readonly property real edge: Math.max(figures.widest, unitWords.implicitWidth) + Theme.grid
     readonly property real roof: unitWords.implicitHeight + Theme.grid / 2
@@ -66,7 +67,7 @@ Item {
     }
 
     implicitWidth: 320
-    implicitHeight: 300
+    implicitHeight: roof + plotHeight + foot + words.implicitHeight + Theme.grid
     Accessible.role: Accessible.Graphic
     Accessible.name: description
 
@@ -79,7 +80,7 @@ Item {
         model: plot.heights
         Item {
             required property var modelData
-            Rectangle { x: plot.edge; y: plot.py(parent.modelData.at); width: plot.wide; height: Theme.hairlineWidth; color: Theme.hairline }
+            Rectangle { x: plot.edge; y: plot.py(parent.modelData.at); width: plot.wide; height: 1; color: Theme.hairline }
             Words {
                 x: plot.edge - Theme.grid - width
                 y: plot.py(parent.modelData.at) - height / 2

@@ -38,7 +38,6 @@ PageFrame {
     Words { objectName: "leak"; Layout.fillWidth: true; visible: page.air.hasAir; text: page.air.leakWords; tone: page.air.isLeaking ? "see" : "plain"; bold: page.air.isLeaking }
     Loader {
         Layout.fillWidth: true
-        Layout.preferredHeight: active ? (Theme.phone ? 360 : 400) * Math.min(1.3, Theme.textScale) : 0
         active: page.air.hasPlot
         visible: active
         sourceComponent: AirPlot {

@@ -40,7 +40,8 @@ Popup {
             Words { Layout.fillWidth: true; text: sheet.title; size: "head" }
             BigButton { objectName: "close"; text: sheet.closeText; sign: "cross"; onClicked: sheet.close() }
         }
-        ScrollArea { id: area; Layout.fillWidth: true; Layout.fillHeight: true }
+        // Focus frames and the place mark stand beside the content, not on it.
+        ScrollArea { id: area; inset: Theme.grid; Layout.fillWidth: true; Layout.fillHeight: true; Layout.leftMargin: -Theme.grid; Layout.rightMargin: -Theme.grid }
     }
     enter: Transition {
         NumberAnimation { property: "y"; from: sheet.parent ? sheet.parent.height : 0; to: sheet.parent ? sheet.parent.height - sheet.height : 0; duration: Theme.reducedMotion ? 0 : 160; easing.type: Easing.OutCubic }

@@ -36,7 +36,6 @@ Rectangle {
         GaugeReadout { Layout.fillWidth: true; takeText: "Take this reading"; gauge: ({ stage: "live", value: "2.94", unit: "psi", steadyWords: "Steady", gaugeName: "Bench gauge 0142", unitCode: "psi", canTake: true }) }
         AirPlot {
             Layout.fillWidth: true
-            Layout.preferredHeight: 340
             unit: "kPa"
             heights: [{ at: 0.1, text: "16" }, { at: 0.5, text: "20" }, { at: 0.9, text: "24" }]
             times: [{ at: 0, text: "1 Sep" }, { at: 0.5, text: "22 Sep" }, { at: 1, text: "14 Oct" }]
