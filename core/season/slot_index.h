@@ -20,9 +20,9 @@ class SlotIndex {
     m_used = 0;
     m_count = 0;
   }
-  void reserve(std::size_t slots) {
+  void reserve(std::size_t count) {  // of slots
     std::size_t room = kLeast;
-    while (room < slots * 2) room *= 2;
+    while (room < count * 2) room *= 2;
     if (room > m_entries.size()) lay(room);
   }
   [[nodiscard]] std::size_t size() const { return m_count; }
