@@ -22,6 +22,7 @@
 #include <memory>
 #include <numbers>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace {
@@ -78,12 +79,14 @@ class PlayedGauge final : public QObject {
       offer();
     });
     connect(m_controller.get(), &QLowEnergyController::errorOccurred, this, [this](QLowEnergyController::Error) {
-      std::fprintf(stderr, "Bluetooth refuses to play a gauge here: %s\n", qPrintable(m_controller->errorString()));
+      if (!std::exchange(m_isRefused, true))
+        std::fprintf(stderr, "Bluetooth refuses to play a gauge here: %s\n", qPrintable(m_controller->errorString()));
       QCoreApplication::exit(kNoBluetooth);
     });
   }
   void begin() {
     offer();
+    if (m_controller->state() == QLowEnergyController::UnconnectedState) return;  // refused, and said
     m_send.start(kSendMs);
     std::printf("Playing the gauge \"%s\". Type kilopascals, \"wave\" or \"quit\".\n", qPrintable(m_name));
   }
@@ -137,7 +140,7 @@ class PlayedGauge final : public QObject {
   std::vector<std::unique_ptr<QLowEnergyService>> m_services;
   QElapsedTimer m_since;
   QTimer m_send;
-  bool m_isWave = true;
+  bool m_isWave = true, m_isRefused = false;
   double m_gaugePa = 0.0;
 };
 

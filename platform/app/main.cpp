@@ -7,6 +7,7 @@
 #include <QStandardPaths>
 
 #include "composition.h"
+#include "lazy_gauge.h"
 #include "platform/system/file_attempts.h"
 #include "platform/system/file_keys.h"
 #include "platform/system/system_clock.h"
@@ -18,7 +19,8 @@ using snugline::platform::SystemClock;
 
 snugline::app::Edges realEdges() {
   return {[] { return std::make_unique<SystemClock>(); }, [] { return std::make_unique<FileKeys>(snugline::platform::keysFolder()); },
-          std::make_shared<snugline::platform::FileAttempts>(snugline::platform::keysFolder())};
+          std::make_shared<snugline::platform::FileAttempts>(snugline::platform::keysFolder()),
+          [] { return std::make_unique<snugline::app::LazyGauge>(); }};
 }
 
 QString dataFile(const QString& name) {

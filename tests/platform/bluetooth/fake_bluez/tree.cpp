@@ -3,8 +3,6 @@
 
 #include <QDBusVariant>
 
-#include <cstdio>
-
 namespace snugline::fake {
 
 namespace {
@@ -33,10 +31,6 @@ void Tree::addAdapter(bool isPowered) {
                                                       {QStringLiteral("Discoverable"), false},
                                                       {QStringLiteral("Pairable"), true},
                                                       {QStringLiteral("Discovering"), false}};
-  m_objects[kAdapterPath][QStringLiteral("org.bluez.GattManager1")] = {};
-  m_objects[kAdapterPath][QStringLiteral("org.bluez.LEAdvertisingManager1")] = {
-      {QStringLiteral("ActiveInstances"), QVariant::fromValue(uchar{0})},
-      {QStringLiteral("SupportedInstances"), QVariant::fromValue(uchar{5})}};
   emitAdded(kAdapterPath);
 }
 
@@ -222,11 +216,6 @@ bool Tree::handleMessage(const QDBusMessage& message, const QDBusConnection&) {
   } else if (member == QLatin1String("StartNotify") || member == QLatin1String("StopNotify")) {
     reply(message);
     change(path, kCharacteristic, {{QStringLiteral("Notifying"), member == QLatin1String("StartNotify")}});
-  } else if (member == QLatin1String("RegisterApplication") || member == QLatin1String("RegisterAdvertisement")) {
-    m_applications << message.arguments().value(0).value<QDBusObjectPath>().path();
-    reply(message);
-    std::printf("registered %s\n", qPrintable(member));
-    std::fflush(stdout);
   } else {
     reply(message);  // filters, agents and the like: taken and not minded
   }

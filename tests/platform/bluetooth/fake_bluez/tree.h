@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: the objects that a Bluetooth service shows on D-Bus (an adapter, gauges with their services), and how they answer. Enough of
-// org.bluez for Qt's low energy client and for its peripheral role; written from the D-Bus interfaces as published with BlueZ 5.66.
+// org.bluez for Qt's low energy client; written from the D-Bus interfaces as published with BlueZ 5.66.
 // Thread: one.
 #pragma once
 
@@ -62,7 +62,6 @@ class Tree final : public QDBusVirtualObject {
   QDBusConnection m_bus;
   QMap<QString, Interfaces> m_objects;
   QMap<QString, Gauge> m_gauges;  // by the path of the device
-  QStringList m_applications;
 };
 
 }  // namespace snugline::fake
