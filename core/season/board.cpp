@@ -121,6 +121,8 @@ void fetchBlock(const Views& views, const std::array<const AthleteRecord*, kAhea
       fetch(buckets[i]->first.data(), 1);
       fetch(units[i]->id.data(), 1);
       if (!units[i]->labels.empty()) fetch(&units[i]->labels.back());
+      if (!units[i]->ports.empty()) fetch(units[i]->ports.data(), units[i]->ports.size() * sizeof(PortAir));
+      if (!units[i]->air.empty()) fetch(&units[i]->air.back());
     }
     if (!athlete.checks.empty()) {
       fetch(athlete.checks.back().unit.data(), 1);
@@ -263,6 +265,7 @@ void Board::build(const Views& views, BoardTime time, const Conditions& conditio
   m_weather = season::weatherNow(views, time, conditions);
   m_watches.clear();
   const DueContext context = contextOf(views, time, conditions);
+  if (context.climate.isKnown()) m_watches.resize(views.athletes.size());
   m_rows.resize(views.athletes.size());
   m_ranks.resize(views.athletes.size());
   Walk walk(views);
@@ -274,13 +277,14 @@ void Board::build(const Views& views, BoardTime time, const Conditions& conditio
     for (std::size_t i = 0; i < count; ++i, ++made) {
       walk.step();
       DueRow& row = m_rows[made];
-      makeRow(context, *block[i], row, units[i]);
+      makeRow(context, *block[i], row, units[i], m_watches.empty() ? nullptr : &m_watches[made]);
       m_ranks[made] = rankKeyOf(row);
       ++m_counts[static_cast<std::size_t>(row.lane)];
     }
   }
   m_rows.resize(made);
   m_ranks.resize(made);
+  if (!m_watches.empty()) m_watches.resize(made);
   rank();
 }
 

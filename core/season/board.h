@@ -222,7 +222,7 @@ class Board {
   BoardTime m_time;
   Conditions m_conditions;  // as given
   WeatherNow m_weather;
-  std::vector<AirWatch> m_watches;  // by slot; filled when the weather first changes
+  std::vector<AirWatch> m_watches;  // by slot; empty until there is weather
 };
 
 }  // namespace snugline::season

@@ -69,7 +69,7 @@ MarksSeen marksSeen(const Standing& standing) {
   return {};
 }
 
-bool findAirReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons) {
+bool findAirReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons, AirWatch* watch) {
   const auto add = [&](DueKind kind, Lane lane, Day from) -> DueReason& {
     DueReason& reason = reasons.emplace_back();
     reason.kind = kind;
@@ -78,6 +78,7 @@ bool findAirReasons(const DueContext& context, const Standing& standing, std::ve
     reason.dueBy = lane == Lane::doNotWear ? reason.dueFrom : context.practice;
     return reason;
   };
+  if (watch != nullptr) *watch = {};
   if (standing.unit == nullptr) return false;
   const LineRecord* line = standing.line;
   if (line != nullptr && (standing.look == nullptr || isAfter(line->stamp, standing.look->stamp))) {
@@ -116,8 +117,10 @@ bool findAirReasons(const DueContext& context, const Standing& standing, std::ve
       reason.at = refilled->stamp.at;
     }
   }
-  if (!context.climate.isKnown()) return false;
-  const AirFinding found = findAir(watchFor(*context.views, standing), context.climate);
+  if (!context.climate.isKnown() && watch == nullptr) return false;
+  const AirWatch now = watchFor(*context.views, standing);
+  if (watch != nullptr) *watch = now;
+  const AirFinding found = findAir(now, context.climate);
   if (found.count != 0) {
     DueReason& reason = add(DueKind::airChanged, Lane::beforePractice, context.today);
     fill(reason, found);
@@ -147,6 +150,17 @@ void Board::weather(const Views& views, const Conditions& conditions) {
     m_watches.resize(m_rows.size());
     for (const std::uint32_t slot : m_order) watch(views, slot);
   }
+  // The first cold day: most rows are other rows then, and walking through all of them costs less than finding them one by one. Some of
+  // them, evenly chosen, say whether it is such a day; the rows come out the same either way.
+  constexpr std::size_t kAsked = 256, kMany = 3;  // a third, as measured
+  const std::size_t step = m_order.size() / kAsked + 1;
+  std::size_t asked = 0, others = 0;
+  for (std::size_t place = 0; place < m_order.size(); place += step, ++asked) {
+    const std::uint32_t slot = m_order[place];
+    const bool has = std::any_of(m_rows[slot].reasons.begin(), m_rows[slot].reasons.end(), isOfWeather);
+    if (has != (findAir(m_watches[slot], context.climate).count != 0)) ++others;
+  }
+  if (others * kMany > asked) return build(views, m_time, conditions);
   bool isRankOpen = false;
   for (const std::uint32_t slot : m_order) {
     const AirFinding found = findAir(m_watches[slot], context.climate);

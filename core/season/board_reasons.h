@@ -43,13 +43,14 @@ struct NextLook {
 };
 [[nodiscard]] std::optional<NextLook> nextLook(const DueContext& context, const Standing& standing);
 
-// Fills a row that may have been used before: its memory is kept, so that a board made anew asks for little.
-void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row, const UnitRecord* worn = nullptr);
+// Fills a row that may have been used before: its memory is kept, so that a board made anew asks for little. watch: filled too where given.
+void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row, const UnitRecord* worn = nullptr,
+             AirWatch* watch = nullptr);
 
 // In which the marks were last seen in the unit worn; no stamp when never. board_air.cpp.
 [[nodiscard]] MarksSeen marksSeen(const Standing& standing);
 // The reasons of air and of the line; true when there is air that cannot be judged. board_air.cpp.
-[[nodiscard]] bool findAirReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons);
+[[nodiscard]] bool findAirReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons, AirWatch* watch);
 
 // All reasons, in no order, in place of what was there.
 void findReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons);

@@ -196,7 +196,7 @@ std::optional<NextLook> nextLook(const DueContext& context, const Standing& stan
   return NextLook{DueKind::weeklyLook, seen.plus(fit::kWeeklyFromDays), seen.plus(fit::kWeeklyByDays)};
 }
 
-void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row, const UnitRecord* worn) {
+void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row, const UnitRecord* worn, AirWatch* watch) {
   const Standing standing = standingOf(context, athlete, worn);
   row.athlete = athlete.id;
   row.jersey = athlete.jersey;
@@ -216,7 +216,7 @@ void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& ro
   row.wordFeels = {};
   row.points = {};
   findReasons(context, standing, row.reasons);
-  row.isAirUnknown = findAirReasons(context, standing, row.reasons);
+  row.isAirUnknown = findAirReasons(context, standing, row.reasons, watch);
   if (row.reasons.size() > 1) {
     std::stable_sort(row.reasons.begin(), row.reasons.end(), [](const DueReason& a, const DueReason& b) {
       if (a.lane != b.lane) return a.lane < b.lane;
