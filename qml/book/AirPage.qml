@@ -76,7 +76,7 @@ PageFrame {
                     Layout.fillWidth: true
                     columns: Theme.stacks ? 1 : 2
                     Words { Layout.fillWidth: true; text: entry.modelData.when }
-                    Words { text: entry.modelData.carried.length > 0 ? qsTr("%1, carried %2").arg(entry.modelData.raw).arg(entry.modelData.carried) : entry.modelData.raw; bold: true }
+                    Words { Layout.fillWidth: Theme.stacks; text: entry.modelData.carried.length > 0 ? qsTr("%1, carried %2").arg(entry.modelData.raw).arg(entry.modelData.carried) : entry.modelData.raw; bold: true }
                 }
                 Words { Layout.fillWidth: true; text: entry.modelData.how; size: "small"; tone: "quiet" }
             }

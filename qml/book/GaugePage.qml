@@ -30,7 +30,7 @@ PageFrame {
         onUnitChosen: name => page.gauge.setUnit(name)
         onZeroWanted: page.gauge.zero()
     }
-    Notice { objectName: "zero-doubt"; Layout.fillWidth: true; kind: "attention"; text: page.gauge.zeroDoubt; actionText: page.gauge.canTake ? qsTr("It is open air: zero") : ""; onActed: page.gauge.zeroAnyway() }
+    Notice { objectName: "zero-doubt"; Layout.fillWidth: true; kind: "attention"; text: page.gauge.zeroDoubt; actionText: page.gauge.canZeroAnyway ? qsTr("It is open air: zero") : ""; onActed: page.gauge.zeroAnyway() }
     Words { objectName: "zeroed"; Layout.fillWidth: true; visible: text.length > 0; text: page.gauge.zeroWords; tone: "quiet" }
     GridLayout {
         Layout.fillWidth: true

@@ -52,7 +52,13 @@ QString GaugeModel::remembered() const {
 void GaugeModel::attach() {
   ++m_attached;
   m_rest.stop();
-  if (!m_isStarted && !m_isScanWanted && isChosen()) start();
+  // Not within the call: a screen that is being made must not be told of changes while its bindings are at work.
+  QMetaObject::invokeMethod(
+      this,
+      [this] {
+        if (m_attached > 0 && !m_isStarted && !m_isScanWanted && isChosen()) start();
+      },
+      Qt::QueuedConnection);
 }
 
 void GaugeModel::detach() {
@@ -95,6 +101,8 @@ void GaugeModel::choose(const QString& id) {
   if (!m_port) return;
   m_isScanWanted = false;
   forgetZero();
+  m_found.clear();
+  listFound();
   m_isStarted = true;
   if (!m_port->choose(id.toStdString())) m_callFailure = tr("That gauge is no longer there. Look again.");
   if (m_attached == 0) m_rest.start();
@@ -324,11 +332,19 @@ void GaugeModel::zero() {
     emit changed();
     return;
   }
-  zeroAnyway();
+  takeZero();
+}
+
+// What is no open air anywhere is no zero, whoever says so; far from what the elevation says may be right.
+bool GaugeModel::canZeroAnyway() const {
+  return canTake() && air::doubtZero(*m_latest, expectedAmbient()) == air::ZeroDoubt::farFromAmbient;
 }
 
 void GaugeModel::zeroAnyway() {
-  if (!canTake()) return;
+  if (canZeroAnyway()) takeZero();
+}
+
+void GaugeModel::takeZero() {
   m_zeroDoubt.clear();
   m_zero = m_latest;
   m_zeroAt = m_desk->now();

@@ -44,9 +44,10 @@ class GaugeModel : public QObject {
   Q_PROPERTY(bool isTrouble READ isTrouble NOTIFY changed)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
   Q_PROPERTY(QString zeroHint READ zeroHint NOTIFY changed)
-  Q_PROPERTY(QString zeroDoubt READ zeroDoubt NOTIFY changed)  // a zero that is asked about; zeroAnyway takes it
-  Q_PROPERTY(QString zeroWords READ zeroWords NOTIFY changed)  // "Zeroed 15:02 at 99.2 kPa"
-  Q_PROPERTY(bool canTake READ canTake NOTIFY changed)         // steady, and believed
+  Q_PROPERTY(QString zeroDoubt READ zeroDoubt NOTIFY changed)       // a zero that is asked about; zeroAnyway takes it
+  Q_PROPERTY(bool canZeroAnyway READ canZeroAnyway NOTIFY changed)  // the doubt is one that people can settle
+  Q_PROPERTY(QString zeroWords READ zeroWords NOTIFY changed)       // "Zeroed 15:02 at 99.2 kPa"
+  Q_PROPERTY(bool canTake READ canTake NOTIFY changed)              // steady, and believed
   Q_PROPERTY(bool isChosen READ isChosen NOTIFY changed)
   Q_PROPERTY(bool isScanning READ isScanning NOTIFY changed)
   Q_PROPERTY(bool canTryAgain READ canTryAgain NOTIFY changed)
@@ -87,6 +88,7 @@ class GaugeModel : public QObject {
   [[nodiscard]] QString refusal() const { return m_refusal; }
   [[nodiscard]] QString zeroHint() const;
   [[nodiscard]] QString zeroDoubt() const { return m_zeroDoubt; }
+  [[nodiscard]] bool canZeroAnyway() const;
   [[nodiscard]] QString zeroWords() const;
   [[nodiscard]] bool canTake() const;
   [[nodiscard]] bool isChosen() const;
@@ -106,6 +108,7 @@ class GaugeModel : public QObject {
   void onPacket(const ports::GaugePacket& packet);
   void onPressure(const air::GaugeValue& value, Instant at);
   void start();
+  void takeZero();
   void forgetReading();
   void forgetZero();
   void showValue();

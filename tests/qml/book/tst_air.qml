@@ -31,7 +31,7 @@ Item {
         when: windowShown
 
         readonly property var stack: findChild(shown.item, "bookStack")
-        readonly property UnitAir air: room.units.air
+        readonly property UnitAir air: room.units ? room.units.air : null
 
         function init(): void {
             failOnWarning(/.?/)

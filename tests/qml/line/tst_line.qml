@@ -235,7 +235,6 @@ Item {
             mouseClick(findChild(shown.item, "entry-unit"))
             compare(ground.shell.guide.entry.unit, "kPa")
         }
-
         function test_themes_keep_every_word_on_its_ground_data(): var { return [{ tag: "sun" }, { tag: "night" }] }
         function test_themes_keep_every_word_on_its_ground(data: var): void {
             set({ width: 390, height: 844, scale: 1 })
