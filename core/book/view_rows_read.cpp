@@ -297,7 +297,7 @@ bool RowReader::read(Entity entity, std::string_view keyView, std::string_view v
     case Entity::person: {
       season::PersonRecord& person = views.people[key];
       person = {key, in.text("name"), in.text("initials"), in.text("role")};
-      in.object("code", [&](Reader& code) { person.code = readCode(code); });
+      in.objectIf("code", [&](Reader& code) { person.code = readCode(code); });
       break;
     }
     case Entity::sheet: {

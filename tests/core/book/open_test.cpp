@@ -145,3 +145,18 @@ TEST_CASE("The same keys and times give the same Book, draft by draft or in bulk
   }
   CHECK(dumps[0] == dumps[1]);
 }
+
+TEST_CASE("A Book that was closed opens from its stored views, people with and without a code included, and folds no log again") {
+  World world;
+  {
+    const auto book = world.create();
+    const std::string first = put(*book, {{"", book::PersonAdded{"Maren Tollgate", "MT", "trainer"}}}).ids.front();
+    put(*book, {{"", book::PersonAdded{"Silvio Kestrelby", "SK", "staff"}}});
+    put(*book, {{first, book::CodeSet{}}});
+  }
+  runSql(world.path, "UPDATE view_people SET value = replace(value, 'Kestrelby', 'Westerley')");
+  const auto book = world.open();  // what nobody wrote shows that the views were read and not made anew
+  bool isStored = false;
+  for (const auto& [id, person] : book->views().people) isStored = isStored || person.name == "Silvio Westerley";
+  CHECK(isStored);
+}
