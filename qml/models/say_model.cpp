@@ -257,8 +257,10 @@ void SayModel::record(SaidRecord said, const QString& words) {
   m_trouble.clear();
   if (said.isUnwell) go(QStringLiteral("stop"));
   m_desk->submit([athlete = m_athlete, said](const season::Views& views, Instant) { return book::say(views, athlete, said); }, this,
-                 [this, said, words](const Result<book::Appended>& outcome) {
+                 [this, said, words, asked = m_athlete](const Result<book::Appended>& outcome) {
                    m_isBusy = false;
+                   // Whoever said it has left: it is recorded, and nobody else is shown it.
+                   if (asked != m_athlete) return changed();
                    if (!outcome) {
                      m_trouble = errorSentence(outcome.error());
                      emit changed();
@@ -302,8 +304,9 @@ void SayModel::another() {
 void SayModel::takeBack() {
   if (m_fact.empty() || m_isBusy) return;
   m_isBusy = true;
-  m_desk->correct(m_fact, this, [this](const Result<book::Appended>& outcome) {
+  m_desk->correct(m_fact, this, [this, asked = m_athlete](const Result<book::Appended>& outcome) {
     m_isBusy = false;
+    if (asked != m_athlete) return changed();
     if (outcome) return another();
     m_trouble = errorSentence(outcome.error());
     emit changed();

@@ -179,6 +179,23 @@ TEST_CASE("Missed codes make one wait, and starting the app anew does not end it
   CHECK_FALSE(again.find("key-4")->isEnabled());
 }
 
+TEST_CASE("Whoever leaves before it is on disk has said it all the same, and the next one is not shown it") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(openSay(field));
+  REQUIRE(iAm(field, "88"));
+  models::SayModel& say = *field.app().shell().say();
+  say.touchPlace("jaw-left");
+  say.feels("tight");
+  REQUIRE(say.isBusy());
+  say.begin();
+  REQUIRE(field.until([&] { return !say.isBusy(); }));
+  CHECK(said(field, "88") == 1);
+  CHECK(say.step() == "number");
+  CHECK(say.said().isEmpty());
+}
+
 TEST_CASE("Say clears itself when nobody touches it") {
   const Ground ground;
   Field field(ground.path());
