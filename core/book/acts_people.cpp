@@ -20,6 +20,11 @@ Result<Drafts> setCode(const season::Views& views, const std::string& person, co
   return Drafts{{person, CodeSet{code}}};
 }
 
+bool isTrainer(const season::Views& views, const std::string& person) {
+  const auto found = views.people.find(person);
+  return found != views.people.end() && found->second.role == kTrainer;
+}
+
 bool hasCodes(const season::Views& views) {
   return std::any_of(views.people.begin(), views.people.end(), [](const auto& entry) { return entry.second.code.has_value(); });
 }

@@ -55,7 +55,13 @@ Result<CodeHash> hashCode(std::string_view digits, const CodeSalt& salt, CodeCos
 
 Result<bool> isCode(const CodeHash& kept, std::string_view digits) {
   if (!isDigits(digits) || digits.size() < kCodeLeast || digits.size() > kCodeMost) return false;
-  const Result<CodeHash> tried = hashed(digits, kept.salt, kept.cost);
+  return isSecret(kept, digits);
+}
+
+Result<CodeHash> hashSecret(std::string_view secret, const CodeSalt& salt, CodeCost cost) { return hashed(secret, salt, cost); }
+
+Result<bool> isSecret(const CodeHash& kept, std::string_view secret) {
+  const Result<CodeHash> tried = hashed(secret, kept.salt, kept.cost);
   if (!tried) return tl::unexpected<Error>(tried.error());
   return sodium_memcmp(tried->hash.data(), kept.hash.data(), kept.hash.size()) == 0;
 }

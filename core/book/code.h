@@ -33,5 +33,8 @@ inline constexpr std::uint32_t kCodeMemoryLeastKib = 8;  // of Argon2
 [[nodiscard]] Result<CodeHash> hashCode(std::string_view digits, const CodeSalt& salt, CodeCost cost = {});
 // In constant time once hashed. Text that is no code at all is simply not it.
 [[nodiscard]] Result<bool> isCode(const CodeHash& kept, std::string_view digits);
+// For secrets with rules of their own (recovery.h).
+[[nodiscard]] Result<CodeHash> hashSecret(std::string_view secret, const CodeSalt& salt, CodeCost cost);
+[[nodiscard]] Result<bool> isSecret(const CodeHash& kept, std::string_view secret);
 
 }  // namespace snugline::book

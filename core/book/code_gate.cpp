@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/book/recovery.h"
+
 namespace snugline::book {
 
 std::int64_t waitAfter(std::uint32_t misses) {
@@ -21,12 +23,21 @@ CodeGate::CodeGate(ports::Attempts& attempts) : m_attempts(attempts) {
 }
 
 Result<CodeGate::Outcome> CodeGate::tryCode(const std::vector<CodeHash>& kept, std::string_view digits, std::size_t& which) {
+  return tryAny(kept, digits, isCode, which);
+}
+
+Result<CodeGate::Outcome> CodeGate::tryRecovery(const CodeHash& kept, std::string_view key) {
+  std::size_t which = 0;
+  return tryAny({kept}, key, isRecoveryKey, which);
+}
+
+Result<CodeGate::Outcome> CodeGate::tryAny(const std::vector<CodeHash>& kept, std::string_view secret, IsIt isTheOne, std::size_t& which) {
   if (m_missed.waitLeftMs > 0) return Outcome::waiting;
   const std::uint32_t misses = std::min<std::uint32_t>(m_missed.misses, 1'000'000) + 1;
   const ports::MissedCodes missed{misses, waitAfter(misses)};
   if (auto ok = m_attempts.keep(missed); !ok) return tl::unexpected<Error>(ok.error());
   for (std::size_t i = 0; i < kept.size(); ++i) {
-    const Result<bool> isIt = isCode(kept[i], digits);
+    const Result<bool> isIt = isTheOne(kept[i], secret);
     // It could not be told: the try does not count, and the gate stays shut.
     if (!isIt) {
       if (auto ok = m_attempts.keep(m_missed); !ok) m_missed = missed;

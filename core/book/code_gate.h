@@ -31,11 +31,16 @@ class CodeGate {
   [[nodiscard]] Result<Outcome> tryCode(const std::vector<CodeHash>& kept, std::string_view digits, std::size_t& which);
   [[nodiscard]] Result<Outcome> tryCode(const CodeHash& kept, std::string_view digits);
 
+  // The key of the recovery sheet: the same count and the same wait. Text that is no key at all must have been refused before.
+  [[nodiscard]] Result<Outcome> tryRecovery(const CodeHash& kept, std::string_view key);
+
   void passed(std::int64_t ms);  // by a steady clock, while the app ran
   [[nodiscard]] std::int64_t waitMs() const { return m_missed.waitLeftMs; }
   [[nodiscard]] std::uint32_t misses() const { return m_missed.misses; }
 
  private:
+  using IsIt = Result<bool> (*)(const CodeHash&, std::string_view);
+  [[nodiscard]] Result<Outcome> tryAny(const std::vector<CodeHash>& kept, std::string_view secret, IsIt isIt, std::size_t& which);
   ports::Attempts& m_attempts;
   ports::MissedCodes m_missed;
   std::int64_t m_keptWaitMs = 0;

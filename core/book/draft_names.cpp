@@ -45,6 +45,7 @@ struct Resolver {
   void operator()(SaidAcknowledged& b) { at(b.said); }
   void operator()(CheckAnswered& b) { at(b.unit); }
   void operator()(LineSeen& b) { at(b.unit); }
+  void operator()(LegalHoldEnded& b) { at(b.hold); }
   void operator()(Corrected& b) {
     at(b.fact);
     for (std::string& subject : b.touches) at(subject);
@@ -68,6 +69,11 @@ struct Resolver {
   void operator()(WeatherNoted&) {}
   void operator()(PlaceSet&) {}
   void operator()(UnitAirRead&) {}
+  void operator()(RecoverySet&) {}
+  void operator()(WarningSet&) {}
+  void operator()(WarningSigned&) {}
+  void operator()(RetentionSet&) {}
+  void operator()(LegalHoldMade&) {}
   void operator()(NoteAdded&) {}
   void operator()(Unknown&) {}
 };

@@ -12,6 +12,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/book/people_facts.h"
 #include "core/fit/guide.h"
 #include "core/gear/certification.h"
 #include "core/season/record.h"
@@ -155,10 +156,11 @@ struct Unknown {
   std::int64_t version = 0;
 };
 
-using Body = std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted,
-                          UnitReceived, LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired,
-                          CheckBegun, CheckAnswered, CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet,
-                          UnitAirRead, LineSeen, Corrected, NoteAdded, Unknown>;
+using Body =
+    std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted, UnitReceived,
+                 LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired, CheckBegun, CheckAnswered,
+                 CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet, UnitAirRead, LineSeen, RecoverySet,
+                 WarningSet, WarningSigned, RetentionSet, LegalHoldMade, LegalHoldEnded, Corrected, NoteAdded, Unknown>;
 
 // What somebody wants to write down; device, n, order and time are given by the Book.
 struct Draft {

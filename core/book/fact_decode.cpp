@@ -248,10 +248,14 @@ TapeRead tapeRead(Reader& in) {
   return b;
 }
 
-using Read = Body (*)(Reader&);
-const std::unordered_map<std::string_view, Read>& readers() {
+using Readers = std::unordered_map<std::string_view, BodyReader>;
+Readers withPeople(Readers readers) {
+  addPeopleReaders(readers);
+  return readers;
+}
+const Readers& readers() {
   // Braces keep the order of reading the order of writing.
-  static const std::unordered_map<std::string_view, Read> kReaders{
+  static const Readers kReaders = withPeople({
       {"team-founded",
        [](Reader& in) -> Body {
          return TeamFounded{in.text("name"), in.text("mascot"), in.text("season"), in.text("public_key")};
@@ -324,7 +328,7 @@ const std::unordered_map<std::string_view, Read>& readers() {
          return Corrected{in.text("fact"), in.texts("touches")};
        }},
       {"note-added", [](Reader& in) -> Body { return NoteAdded{in.text("text")}; }},
-  };
+  });
   return kReaders;
 }
 

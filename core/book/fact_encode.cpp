@@ -226,6 +226,12 @@ struct BodyWriter {
   void operator()(const PlaceSet& b) const { writeBody(out, b); }
   void operator()(const UnitAirRead& b) const { writeBody(out, b); }
   void operator()(const LineSeen& b) const { writeBody(out, b); }
+  void operator()(const RecoverySet& b) const { writeBody(out, b); }
+  void operator()(const WarningSet& b) const { writeBody(out, b); }
+  void operator()(const WarningSigned& b) const { writeBody(out, b); }
+  void operator()(const RetentionSet& b) const { writeBody(out, b); }
+  void operator()(const LegalHoldMade& b) const { writeBody(out, b); }
+  void operator()(const LegalHoldEnded& b) const { writeBody(out, b); }
   void operator()(const Corrected& b) const {
     out.key("fact").string(b.fact).key("touches").beginArray();
     for (const std::string& subject : b.touches) out.string(subject);
@@ -268,6 +274,12 @@ std::string_view kindOf(const Body& body) {
                                [](const PlaceSet&) -> std::string_view { return "place-set"; },
                                [](const UnitAirRead&) -> std::string_view { return "unit-air-read"; },
                                [](const LineSeen&) -> std::string_view { return "line-seen"; },
+                               [](const RecoverySet&) -> std::string_view { return "recovery-set"; },
+                               [](const WarningSet&) -> std::string_view { return "warning-set"; },
+                               [](const WarningSigned&) -> std::string_view { return "warning-signed"; },
+                               [](const RetentionSet&) -> std::string_view { return "retention-set"; },
+                               [](const LegalHoldMade&) -> std::string_view { return "legal-hold-made"; },
+                               [](const LegalHoldEnded&) -> std::string_view { return "legal-hold-ended"; },
                                [](const Corrected&) -> std::string_view { return "corrected"; },
                                [](const NoteAdded&) -> std::string_view { return "note-added"; },
                                [](const Unknown& b) -> std::string_view { return b.kind; }},

@@ -2,6 +2,9 @@
 // Purpose: the parts of a fact's body that view rows hold too, written and read alike. Thread: plain functions.
 #pragma once
 
+#include <string_view>
+#include <unordered_map>
+
 #include "core/book/fact.h"
 #include "core/book/line_reader.h"
 #include "core/book/line_writer.h"
@@ -36,6 +39,15 @@ void writeBody(LineWriter& out, const LineSeen& b);
 [[nodiscard]] Body readPlaceSet(ObjectReader& in);
 [[nodiscard]] Body readUnitAirRead(ObjectReader& in);
 [[nodiscard]] Body readLineSeen(ObjectReader& in);
+// fact_people.cpp
+void writeBody(LineWriter& out, const RecoverySet& b);
+void writeBody(LineWriter& out, const WarningSet& b);
+void writeBody(LineWriter& out, const WarningSigned& b);
+void writeBody(LineWriter& out, const RetentionSet& b);
+void writeBody(LineWriter& out, const LegalHoldMade& b);
+void writeBody(LineWriter& out, const LegalHoldEnded& b);
+using BodyReader = Body (*)(ObjectReader&);
+void addPeopleReaders(std::unordered_map<std::string_view, BodyReader>& readers);  // by kind
 // Version of the kind that says what stands in the body: 1, or 2 for answers about air and ended checks that carry the weather.
 [[nodiscard]] std::int64_t versionOf(const Body& body);
 [[nodiscard]] std::int64_t newestOf(std::string_view kind);  // of a known kind

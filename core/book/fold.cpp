@@ -62,6 +62,7 @@ void Folded::takeTeam(const Fact& fact) {
     if (!set->season.empty()) views.team->season = set->season;
   } else if (views.team && views.team->id == fact.about) {
     foldWeather(*views.team, fact);
+    foldPrivacy(*views.team, fact);
   }
   changed[static_cast<std::size_t>(Entity::team)].insert(std::string(kTeamSubject));
 }

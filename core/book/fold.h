@@ -113,6 +113,10 @@ void foldAir(season::UnitRecord& record, const Fact& fact, const CheckAnswered& 
 void foldAir(season::UnitRecord& record, const Fact& fact, const UnitAirRead& body);
 void foldPumped(season::UnitRecord& record, const Fact& fact, const CheckEnded& body);
 void foldWeather(season::TeamRecord& record, const Fact& fact);
+// fold_people.cpp: recovery key, warning, how long names are shown.
+void foldHold(std::vector<season::LegalHoldRecord>& holds, const Fact& fact, const LegalHoldMade& body);
+void foldHold(std::vector<season::LegalHoldRecord>& holds, const LegalHoldEnded& body);
+void foldPrivacy(season::TeamRecord& record, const Fact& fact);
 // The answers of a fact in a check, as the guide takes them. Nothing when it holds none.
 [[nodiscard]] std::vector<fit::Answer> answersIn(const Fact& fact);  // fold_check.cpp
 [[nodiscard]] std::string hashOf(std::string_view bytes);            // BLAKE2b-256, hex

@@ -83,7 +83,13 @@ struct AthleteFold {
     if (b.family) record.family = *b.family;
     if (b.given) record.given = *b.given;
     if (b.birthYear) record.birthYear = b.birthYear;
-    if (b.isOnRoster) record.isOnRoster = *b.isOnRoster;
+    if (!b.isOnRoster) return;
+    if (*b.isOnRoster) {
+      record.left.reset();
+    } else if (!record.left) {
+      record.left = stampOf(fact);
+    }
+    record.isOnRoster = *b.isOnRoster;
   }
   void operator()(const TapeRead& b) const { record.tapes.push_back({b.readings, stampOf(fact)}); }
   void operator()(const PartChanged&) const {
@@ -180,6 +186,12 @@ struct AthleteFold {
     record.lines.push_back({b.unit, b.brow, b.straps, b.hold, season::climateOf(b.conditions), stampOf(fact)});
   }
 
+  void operator()(const WarningSigned& b) const {
+    record.signatures.push_back({b.season, b.text, b.language, b.as, b.initials, b.isOnPaper, stampOf(fact)});
+  }
+  void operator()(const LegalHoldMade& b) const { foldHold(record.legalHolds, fact, b); }
+  void operator()(const LegalHoldEnded& b) const { foldHold(record.legalHolds, b); }
+
   // Facts that touch no athlete.
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}
@@ -197,6 +209,9 @@ struct AthleteFold {
   void operator()(const WeatherNoted&) const {}
   void operator()(const PlaceSet&) const {}
   void operator()(const UnitAirRead&) const {}
+  void operator()(const RecoverySet&) const {}
+  void operator()(const WarningSet&) const {}
+  void operator()(const RetentionSet&) const {}
   void operator()(const Corrected&) const {}
   void operator()(const NoteAdded&) const {}
   void operator()(const Unknown&) const {}

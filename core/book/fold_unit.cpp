@@ -125,6 +125,12 @@ struct UnitFold {
   void operator()(const WeatherNoted&) const {}
   void operator()(const PlaceSet&) const {}
   void operator()(const LineSeen&) const {}
+  void operator()(const RecoverySet&) const {}
+  void operator()(const WarningSet&) const {}
+  void operator()(const WarningSigned&) const {}
+  void operator()(const RetentionSet&) const {}
+  void operator()(const LegalHoldMade&) const {}
+  void operator()(const LegalHoldEnded&) const {}
   void operator()(const Corrected&) const {}
   void operator()(const NoteAdded&) const {}
   void operator()(const Unknown&) const {}

@@ -20,6 +20,8 @@ inline constexpr std::string_view kStaff = "staff";
 // The hash of a code that checkCode took; made by hashCode.
 [[nodiscard]] Result<Drafts> setCode(const season::Views&, const std::string& person, const season::CodeHash&);
 
+[[nodiscard]] bool isTrainer(const season::Views&, const std::string& person);
+
 // Whether anybody can open a locked device. Until then nothing is locked.
 [[nodiscard]] bool hasCodes(const season::Views&);
 

@@ -12,6 +12,10 @@ struct Collector {
   Touches& out;
 
   void add(Entity entity, const std::string& id) const { out.add(entity, id); }
+  void ofEverybody(bool isForAll) const {
+    if (isForAll) return out.keep(Entity::team, {std::string(kTeamSubject)});
+    add(Entity::athlete, fact.about);
+  }
   void operator()(const TeamFounded&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const PracticeSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const DeviceAdmitted&) const {}
@@ -68,6 +72,12 @@ struct Collector {
     add(Entity::athlete, fact.about);
     add(Entity::unit, b.unit);  // its record stays; its history shows the line
   }
+  void operator()(const RecoverySet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
+  void operator()(const WarningSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
+  void operator()(const WarningSigned&) const { add(Entity::athlete, fact.about); }
+  void operator()(const RetentionSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
+  void operator()(const LegalHoldMade& b) const { ofEverybody(b.isForAll); }
+  void operator()(const LegalHoldEnded& b) const { ofEverybody(b.isForAll); }
   void operator()(const Corrected& b) const { out.keep(Entity::other, b.touches); }
   void operator()(const NoteAdded&) const { add(Entity::other, fact.about); }
   void operator()(const Unknown&) const { add(Entity::other, fact.about); }

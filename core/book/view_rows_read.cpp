@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "core/book/fact_json.h"
 #include "core/book/view_rows.h"
+#include "core/book/view_rows_people.h"
 #include "core/season/season_air.h"
 
 namespace snugline::book {
@@ -10,21 +11,6 @@ namespace {
 using Reader = ObjectReader;
 constexpr std::int64_t kDayMost = 200'000;  // far beyond every day that is parsed
 
-season::Stamp stamp(Reader& in, std::string_view key) {
-  season::Stamp s;
-  in.object(key, [&](Reader& inner) {
-    s.fact = inner.text("fact");
-    s.order = inner.integer("order");
-    s.at.ms = inner.integer("at_ms");
-    s.at.offsetMinutes = static_cast<std::int32_t>(inner.integer("offset_min", -840, 840));
-    s.who = inner.textOr("who");
-  });
-  return s;
-}
-std::optional<season::Stamp> stampIf(Reader& in, std::string_view key) {
-  if (!in.has(key)) return std::nullopt;
-  return stamp(in, key);
-}
 std::vector<std::string> textsIf(Reader& in, std::string_view key) { return in.has(key) ? in.texts(key) : std::vector<std::string>(); }
 std::optional<Day> dayIf(Reader& in, std::string_view key) {
   const auto number = in.integerIf(key, -kDayMost, kDayMost);
@@ -159,6 +145,7 @@ void athlete(Reader& in, season::AthleteRecord& r, AthleteNotes& notes) {
   r.partChanged = stampIf(in, "part_changed");
   in.objects("checks", [&](Reader& each) { r.checks.push_back(ended(each)); });
   if (in.has("lines")) in.objects("lines", [&](Reader& each) { r.lines.push_back(line(each)); });
+  readPrivacy(in, r);
   in.object("notes", [&](Reader& inner) { notes = athleteNotes(inner); });
   // The rest of the record says the same as the notes and is not stored twice.
   for (const auto& pairing : notes.pairings) r.units.push_back(pairing.unit);
@@ -268,6 +255,7 @@ void team(Reader& in, season::TeamRecord& r) {
     weather.stamp = stamp(inner, "stamp");
     r.weather = std::move(weather);
   });
+  readPrivacy(in, r);
   if (!in.has("places")) return;
   in.objects("places", [&](Reader& each) {
     season::PlaceRecord& place = r.places[each.text("place")];

@@ -1,18 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "core/book/fact_json.h"
 #include "core/book/view_rows.h"
+#include "core/book/view_rows_people.h"
 
 namespace snugline::book {
 
 namespace {
 
-void stamp(LineWriter& out, std::string_view key, const season::Stamp& s) {
-  out.key(key).beginObject().key("fact").string(s.fact).key("order").integer(s.order).key("at_ms").integer(s.at.ms);
-  out.key("offset_min").integer(s.at.offsetMinutes).text("who", s.who).endObject();
-}
-void stampIf(LineWriter& out, std::string_view key, const std::optional<season::Stamp>& s) {
-  if (s) stamp(out, key, *s);
-}
 void texts(LineWriter& out, std::string_view key, const std::vector<std::string>& all) {
   if (all.empty()) return;
   out.key(key).beginArray();
@@ -148,6 +142,7 @@ std::string rowOf(const season::TeamRecord& r) {
   for (bool day : r.practiceDays) out.boolean(day);
   out.endArray();
   weatherOf(out, r);
+  privacyOf(out, r);
   out.endObject();
   return out.take();
 }
@@ -196,6 +191,7 @@ std::string rowOf(const season::AthleteRecord& r, const AthleteNotes& notes) {
   for (const auto& each : r.checks) ended(out, each);
   out.endArray();
   linesOf(out, r);
+  privacyOf(out, r);
   notesOf(out, notes);
   out.endObject();
   return out.take();

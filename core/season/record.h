@@ -20,6 +20,7 @@
 #include "core/quantity/time.h"
 #include "core/season/air_record.h"
 #include "core/season/code_hash.h"
+#include "core/season/privacy_record.h"
 #include "core/season/stamp.h"
 
 namespace snugline::season {
@@ -31,6 +32,10 @@ struct TeamRecord {
   std::array<bool, 7> practiceDays{true, true, true, true, true, false, false};  // Monday first
   std::optional<WeatherRecord> weather;                                          // as last noted
   std::map<std::string, PlaceRecord> places;                                     // by name
+  std::optional<WarningRecord> warning;                                          // the yearly warning, when the team has set a text
+  std::optional<int> nameYears;                                                  // how long names are shown; nothing: always
+  std::vector<LegalHoldRecord> legalHolds;                                       // on everybody, open ones
+  std::optional<RecoveryRecord> recovery;                                        // the key on the recovery sheet
   friend bool operator==(const TeamRecord&, const TeamRecord&) = default;
 };
 struct PersonRecord {
@@ -88,16 +93,20 @@ struct AthleteRecord {
   std::optional<int> birthYear;
   bool isOnRoster = true;
   Stamp added;
-  std::vector<std::string> units;    // paired now; more than one is an open question
-  std::string pairedAs;              // fact of the last pairing
-  std::optional<Stamp> paired;       // when that was; a fit counts for this unit only when it is later
-  std::vector<TapeRecord> tapes;     // oldest first
-  std::vector<SaidRecord> said;      // oldest first, answered ones included
-  std::optional<Stamp> hairChanged;  // not seen in a fit since
-  std::optional<Stamp> partChanged;  // on the unit worn, not seen in a fit since
-  std::string openCheck;             // begun and not ended; empty when none
-  std::vector<EndedCheck> checks;    // oldest first
-  std::vector<LineRecord> lines;     // oldest first
+  std::vector<std::string> units;           // paired now; more than one is an open question
+  std::string pairedAs;                     // fact of the last pairing
+  std::optional<Stamp> paired;              // when that was; a fit counts for this unit only when it is later
+  std::vector<TapeRecord> tapes;            // oldest first
+  std::vector<SaidRecord> said;             // oldest first, answered ones included
+  std::optional<Stamp> hairChanged;         // not seen in a fit since
+  std::optional<Stamp> partChanged;         // on the unit worn, not seen in a fit since
+  std::string openCheck;                    // begun and not ended; empty when none
+  std::vector<EndedCheck> checks;           // oldest first
+  std::vector<LineRecord> lines;            // oldest first
+  std::optional<Stamp> left;                // taken off the roster, while they are
+  std::vector<SignatureRecord> signatures;  // of the yearly warning, oldest first
+  std::vector<LegalHoldRecord> legalHolds;  // on this athlete, open ones
+  std::optional<Day> nameKeptBack;  // since when; never from the Book: set with the names taken out where views are read (privacy.h)
   friend bool operator==(const AthleteRecord&, const AthleteRecord&) = default;
 };
 

@@ -81,6 +81,20 @@ QString lineWords(const book::LineSeen& seen) {
   return off.isEmpty() ? Said::tr("Brow, straps and hold seen in the line") : Said::tr("Seen in the line: %1").arg(PlainWords::list(off));
 }
 
+QString signedWords(const book::WarningSigned& f) {
+  const QString initials = text(f.initials), year = text(f.season);
+  switch (f.as) {
+    case season::Signer::athlete:
+      return f.isOnPaper ? Said::tr("Yearly warning %1 signed on paper by the athlete, %2", "season, initials").arg(year, initials)
+                         : Said::tr("Yearly warning %1 read and signed by the athlete, %2", "season, initials").arg(year, initials);
+    case season::Signer::guardian:
+      return f.isOnPaper
+                 ? Said::tr("Yearly warning %1 signed on paper by a parent or guardian, %2", "season, initials").arg(year, initials)
+                 : Said::tr("Yearly warning %1 read and signed by a parent or guardian, %2", "season, initials").arg(year, initials);
+  }
+  return {};
+}
+
 // One overload for each kind of fact; a new kind does not compile until it has its line.
 struct LineOf {
   const season::Views& views;
@@ -141,6 +155,23 @@ struct LineOf {
   }
   QString operator()(const book::UnitAirRead& f) const { return readWords(f); }
   QString operator()(const book::LineSeen& f) const { return lineWords(f); }
+  QString operator()(const book::RecoverySet&) const { return Said::tr("A recovery sheet was made; the ones before it are void"); }
+  QString operator()(const book::WarningSet& f) const {
+    return f.asksAnew ? Said::tr("The text of the yearly warning was set; everybody signs anew")
+                      : Said::tr("The text of the yearly warning was set");
+  }
+  QString operator()(const book::WarningSigned& f) const { return signedWords(f); }
+  QString operator()(const book::RetentionSet& f) const {
+    return f.years ? Said::tr("Names are shown for %n year(s) after the last entry", nullptr, *f.years)
+                   : Said::tr("Names are always shown");
+  }
+  QString operator()(const book::LegalHoldMade& f) const {
+    return f.isForAll ? Said::tr("Legal hold on everybody: %1").arg(text(f.reason)) : Said::tr("Legal hold: %1").arg(text(f.reason));
+  }
+  QString operator()(const book::LegalHoldEnded& f) const {
+    return f.isForAll ? Said::tr("Legal hold on everybody ended: %1").arg(text(f.reason))
+                      : Said::tr("Legal hold ended: %1").arg(text(f.reason));
+  }
   QString operator()(const book::Corrected&) const { return Said::tr("An entry was taken back"); }
   QString operator()(const book::NoteAdded& f) const { return text(f.text); }
   QString operator()(const book::Unknown&) const { return Said::tr("An entry of a later Snugline"); }

@@ -13,7 +13,7 @@ namespace snugline::test {
 
 class FactMaker {
  public:
-  static constexpr int kKinds = 28;  // every kind but corrected, which needs a fact to correct
+  static constexpr int kKinds = 34;  // every kind but corrected, which needs a fact to correct
   explicit FactMaker(std::uint64_t seed) : m_chance(seed) {}
 
   int pick(int low, int high) { return std::uniform_int_distribution<int>(low, high)(m_chance); }
@@ -145,7 +145,7 @@ class FactMaker {
     return made;
   }
 
-  std::vector<std::string> people, athletes, units, checks, said, holds;
+  std::vector<std::string> people, athletes, units, checks, said, holds, legalHolds;
   std::string sheet = "0";
   std::vector<std::string> sheetBytes;
 
@@ -280,6 +280,28 @@ class FactMaker {
         return {id(units), UnitAirRead{port(), Pressure{pick(-20'000, 200'000)}, toss(), toss(), conditions(), source()}};
       case 26:
         return {id(athletes), LineSeen{id(units), finding(), finding(), finding(), conditions()}};
+      case 27:
+        return {team, RecoverySet{code()}};
+      case 28: {
+        WarningSet made;
+        made.texts.push_back({"en", "read this" + text()});
+        if (toss()) made.texts.push_back({"es", "leer" + text()});
+        made.asksAnew = pick(0, 2) == 0;
+        return {team, made};
+      }
+      case 29:
+        return {id(athletes), WarningSigned{"2026", std::string(64, toss() ? 'a' : '0'), toss() ? "en" : "es",
+                                            toss() ? season::Signer::athlete : season::Signer::guardian, text(), toss()}};
+      case 30:
+        return {team, RetentionSet{toss() ? std::optional(pick(1, 50)) : std::nullopt}};
+      case 31: {
+        const bool isForAll = toss();
+        return {isForAll ? team : id(athletes), LegalHoldMade{isForAll, text()}};
+      }
+      case 32: {
+        const bool isForAll = toss();
+        return {isForAll ? team : id(athletes), LegalHoldEnded{isForAll, id(legalHolds), text()}};
+      }
       default:
         return {id(athletes), NoteAdded{text()}};
     }
@@ -294,6 +316,7 @@ class FactMaker {
     if (std::holds_alternative<book::CheckBegun>(fact.body)) checks.push_back(made);
     if (std::holds_alternative<book::Said>(fact.body)) said.push_back(made);
     if (std::holds_alternative<book::UnitHeld>(fact.body)) holds.push_back(made);
+    if (std::holds_alternative<book::LegalHoldMade>(fact.body)) legalHolds.push_back(made);
   }
 
  private:

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: Apache-2.0
+// The recovery key, the yearly warning and how long names are shown, as bodies of facts.
+#include "core/book/fact_json.h"
+
+namespace snugline::book {
+
+namespace {
+
+constexpr std::size_t kLanguagesMost = 2;
+constexpr std::size_t kTextHashDigits = 64;
+
+void readHash(ObjectReader& in, std::string_view key, std::string& hash) {
+  hash = in.text(key);
+  const bool isHex = hash.find_first_not_of("0123456789abcdef") == std::string::npos;
+  if (!isHex || hash.size() != kTextHashDigits) in.fail(ErrorCode::wrongType, key, "64 hex digits");
+}
+
+Body readWarningSet(ObjectReader& in) {
+  WarningSet b;
+  in.objects("texts", [&](ObjectReader& each) {
+    WarningSet::Text text;
+    text.language = each.text("language");
+    text.text = each.text("text");
+    if (!isLanguage(text.language)) each.fail(ErrorCode::unknownWord, "language", text.language);
+    if (text.text.empty()) each.fail(ErrorCode::outOfRange, "text", "empty");
+    b.texts.push_back(std::move(text));
+  });
+  if (b.texts.empty() || b.texts.size() > kLanguagesMost) in.fail(ErrorCode::outOfRange, "texts", "1, 2");
+  b.asksAnew = in.flag("ask_anew");
+  return b;
+}
+
+Body readWarningSigned(ObjectReader& in) {
+  WarningSigned b;
+  b.season = in.text("season");
+  readHash(in, "text", b.text);
+  b.language = in.text("language");
+  if (!isLanguage(b.language)) in.fail(ErrorCode::unknownWord, "language", b.language);
+  b.as = in.word("as", season::signerFromCode);
+  b.initials = in.text("initials");
+  b.isOnPaper = in.flag("on_paper");
+  return b;
+}
+
+Body readRetentionSet(ObjectReader& in) {
+  RetentionSet b;
+  if (const auto years = in.integerIf("years", 1, kRetentionYearsMost)) b.years = static_cast<int>(*years);
+  return b;
+}
+
+}  // namespace
+
+bool isLanguage(std::string_view code) { return code == "en" || code == "es"; }
+
+void writeBody(LineWriter& out, const RecoverySet& b) { writeCode(out, b.key); }
+void writeBody(LineWriter& out, const WarningSet& b) {
+  out.key("texts").beginArray();
+  for (const WarningSet::Text& each : b.texts) {
+    out.beginObject().key("language").string(each.language).key("text").string(each.text).endObject();
+  }
+  out.endArray().flag("ask_anew", b.asksAnew);
+}
+void writeBody(LineWriter& out, const WarningSigned& b) {
+  out.key("season").string(b.season).key("text").string(b.text).key("language").string(b.language);
+  out.key("as").string(season::code(b.as)).key("initials").string(b.initials).flag("on_paper", b.isOnPaper);
+}
+void writeBody(LineWriter& out, const RetentionSet& b) {
+  if (b.years) out.key("years").integer(*b.years);
+}
+void writeBody(LineWriter& out, const LegalHoldMade& b) { out.flag("everybody", b.isForAll).key("reason").string(b.reason); }
+void writeBody(LineWriter& out, const LegalHoldEnded& b) {
+  out.flag("everybody", b.isForAll).key("hold").string(b.hold).key("reason").string(b.reason);
+}
+
+void addPeopleReaders(std::unordered_map<std::string_view, BodyReader>& readers) {
+  readers["recovery-set"] = [](ObjectReader& in) -> Body { return RecoverySet{readCode(in)}; };
+  readers["warning-set"] = readWarningSet;
+  readers["warning-signed"] = readWarningSigned;
+  readers["retention-set"] = readRetentionSet;
+  // Braces keep the order of reading the order of writing.
+  readers["legal-hold-made"] = [](ObjectReader& in) -> Body { return LegalHoldMade{in.flag("everybody"), in.text("reason")}; };
+  readers["legal-hold-ended"] = [](ObjectReader& in) -> Body {
+    return LegalHoldEnded{in.flag("everybody"), in.text("hold"), in.text("reason")};
+  };
+}
+
+}  // namespace snugline::book
