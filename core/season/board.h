@@ -45,7 +45,7 @@ enum class DueKind : std::uint8_t {
   neverFitted,
   checkOpen,   // mark: next question
   adjustOpen,  // mark, finding of the first that is off
-  wordOpen,    // mark, side, feels
+  wordOpen,    // mark, side, feels, text; said before: count (times, this one included), day (since when)
   hairChanged,
   partChanged,
   airChanged,  // weather moved the air since the marks were last seen: port (the worst), change, air, cause, belowZero; count: ports

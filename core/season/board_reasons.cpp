@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/season/patterns.h"
 #include "core/season/tape_age.h"
 
 namespace snugline::season {
@@ -195,13 +196,24 @@ void Collector::words() {
       continue;
     }
     // A word about a helmet that is no longer worn is not lost, but it is no reason to take the present one off.
-    DueReason& reason = isBroken && isWorn(said.unit) ? addAtOnce(DueKind::brokeSaid, dayOf(said.at))
-                                                      : addBeforePractice(DueKind::wordOpen, dayOf(said.at));
+    const bool isAtOnce = isBroken && isWorn(said.unit);
+    const fit::Feels feels = isBroken ? fit::Feels::broke : said.feels;
+    // The same said again while it waits is one reason with its last words; how often stands beside it.
+    const auto again = std::find_if(m_reasons.begin(), m_reasons.end(), [&](const DueReason& r) {
+      return r.kind == DueKind::wordOpen && !isAtOnce && said.where && r.mark == said.where && r.side == said.side && r.feels == feels;
+    });
+    DueReason& reason = again != m_reasons.end() ? *again
+                        : isAtOnce               ? addAtOnce(DueKind::brokeSaid, dayOf(said.at))
+                                                 : addBeforePractice(DueKind::wordOpen, dayOf(said.at));
     reason.mark = said.where;
     reason.side = said.side;
-    reason.feels = isBroken ? fit::Feels::broke : said.feels;
-    reason.text = said.words;
+    reason.feels = feels;
+    if (!said.words.empty()) reason.text = said.words;
     reason.at = said.at;
+    if (const SaidBefore before = saidBefore(*m_standing.athlete, said, m_context.seasonStart); before.times > 1) {
+      reason.count = before.times;
+      reason.day = before.since;
+    }
   }
 }
 
