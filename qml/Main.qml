@@ -55,7 +55,7 @@ FocusScope {
         if (place.screen === "dock")
             return { "model": shell.dock, "focus": true }
         if (place.screen === "book")
-            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "focus": true }
+            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "focus": true }
         return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }
     }
     function open(): void {

@@ -16,6 +16,7 @@ namespace snugline::app {
 
 namespace {
 constexpr int kSamples = 4;  // smooth edges of the drawings on a GPU
+constexpr const char* kWords = "words";
 constexpr const char* kMain = "qrc:/qt/qml/Snugline/Main.qml";
 }  // namespace
 
@@ -26,10 +27,16 @@ void prepare() {
   QQuickStyle::setStyle(QStringLiteral("Basic"));
 }
 
-void installWords() {
-  QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
-  auto* words = new QTranslator(QCoreApplication::instance());
-  if (words->load(QStringLiteral(":/i18n/snugline_en.qm"))) QCoreApplication::installTranslator(words);
+void installWords() { speak(QStringLiteral("en")); }
+
+void speak(const QString& language) {
+  const auto spoken = language == QLatin1String("es") ? QLocale::Spanish : QLocale::English;
+  QLocale::setDefault(QLocale(spoken, QLocale::UnitedStates));
+  QCoreApplication* application = QCoreApplication::instance();
+  if (auto* before = application->findChild<QTranslator*>(QLatin1String(kWords), Qt::FindDirectChildrenOnly)) delete before;
+  auto* words = new QTranslator(application);
+  words->setObjectName(QLatin1String(kWords));
+  if (words->load(QStringLiteral(":/i18n/snugline_%1.qm").arg(language))) QCoreApplication::installTranslator(words);
 }
 
 Composition::Composition(Edges edges, const Places& places)
@@ -38,7 +45,23 @@ Composition::Composition(Edges edges, const Places& places)
       m_desk(std::make_unique<models::Desk>(std::move(edges.makeClock), edges.makeKeys)),
       m_shell(std::make_unique<models::Shell>(m_desk.get(), m_choices.get(), edges.makeGauge ? edges.makeGauge() : nullptr,
                                               models::LockEdges{edges.attempts, edges.makeKeys, {}})),
-      m_view(std::make_unique<QQuickView>()) {}
+      m_view(std::make_unique<QQuickView>()),
+      m_language(QStringLiteral("en")) {
+  QObject::connect(m_choices.get(), &models::Choices::changed, m_view.get(), [this] { chooseLanguage(); });
+  QObject::connect(m_shell->lock(), &models::LockModel::changed, m_view.get(), [this] { chooseLanguage(); });
+  chooseLanguage();
+}
+
+// The athletes' side speaks its own language, and leaves the staff theirs.
+void Composition::chooseLanguage() {
+  const bool isSay = m_shell->lock()->wall() == QLatin1String("say");
+  const QString language = isSay ? m_choices->sayLanguage() : m_choices->language();
+  if (language == m_language) return;
+  m_language = language;
+  speak(language);
+  m_view->engine()->retranslate();
+  m_choices->tellAgain();
+}
 
 // The window goes first: its bindings look at the models.
 Composition::~Composition() { m_view.reset(); }

@@ -48,16 +48,21 @@ class Composition {
   [[nodiscard]] models::Choices& choices() { return *m_choices; }
 
  private:
+  void chooseLanguage();
+
   Places m_places;
   std::unique_ptr<models::Choices> m_choices;
   std::unique_ptr<models::Desk> m_desk;
   std::unique_ptr<models::Shell> m_shell;
   std::unique_ptr<QQuickView> m_view;
+  QString m_language;  // that the glass speaks
 };
 
 // To be called before the application object: style, smooth edges.
 void prepare();
-// To be called after it: plural forms and words of our language.
+// To be called after it: plural forms and words of our language, English until a Composition says otherwise.
 void installWords();
+// The words and the locale of another language, "en" or "es".
+void speak(const QString& language);
 
 }  // namespace snugline::app

@@ -12,6 +12,7 @@ PageFrame {
     required property RosterModel roster
     required property UnitsModel units
     required property SettingsModel settings
+    property SeasonModel season: null
 
     signal chosen(string name)
 
@@ -45,6 +46,15 @@ PageFrame {
             detail: qsTr("%1 in service").arg(page.countOf(UnitsModel.InService))
             more: qsTr("%1 on hold, %2 with a label that lapses").arg(page.countOf(UnitsModel.OnHold)).arg(page.countOf(UnitsModel.Lapsing))
             onClicked: page.chosen("helmets")
+        }
+        WidePanel {
+            objectName: "season"
+            visible: page.season !== null
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            title: qsTr("Season")
+            detail: page.season ? page.season.words : ""
+            onClicked: page.chosen("season")
         }
         WidePanel {
             objectName: "sheets"

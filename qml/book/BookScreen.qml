@@ -10,6 +10,7 @@ FocusScope {
     required property RosterModel roster
     required property UnitsModel units
     required property SettingsModel settings
+    property SeasonModel season: null
     property GaugeModel gauge: null       // none in a program without Bluetooth
 
     signal openAthlete(string athleteId)
@@ -17,7 +18,7 @@ FocusScope {
 
     readonly property var pages: ({ athletes: athletesPage, form: formPage, roster: rosterPage, helmets: helmetsPage, unit: unitPage,
                                     pair: pairPage, sheets: sheetsPage, settings: settingsPage,
-                                    air: airPage, gauge: gaugePage })
+                                    air: airPage, gauge: gaugePage, season: seasonPage })
 
     // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
@@ -74,6 +75,7 @@ FocusScope {
             roster: book.roster
             units: book.units
             settings: book.settings
+            season: book.season
             onBack: book.goBack()
             onChosen: name => book.push(name, {})
         }
@@ -128,6 +130,10 @@ FocusScope {
     Component {
         id: settingsPage
         SettingsPage { settings: book.settings; hasGauge: book.gauge !== null; onBack: book.goBack(); onOpenGauge: book.push("gauge", {}) }
+    }
+    Component {
+        id: seasonPage
+        SeasonPage { season: book.season; settings: book.settings; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id) }
     }
     Component {
         id: airPage

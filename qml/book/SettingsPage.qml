@@ -24,6 +24,12 @@ PageFrame {
         columnSpacing: Theme.margin
         rowSpacing: Theme.margin
         SettingRow {
+            title: qsTr("Language")
+            choices: [{ name: "en", text: qsTr("English") }, { name: "es", text: qsTr("Español") }]
+            current: page.settings.language
+            onChosen: name => page.settings.language = name
+        }
+        SettingRow {
             title: qsTr("Units")
             choices: [{ name: "metric", text: qsTr("Metric"), detail: qsTr("mm, kPa, °C") }, { name: "us", text: qsTr("US"), detail: qsTr("in, psi, °F") }]
             current: page.settings.units === SettingsModel.Us ? "us" : "metric"

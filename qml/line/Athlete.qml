@@ -28,7 +28,10 @@ PageFrame {
     title: athlete.jersey + "  " + athlete.name
     subtitle: athlete.summary
     hasBack: true
-    Component.onCompleted: athlete.open(what)
+    Component.onCompleted: {
+        athlete.open(what)
+        shell.unwell.open(what)
+    }
 
     Connections {
         target: page.shell.guide
@@ -48,6 +51,14 @@ PageFrame {
     drawingShare: 0.36
 
     Notice { Layout.fillWidth: true; kind: "attention"; text: page.shell.guide.trouble.length > 0 ? page.shell.guide.trouble : page.athlete.trouble }
+    Notice {
+        objectName: "unwell-said"
+        Layout.fillWidth: true
+        kind: "stop"
+        text: page.shell.unwell.trouble.length > 0 ? page.shell.unwell.trouble : page.shell.unwell.words
+        actionText: page.shell.unwell.action
+        onActed: page.shell.unwell.act()
+    }
     ColumnLayout {
         Layout.fillWidth: true
         spacing: Theme.grid / 2

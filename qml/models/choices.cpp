@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <QLocale>
 #include <QSettings>
 #include <QVariant>
 
@@ -19,10 +20,15 @@ constexpr const char* kGaugeName = "gauge/name";
 constexpr const char* kGaugeSerial = "gauge/serial";
 constexpr const char* kGaugeInPsi = "gauge/psi";
 constexpr const char* kLockMinutes = "lockMinutes";
+constexpr const char* kLanguage = "language";
+constexpr const char* kSayLanguage = "sayLanguage";
 constexpr int kLockMinutesMost = 60;
+
+bool isSpoken(const QString& language) { return language == QLatin1String("en") || language == QLatin1String("es"); }
+QString languageOfDevice() { return QLocale::system().language() == QLocale::Spanish ? QStringLiteral("es") : QStringLiteral("en"); }
 }  // namespace
 
-Choices::Choices(const QString& file, QObject* parent) : QObject(parent), m_file(file) {
+Choices::Choices(const QString& file, QObject* parent) : QObject(parent), m_file(file), m_language(languageOfDevice()) {
   if (m_file.isEmpty()) return;
   const QSettings kept(m_file, QSettings::IniFormat);
   m_units = kept.value(kUnits).toString() == QLatin1String("metric") ? UnitSystem::metric : UnitSystem::us;
@@ -35,6 +41,8 @@ Choices::Choices(const QString& file, QObject* parent) : QObject(parent), m_file
   m_gaugeName = kept.value(kGaugeName).toString();
   m_gaugeSerial = kept.value(kGaugeSerial).toString();
   if (kept.contains(kGaugeInPsi)) m_isGaugeInPsi = kept.value(kGaugeInPsi).toBool();
+  if (const QString language = kept.value(kLanguage).toString(); isSpoken(language)) m_language = language;
+  if (const QString language = kept.value(kSayLanguage).toString(); isSpoken(language)) m_sayLanguage = language;
   m_lockMinutes = std::clamp(kept.value(kLockMinutes, m_lockMinutes).toInt(), 1, kLockMinutesMost);
 }
 
@@ -92,6 +100,18 @@ void Choices::setGaugeInPsi(bool isInPsi) {
   if (isGaugeInPsi() == isInPsi) return;
   m_isGaugeInPsi = isInPsi;
   keep(kGaugeInPsi, isInPsi);
+}
+
+void Choices::setLanguage(const QString& language) {
+  if (m_language == language || !isSpoken(language)) return;
+  m_language = language;
+  keep(kLanguage, language);
+}
+
+void Choices::setSayLanguage(const QString& language) {
+  if (m_sayLanguage == language || !isSpoken(language)) return;
+  m_sayLanguage = language;
+  keep(kSayLanguage, language);
 }
 
 void Choices::setLockMinutes(int minutes) {

@@ -32,6 +32,9 @@ class Choices : public QObject {
   [[nodiscard]] bool isGaugeInPsi() const { return m_isGaugeInPsi.value_or(m_units == UnitSystem::us); }
 
   [[nodiscard]] int lockMinutes() const { return m_lockMinutes; }  // of no touch, 1..60
+  // "en" or "es": of the staff's side; as the device speaks until somebody says otherwise. The athletes' side keeps its own.
+  [[nodiscard]] QString language() const { return m_language; }
+  [[nodiscard]] QString sayLanguage() const { return m_sayLanguage.isEmpty() ? m_language : m_sayLanguage; }
 
   void setUnits(UnitSystem units);
   void setTheme(const QString& theme);
@@ -42,6 +45,9 @@ class Choices : public QObject {
   void setGauge(const QString& name, const QString& serial);  // both empty forgets it
   void setGaugeInPsi(bool isInPsi);
   void setLockMinutes(int minutes);
+  void setLanguage(const QString& language);  // others than the two are left alone
+  void setSayLanguage(const QString& language);
+  void tellAgain() { emit changed(); }  // words are made anew: the language of the glass has changed
 
  signals:
   void changed();
@@ -59,6 +65,7 @@ class Choices : public QObject {
   QString m_gaugeName, m_gaugeSerial;
   std::optional<bool> m_isGaugeInPsi;  // not said: as the unit system
   int m_lockMinutes = 5;               // ours
+  QString m_language, m_sayLanguage;   // m_sayLanguage empty: as m_language
 };
 
 }  // namespace snugline::models

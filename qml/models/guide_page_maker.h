@@ -55,6 +55,7 @@ class GuidePageMaker {
   void view(fit::LookView view);
   void mark(fit::Mark mark);
   void browAnswers();
+  [[nodiscard]] QString likelyFor(fit::Mark mark) const;
   void side(fit::Mark mark);
   void how();
   void broken(fit::Mark mark);

@@ -72,6 +72,7 @@ void Maker::mark(Mark mark) {
     const auto i = static_cast<std::size_t>(mark);
     m_page.notice =
         GuidePageWords::tr("Athlete says: %1").arg(MarkWords::said(mark, m_check.state.wordSides[i], m_check.state.wordFeels[i]));
+    if (const QString likely = likelyFor(mark); !likely.isEmpty()) m_page.notice += QStringLiteral(". ") + likely;
   }
   m_page.focusPart = codeWord(fit::code(mark));
   const bool isFront = mark == Mark::jaw || mark == Mark::chin || mark == Mark::straps || mark == Mark::sides;
@@ -86,6 +87,21 @@ void Maker::mark(Mark mark) {
     }
   }
   if (mark == Mark::brow) browAnswers();
+}
+
+// What would be advised first if staff find what the athlete says; nothing is advised before they have looked.
+QString Maker::likelyFor(Mark mark) const {
+  const auto i = static_cast<std::size_t>(mark);
+  const fit::Feels feels = m_check.state.wordFeels[i];
+  if (feels == fit::Feels::broke) return {};
+  const Finding finding = feels == fit::Feels::tight ? Finding::over : Finding::under;
+  const auto taken = fit::take(m_setup, m_check.state, fit::MarkSeen{mark, finding, m_check.state.wordSides[i], fit::HoldHow::unsaid, {}});
+  if (!taken) return {};
+  for (const fit::Advice& one : fit::assess(m_setup, *taken).advice) {
+    if (one.point || one.mark != mark) continue;
+    return GuidePageWords::tr("If so: %1", "what is likely advised").arg(GuideWords::advice(one, m_speech));
+  }
+  return {};
 }
 
 // A gap that was dragged is answered by its number; which of the three it is, core says.

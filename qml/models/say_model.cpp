@@ -7,6 +7,7 @@
 #include "athlete_model.h"
 #include "drawn_values.h"
 #include "sentences_gear.h"
+#include "sentences_said.h"
 
 namespace snugline::models {
 
@@ -46,6 +47,7 @@ SayModel::SayModel(Desk* desk, Choices* choices, QObject* parent) : QObject(pare
   m_quiet.setSingleShot(true);
   connect(&m_quiet, &QTimer::timeout, this, &SayModel::begin);
   connect(desk, &Desk::changed, this, &SayModel::changed);
+  connect(choices, &Choices::changed, this, &SayModel::changed);
 }
 
 void SayModel::setQuietTime(int saidMs, int otherMs) {
@@ -313,34 +315,26 @@ void SayModel::takeBack() {
   });
 }
 
-// The last thing said that a check has seen since: when, what was found, and what was done about it.
+// What the last check made of what was said: what was done about it, and how the place sits now.
 void SayModel::tellSeen() {
   m_seen.clear();
   const AthleteRecord* athlete = record();
   if (athlete == nullptr) return;
-  const auto said = std::find_if(athlete->said.rbegin(), athlete->said.rend(), [](const SaidRecord& s) { return s.isAnswered && s.where; });
-  if (said == athlete->said.rend()) return;
-  const auto mark = static_cast<std::size_t>(*said->where);
-  const auto seen = std::find_if(athlete->checks.begin(), athlete->checks.end(), [&](const season::EndedCheck& check) {
-    return check.stamp.at.ms >= said->at.ms && check.strip[mark] != fit::Finding::unseen;
-  });
-  if (seen == athlete->checks.end()) return;
-  const QString found = MarkWords::found(*said->where, seen->strip[mark], fit::Side::both, fit::HoldHow::unsaid);
-  const QString head = tr("Seen %1: %2", "day, what was found").arg(PlainWords::weekdayAndDay(dayOf(seen->stamp.at)), found);
-  m_seen = {head + QLatin1Char('.')};
-  m_desk->history(seen->check, this, [this, asked = m_athlete, head](const Result<std::vector<book::Fact>>& facts) {
+  std::vector<book::WordOutcome> outcomes = book::outcomesOf(*athlete);
+  if (outcomes.empty()) return;
+  const auto later = [](const auto& a, const auto& b) { return a.seenAt.ms < b.seenAt.ms; };
+  const std::string check = std::max_element(outcomes.begin(), outcomes.end(), later)->check;
+  std::erase_if(outcomes, [&](const auto& one) { return one.check != check; });
+  if (check.empty()) outcomes.erase(outcomes.begin(), outcomes.end() - 1);
+  m_seen = {SaidWords::outcome(outcomes, {}, speech())};
+  if (check.empty()) return;
+  m_desk->history(check, this, [this, asked = m_athlete, outcomes](const Result<std::vector<book::Fact>>& facts) {
     if (!facts || asked != m_athlete) return;
-    QStringList done;
-    for (const book::Fact& fact : *facts) {
-      const auto* answered = std::get_if<book::CheckAnswered>(&fact.body);
-      if (answered == nullptr) continue;
-      for (const fit::Answer& answer : answered->answers) {
-        if (std::holds_alternative<fit::Adjusted>(answer)) done << answerWords(answer, speech());
-      }
-    }
-    if (!done.isEmpty()) m_seen = {head + QStringLiteral(". ") + PlainWords::sentenceCase(PlainWords::list(done)) + QLatin1Char('.')};
+    m_seen = {SaidWords::outcome(outcomes, book::doneIn(*facts), speech())};
     emit changed();
   });
 }
+
+QString SayModel::otherLanguageText() const { return otherLanguage() == QLatin1String("es") ? tr("Español") : tr("English"); }
 
 }  // namespace snugline::models

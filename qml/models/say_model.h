@@ -27,6 +27,9 @@ class SayModel : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("built by the composition root")
   // "number", "where", "words", "said", "stop"
+  Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)  // "en", "es": of the athletes' side, kept
+  Q_PROPERTY(QString otherLanguage READ otherLanguage NOTIFY changed)          // what the switch on the first screen changes to
+  Q_PROPERTY(QString otherLanguageText READ otherLanguageText NOTIFY changed)  // its own name for itself
   Q_PROPERTY(QString step READ step NOTIFY changed)
   Q_PROPERTY(QString number READ number WRITE setNumber NOTIFY changed)
   Q_PROPERTY(QVariantList matches READ matches NOTIFY changed)  // {name: place in the list, text: "This is me: D."}
@@ -62,6 +65,10 @@ class SayModel : public QObject {
   Q_INVOKABLE void takeBack();                       // what was just recorded
   Q_INVOKABLE void backToWhere();
 
+  [[nodiscard]] QString language() const { return m_choices->sayLanguage(); }
+  void setLanguage(const QString& language) { m_choices->setSayLanguage(language); }
+  [[nodiscard]] QString otherLanguage() const { return language() == QLatin1String("es") ? QStringLiteral("en") : QStringLiteral("es"); }
+  [[nodiscard]] QString otherLanguageText() const;
   [[nodiscard]] QString step() const { return m_step; }
   [[nodiscard]] QString number() const { return m_number; }
   void setNumber(const QString& number);

@@ -2,6 +2,7 @@
 #include "sentences.h"
 #include "sentences_air.h"
 #include "sentences_gear.h"
+#include "sentences_said.h"
 
 namespace snugline::models {
 
@@ -89,8 +90,16 @@ QString lapsed(const DueReason& reason, const Speech& speech) {
 QString wordOf(const DueReason& reason, const Speech& speech) {
   QString words = reason.mark ? MarkWords::said(*reason.mark, reason.side, reason.feels) : DueWords::tr("something does not sit right");
   if (!reason.text.empty()) words += DueWords::tr(", “%1”", "the athlete's own words").arg(PlainWords::text(reason.text));
-  if (!reason.at) return DueWords::tr("Says: %1").arg(words);
-  return DueWords::tr("Says: %1, %2").arg(words, PlainWords::moment(*reason.at, speech.today));
+  if (reason.at) words = DueWords::tr("%1, %2", "the athlete's word, when").arg(words, PlainWords::moment(*reason.at, speech.today));
+  const QString often = reason.day ? SaidWords::times(reason.count, *reason.day, speech.today) : QString();
+  if (!often.isEmpty()) words = DueWords::tr("%1, %2", "the athlete's word, how often").arg(words, often);
+  return DueWords::tr("Says: %1").arg(words);
+}
+
+QString brokeWords(const DueReason& reason) {
+  QString words = reason.mark ? MarkWords::said(*reason.mark, reason.side, fit::Feels::broke) : DueWords::tr("something broke");
+  if (!reason.text.empty()) words += DueWords::tr(", “%1”", "the athlete's own words").arg(PlainWords::text(reason.text));
+  return DueWords::tr("Says: %1").arg(words);
 }
 
 QString breakIn(const DueReason& reason) {
@@ -134,7 +143,7 @@ QString DueWords::reason(const DueReason& reason, const Speech& speech) {
       return why.isEmpty() ? tr("Last check: do not wear") : tr("Last check: do not wear, %1").arg(why);
     }
     case DueKind::brokeSaid:
-      return tr("Says: something broke");
+      return brokeWords(reason);
     case DueKind::twoAthletes:
       return tr("Helmet is also down for number %1").arg(PlainWords::text(reason.text));
     case DueKind::twoUnits:

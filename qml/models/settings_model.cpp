@@ -9,6 +9,7 @@ namespace snugline::models {
 
 SettingsModel::SettingsModel(Desk* desk, Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
   connect(choices, &Choices::changed, this, &SettingsModel::changed);
+  connect(choices, &Choices::changed, this, &SettingsModel::teamChanged);
   connect(desk, &Desk::opened, this, &SettingsModel::teamChanged);
   connect(desk, &Desk::changed, this, &SettingsModel::teamChanged);
 }
@@ -58,5 +59,8 @@ void SettingsModel::setReducedMotion(bool isOn) { m_choices->setMotionReduced(is
 
 int SettingsModel::lockMinutes() const { return m_choices->lockMinutes(); }
 void SettingsModel::setLockMinutes(int minutes) { m_choices->setLockMinutes(minutes); }
+
+QString SettingsModel::language() const { return m_choices->language(); }
+void SettingsModel::setLanguage(const QString& language) { m_choices->setLanguage(language); }
 
 }  // namespace snugline::models

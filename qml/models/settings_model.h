@@ -24,6 +24,7 @@ class SettingsModel : public QObject {
   Q_PROPERTY(bool namesAsInitials READ namesAsInitials WRITE setNamesAsInitials NOTIFY changed)
   Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY changed)
   Q_PROPERTY(int lockMinutes READ lockMinutes WRITE setLockMinutes NOTIFY changed)  // of no touch, 1..60
+  Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)       // "en", "es": of the staff's side
   Q_PROPERTY(QString bookTrail MEMBER m_bookTrail NOTIFY trailChanged)  // pages of the Book left open, "helmets/unit", until the app ends
   Q_PROPERTY(QString teamWords READ teamWords NOTIFY teamChanged)       // "Harrow Creek High Herons, season 2026"
   Q_PROPERTY(QString bookWords READ bookWords NOTIFY teamChanged)       // "64 athletes, 78 helmets, 3 model sheets"
@@ -51,6 +52,8 @@ class SettingsModel : public QObject {
   void setReducedMotion(bool isOn);
   [[nodiscard]] int lockMinutes() const;
   void setLockMinutes(int minutes);
+  [[nodiscard]] QString language() const;
+  void setLanguage(const QString& language);
 
  signals:
   void changed();

@@ -24,6 +24,8 @@ Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge>
   m_doors = new DoorsModel(desk, choices, m_line, this);
   m_units->air()->useGauge(m_gauge);
   m_guide->useGauge(m_gauge);
+  m_season = new SeasonModel(desk, choices, this);
+  m_unwell = new UnwellModel(desk, choices, this);
   m_lock = new LockModel(desk, choices, std::move(edges), this);
   connect(desk, &Desk::opened, this, &Shell::onOpened);
   connect(desk, &Desk::failed, this, &Shell::onFailed);

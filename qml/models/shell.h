@@ -23,8 +23,10 @@
 #include "lock_model.h"
 #include "roster_model.h"
 #include "say_model.h"
+#include "season_model.h"
 #include "settings_model.h"
 #include "units_model.h"
+#include "unwell_model.h"
 #include "weather_model.h"
 
 namespace snugline::models {
@@ -45,6 +47,8 @@ class Shell : public QObject {
   Q_PROPERTY(snugline::models::RosterModel* roster MEMBER m_roster CONSTANT)
   Q_PROPERTY(snugline::models::SettingsModel* settings MEMBER m_settings CONSTANT)
   Q_PROPERTY(snugline::models::SayModel* say MEMBER m_say CONSTANT)
+  Q_PROPERTY(snugline::models::SeasonModel* season MEMBER m_season CONSTANT)
+  Q_PROPERTY(snugline::models::UnwellModel* unwell MEMBER m_unwell CONSTANT)
   Q_PROPERTY(snugline::models::LockModel* lock MEMBER m_lock CONSTANT)
   Q_PROPERTY(bool isOpen READ isOpen NOTIFY stateChanged)
   Q_PROPERTY(QString failure READ failure NOTIFY stateChanged)
@@ -63,6 +67,7 @@ class Shell : public QObject {
   [[nodiscard]] GaugeModel* gauge() const { return m_gauge; }
   [[nodiscard]] UnitsModel* units() const { return m_units; }
   [[nodiscard]] SayModel* say() const { return m_say; }
+  [[nodiscard]] SeasonModel* season() const { return m_season; }
   [[nodiscard]] LockModel* lock() const { return m_lock; }
   [[nodiscard]] QString failure() const { return m_failure; }
   // "doors", or "guide" where a check that this device began today is still open: the guide then stands at its question.
@@ -92,6 +97,8 @@ class Shell : public QObject {
   RosterModel* m_roster;
   SettingsModel* m_settings;
   SayModel* m_say;
+  SeasonModel* m_season;
+  UnwellModel* m_unwell;
   LockModel* m_lock;
   bool m_isOpen = false;
   QString m_failure;

@@ -42,6 +42,7 @@ Rectangle {
             Words { Layout.fillWidth: true; text: notice.text; tone: notice.tone; bold: true; Accessible.ignored: true }
             Words { Layout.fillWidth: true; visible: text.length > 0; text: notice.place; size: "small"; tone: "quiet"; Accessible.ignored: true }
             BigButton {
+                objectName: "notice-act"
                 Layout.topMargin: Theme.grid
                 visible: text.length > 0
                 text: notice.actionText

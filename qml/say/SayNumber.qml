@@ -13,12 +13,19 @@ PageFrame {
 
     title: qsTr("Your jersey number")
     subtitle: qsTr("Say where your helmet hurts or slips")
-    headerRight: BigButton {
-        objectName: "say-staff"
-        kind: "quiet"
-        text: qsTr("Staff")
-        onClicked: page.leave()
-    }
+    headerRight: [
+        BigButton {
+            objectName: "say-language"
+            text: page.say.otherLanguageText
+            onClicked: page.say.language = page.say.otherLanguage
+        },
+        BigButton {
+            objectName: "say-staff"
+            kind: "quiet"
+            text: qsTr("Staff")
+            onClicked: page.leave()
+        }
+    ]
 
     Notice { Layout.fillWidth: true; kind: "attention"; text: page.say.trouble }
     Keypad {

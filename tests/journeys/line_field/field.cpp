@@ -5,8 +5,11 @@
 #include <exception>
 #include <utility>
 
+#include <QAccessible>
 #include <QDeadlineTimer>
 #include <QGuiApplication>
+#include <QJSValue>
+#include <QMetaProperty>
 #include <QQuickItem>
 #include <QQuickView>
 #include <QTest>
@@ -45,6 +48,24 @@ bool readsIn(QQuickItem* item, const QString& text) {
     if (readsIn(child, text)) return true;
   }
   return false;
+}
+
+void wordsOf(const QVariant& value, QStringList& words) {
+  if (value.userType() == qMetaTypeId<QJSValue>()) return wordsOf(value.value<QJSValue>().toVariant(), words);
+  if (value.userType() == QMetaType::QVariantMap) {
+    for (const QVariant& each : value.toMap()) wordsOf(each, words);
+  } else if (value.userType() == QMetaType::QVariantList || value.userType() == QMetaType::QStringList) {
+    for (const QVariant& each : value.toList()) wordsOf(each, words);
+  } else if (value.userType() == QMetaType::QString) {
+    words << value.toString();
+  }
+}
+
+void wordsIn(QQuickItem* item, QStringList& words) {
+  for (int i = 0; i < item->metaObject()->propertyCount(); ++i) wordsOf(item->metaObject()->property(i).read(item), words);
+  if (QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item))
+    words << spoken->text(QAccessible::Name) << spoken->text(QAccessible::Description);
+  for (QQuickItem* child : item->childItems()) wordsIn(child, words);
 }
 
 int warnings = 0;
@@ -151,7 +172,15 @@ void Field::touchAt(double x, double y) {
   QCoreApplication::processEvents();
 }
 
-void Field::press(int key) { QTest::keyClick(&m_app->view(), static_cast<Qt::Key>(key)); }
+void Field::press(int key, int modifiers) {
+  QTest::keyClick(&m_app->view(), static_cast<Qt::Key>(key), static_cast<Qt::KeyboardModifiers>(modifiers));
+}
+
+QStringList Field::everyWord() const {
+  QStringList words{m_app->view().title()};
+  wordsIn(m_app->view().contentItem(), words);
+  return words;
+}
 
 bool Field::dragEdge(double millimetres) {
   QPointF at;

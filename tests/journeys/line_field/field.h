@@ -7,8 +7,10 @@
 #include <functional>
 #include <memory>
 #include <string>
+#include <vector>
 
 #include <QString>
+#include <QStringList>
 
 #include "core/book/acts.h"
 #include "core/quantity/time.h"
@@ -30,6 +32,9 @@ void makeBook(const std::string& folder, const std::string& sheet = "sheets/alde
 // Six athletes, fitted and seen indoors at 21 C and 180 m with their crown air gauged: nothing is due on the day.
 void makeColdBook(const std::string& folder);
 
+// An athlete of makeBook said this place hurts, so many days ago each; written by another device's hand before the field opens.
+void sayEarlier(const std::string& folder, const std::string& jersey, fit::Mark where, fit::Side side, const std::vector<int>& daysAgo);
+
 QGuiApplication& application();  // made at the first call
 
 class Field {
@@ -43,8 +48,10 @@ class Field {
   bool touch(const QString& name);
   // Drags a finger from the front edge of the drawn shell so far up, in millimetres of the drawing. False when there is none to drag.
   bool dragEdge(double millimetres);
-  void touchAt(double x, double y);  // in shares of the window, whatever is there
-  void press(int key);               // of the device: Qt::Key
+  void touchAt(double x, double y);        // in shares of the window, whatever is there
+  void press(int key, int modifiers = 0);  // of the device: Qt::Key, Qt::KeyboardModifiers
+  // Every word that the screen holds, shown or not: texts, titles, spoken names, and what lists are made of.
+  [[nodiscard]] QStringList everyWord() const;
   bool until(const std::function<bool()>& isSo);
   [[nodiscard]] QQuickItem* find(const QString& name) const;  // visible ones only
   [[nodiscard]] bool reads(const QString& text) const;        // some visible text contains it now

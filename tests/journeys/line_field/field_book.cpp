@@ -99,6 +99,20 @@ void makeBook(const std::string& folder, const std::string& sheetName) {
   make.fit(marsh, fit::CheckKind::first, kToday.plus(-1));
 }
 
+void sayEarlier(const std::string& folder, const std::string& jersey, fit::Mark where, fit::Side side, const std::vector<int>& daysAgo) {
+  StandingClock clock;
+  platform::FileKeys keys(folder + "/keys");
+  auto book = must(book::Book::open(folder + "/team.snugbook", book::Access::readWrite, keys, clock), "open");
+  Maker make{*book, clock, {}};
+  for (const int ago : daysAgo) {
+    clock.at = instantAt(kToday.plus(-ago), 1000, -300);
+    season::SaidRecord said;
+    said.where = where;
+    said.side = side;
+    make.put(must(book::say(book->views(), book->views().athleteByJersey(jersey)->id, said), "say"), "say");
+  }
+}
+
 namespace {
 constexpr std::int64_t kCrownPa = 20'000;
 }

@@ -6,50 +6,26 @@
 
 #include <QQuickItem>
 #include <QQuickView>
-#include <QTemporaryDir>
 
 #include "core/book/code_gate.h"
-#include "field.h"
 #include "qml/models/shell.h"
+#include "say_steps.h"
 
 using namespace snugline;
+using field::enterCode;
 using field::Field;
+using field::Ground;
+using field::iAm;
+using field::kCode;
+using field::openSay;
+using field::type;
 
 namespace {
 
 // Interface principle: a report takes at most two touches after the number (ours).
 constexpr int kSayTouches = 2;
-constexpr const char* kCode = "480219";  // invented
 constexpr int kWalks = 1000;
 constexpr int kTouchesOfAWalk = 6;
-
-struct Ground {
-  QTemporaryDir folder;
-  Ground() { field::makeBook(folder.path().toStdString()); }
-  [[nodiscard]] std::string path() const { return folder.path().toStdString(); }
-};
-
-bool type(Field& field, const QString& digits) {
-  for (const QChar digit : digits) {
-    if (!field.touch(QStringLiteral("key-") + digit)) return false;
-  }
-  return true;
-}
-
-bool enterCode(Field& field, const QString& code) {
-  models::LockModel& lock = *field.app().shell().lock();
-  return type(field, code) && field.touch("key-enter") && field.until([&] { return !lock.isBusy(); });
-}
-
-// As the first trainer would: Say asks for a code, it is set twice, and Say opens.
-bool openSay(Field& field) {
-  if (!field.touch("door-say") || !field.touch("person-KP") || !enterCode(field, kCode) || !enterCode(field, kCode)) return false;
-  if (!field.until([&] { return field.screen() == "people"; })) return false;
-  field.press(Qt::Key_Escape);
-  return field.touch("door-say") && field.until([&] { return field.screen() == "say"; });
-}
-
-bool iAm(Field& field, const QString& number) { return type(field, number) && field.touch("0-me"); }
 
 std::size_t said(Field& field, const char* jersey) { return field.athlete(jersey)->said.size(); }
 

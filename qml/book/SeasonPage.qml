@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+// What is only seen over weeks, section by section.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Tokens
+import Snugline.Parts
+import Snugline.Models
+
+PageFrame {
+    id: page
+
+    required property SeasonModel season
+    required property SettingsModel settings
+
+    signal openAthlete(string athleteId)
+
+    title: qsTr("Season")
+    subtitle: page.settings.teamWords
+    hasBack: true
+
+    SeasonSection {
+        objectName: "said-again"
+        Layout.fillWidth: true
+        title: qsTr("Said again and again")
+        rule: page.season.againRule
+        nothing: qsTr("Nothing so far.")
+        rows: page.season.saidAgain
+        onRowChosen: row => page.openAthlete(row.athlete)
+    }
+}

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: the Season page of the Book: what is only seen over weeks. Each section is a list of its own; this one knows what was said again
+// and again. Worked out when it is asked for, from the mirror. Thread: GUI thread only.
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+#include <QVariantList>
+
+#include "choices.h"
+#include "desk.h"
+#include "sentences.h"
+
+namespace snugline::models {
+
+class SeasonModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("built by the composition root")
+  Q_PROPERTY(QString words READ words NOTIFY changed)               // for the way in: "2 places said again and again"
+  Q_PROPERTY(QVariantList saidAgain READ saidAgain NOTIFY changed)  // {name, title, detail, tone, athlete}: athlete empty for a model
+  Q_PROPERTY(QString againRule READ againRule NOTIFY changed)       // when a place is listed
+ public:
+  SeasonModel(Desk* desk, Choices* choices, QObject* parent = nullptr);
+
+  [[nodiscard]] QString words() const;
+  [[nodiscard]] QVariantList saidAgain() const;
+  [[nodiscard]] QString againRule() const;
+
+ signals:
+  void changed();
+
+ private:
+  [[nodiscard]] Speech speech() const;
+
+  Desk* m_desk;
+  Choices* m_choices;
+};
+
+}  // namespace snugline::models
