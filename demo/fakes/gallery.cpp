@@ -233,6 +233,10 @@ void Gallery::otherScreens() {
   shoot(QStringLiteral("dock"));
   go("book");
   shoot(QStringLiteral("book"));
+  showBook("season");
+  shoot(QStringLiteral("season"));
+  showBook("settings");
+  shoot(QStringLiteral("settings"));
 }
 
 // An invented code for whoever comes first, as they would set it.

@@ -35,6 +35,7 @@ Result<std::uint64_t> makeBook(const QString& path, const demo::Options& options
 struct Look {
   QString theme = QStringLiteral("day");
   int textPercent = 100;
+  QString language = QStringLiteral("en");
 };
 
 // The demo in a folder of its own: its Book made when missing, its clock at the demo day (standing still for pictures).
@@ -84,6 +85,8 @@ bool writePictures(const QString& target, const QList<QSize>& sizes, const Look&
     if (demo.composition() == nullptr) return false;
     demo.composition()->choices().setTheme(look.theme);
     demo.composition()->choices().setTextPercent(look.textPercent);
+    demo.composition()->choices().setLanguage(look.language);
+    demo.composition()->choices().setSayLanguage(look.language);
     isGood = demo::writeGallery(*demo.composition(), demo.gauge(), target, size) && isGood;
   }
   return isGood;
@@ -109,7 +112,9 @@ int main(int argc, char** argv) {
                                  QStringLiteral("theme"), Look().theme);
   const QCommandLineOption text(QStringLiteral("text"), QCoreApplication::translate("demo", "Text size of the pictures in percent."),
                                 QStringLiteral("percent"), QString::number(Look().textPercent));
-  parser.addOptions({gallery, book, size, theme, text});
+  const QCommandLineOption language(QStringLiteral("language"), QCoreApplication::translate("demo", "Language of the pictures, en or es."),
+                                    QStringLiteral("language"), Look().language);
+  parser.addOptions({gallery, book, size, theme, text, language});
   parser.process(application);
 
   if (parser.isSet(gallery)) {
@@ -122,7 +127,7 @@ int main(int argc, char** argv) {
         return 2;
       }
     }
-    return writePictures(parser.value(gallery), sizes, {parser.value(theme), parser.value(text).toInt()}) ? 0 : 1;
+    return writePictures(parser.value(gallery), sizes, {parser.value(theme), parser.value(text).toInt(), parser.value(language)}) ? 0 : 1;
   }
   const QDir folder(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/snugline-demo"));
   folder.mkpath(QStringLiteral("."));

@@ -3,6 +3,53 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>AirWords</name>
+    <message numerus="yes">
+        <source>%1 air (and %n more)</source>
+        <comment>a bladder; so many others too</comment>
+        <translation>
+            <numerusform>%1 air (and %n more)</numerusform>
+            <numerusform>%1 air (and %n more)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 air leaks %2 a week, from %n readings</source>
+        <comment>a bladder; about so much</comment>
+        <translation>
+            <numerusform>%1 air leaks %2 a week, from %n reading</numerusform>
+            <numerusform>%1 air leaks %2 a week, from %n readings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings: too few to speak of a leak. Five in a row between two refills are needed.</source>
+        <translation>
+            <numerusform>%n reading: too few to speak of a leak. Five in a row between two refills are needed.</numerusform>
+            <numerusform>%n readings: too few to speak of a leak. Five in a row between two refills are needed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>between %1 and %2 with 95 % confidence, from %n readings</source>
+        <translation>
+            <numerusform>between %1 and %2 with 95 % confidence, from %n reading</numerusform>
+            <numerusform>between %1 and %2 with 95 % confidence, from %n readings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n pump(s)</source>
+        <translation>
+            <numerusform>About %n pump</numerusform>
+            <numerusform>About %n pumps</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: learned from %n step(s) with this model</source>
+        <translation>
+            <numerusform>%1: learned from %n step with this model</numerusform>
+            <numerusform>%1: learned from %n steps with this model</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DueWords</name>
     <message numerus="yes">
         <source>Weekly look late, %n days since the last</source>
@@ -27,6 +74,16 @@
     </message>
 </context>
 <context>
+    <name>GuidePageWords</name>
+    <message numerus="yes">
+        <source>%n pump(s)</source>
+        <translation>
+            <numerusform>%n pump</numerusform>
+            <numerusform>%n pumps</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>GuideWords</name>
     <message numerus="yes">
         <source>%n pump(s)</source>
@@ -37,12 +94,70 @@
     </message>
 </context>
 <context>
-    <name>GuidePageWords</name>
+    <name>SaidWords</name>
     <message numerus="yes">
-        <source>%n pump(s)</source>
+        <source>%n times since %1</source>
+        <comment>a day</comment>
         <translation>
-            <numerusform>%n pump</numerusform>
-            <numerusform>%n pumps</numerusform>
+            <numerusform>%n time since %1</numerusform>
+            <numerusform>%n times since %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Said by %n athletes, %1 to %2</source>
+        <comment>first and last day</comment>
+        <translation>
+            <numerusform>Said by %n athlete, %1 to %2</numerusform>
+            <numerusform>Said by %n athletes, %1 to %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Said on %n days, %1 to %2</source>
+        <comment>first and last day</comment>
+        <translation>
+            <numerusform>Said on %n day, %1 to %2</numerusform>
+            <numerusform>Said on %n days, %1 to %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>tight %n times</source>
+        <translation>
+            <numerusform>tight %n time</numerusform>
+            <numerusform>tight %n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>loose %n times</source>
+        <translation>
+            <numerusform>loose %n time</numerusform>
+            <numerusform>loose %n times</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Shelf</name>
+    <message numerus="yes">
+        <source>%n more of sizes under 1 % likely</source>
+        <translation>
+            <numerusform>%n more of a size under 1 % likely</numerusform>
+            <numerusform>%n more of sizes under 1 % likely</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>VerdictWords</name>
+    <message numerus="yes">
+        <source>%n marks</source>
+        <translation>
+            <numerusform>%n mark</numerusform>
+            <numerusform>%n marks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n points</source>
+        <translation>
+            <numerusform>%n point</numerusform>
+            <numerusform>%n points</numerusform>
         </translation>
     </message>
 </context>
@@ -99,6 +214,37 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::LineCheckModel</name>
+    <message numerus="yes">
+        <source>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</source>
+        <translation>
+            <numerusform>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</numerusform>
+            <numerusform>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n snug</source>
+        <translation>
+            <numerusform>%n snug</numerusform>
+            <numerusform>All %n snug</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n others snug</source>
+        <translation>
+            <numerusform>The %n other snug</numerusform>
+            <numerusform>All %n others snug</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Brow, straps and hold seen in line: %n, all snug.</source>
+        <translation>
+            <numerusform>Brow, straps and hold seen in line: %n, snug.</numerusform>
+            <numerusform>Brow, straps and hold seen in line: %n, all snug.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::LineModel</name>
     <message numerus="yes">
         <source>%n in this lane because of the air</source>
@@ -144,66 +290,22 @@
     </message>
 </context>
 <context>
-    <name>VerdictWords</name>
+    <name>snugline::models::SeasonModel</name>
     <message numerus="yes">
-        <source>%n marks</source>
+        <source>%n places said again and again</source>
         <translation>
-            <numerusform>%n mark</numerusform>
-            <numerusform>%n marks</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n points</source>
-        <translation>
-            <numerusform>%n point</numerusform>
-            <numerusform>%n points</numerusform>
+            <numerusform>%n place said again and again</numerusform>
+            <numerusform>%n places said again and again</numerusform>
         </translation>
     </message>
 </context>
 <context>
-    <name>AirWords</name>
+    <name>snugline::models::UnitAir</name>
     <message numerus="yes">
-        <source>%1 air (and %n more)</source>
-        <comment>a bladder; so many others too</comment>
+        <source>%n reading(s) without weather cannot be compared.</source>
         <translation>
-            <numerusform>%1 air (and %n more)</numerusform>
-            <numerusform>%1 air (and %n more)</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 air leaks %2 a week, from %n readings</source>
-        <comment>a bladder; about so much</comment>
-        <translation>
-            <numerusform>%1 air leaks %2 a week, from %n reading</numerusform>
-            <numerusform>%1 air leaks %2 a week, from %n readings</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n readings: too few to speak of a leak. Five in a row between two refills are needed.</source>
-        <translation>
-            <numerusform>%n reading: too few to speak of a leak. Five in a row between two refills are needed.</numerusform>
-            <numerusform>%n readings: too few to speak of a leak. Five in a row between two refills are needed.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>between %1 and %2 with 95 % confidence, from %n readings</source>
-        <translation>
-            <numerusform>between %1 and %2 with 95 % confidence, from %n reading</numerusform>
-            <numerusform>between %1 and %2 with 95 % confidence, from %n readings</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>About %n pump(s)</source>
-        <translation>
-            <numerusform>About %n pump</numerusform>
-            <numerusform>About %n pumps</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: learned from %n step(s) with this model</source>
-        <translation>
-            <numerusform>%1: learned from %n step with this model</numerusform>
-            <numerusform>%1: learned from %n steps with this model</numerusform>
+            <numerusform>%n reading without weather cannot be compared.</numerusform>
+            <numerusform>%n readings without weather cannot be compared.</numerusform>
         </translation>
     </message>
 </context>
@@ -235,47 +337,6 @@
         <translation>
             <numerusform>%n degree warmer</numerusform>
             <numerusform>%n degrees warmer</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>snugline::models::LineCheckModel</name>
-    <message numerus="yes">
-        <source>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</source>
-        <translation>
-            <numerusform>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</numerusform>
-            <numerusform>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>All %n snug</source>
-        <translation>
-            <numerusform>%n snug</numerusform>
-            <numerusform>All %n snug</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>All %n others snug</source>
-        <translation>
-            <numerusform>The %n other snug</numerusform>
-            <numerusform>All %n others snug</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Brow, straps and hold seen in line: %n, all snug.</source>
-        <translation>
-            <numerusform>Brow, straps and hold seen in line: %n, snug.</numerusform>
-            <numerusform>Brow, straps and hold seen in line: %n, all snug.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>snugline::models::UnitAir</name>
-    <message numerus="yes">
-        <source>%n reading(s) without weather cannot be compared.</source>
-        <translation>
-            <numerusform>%n reading without weather cannot be compared.</numerusform>
-            <numerusform>%n readings without weather cannot be compared.</numerusform>
         </translation>
     </message>
 </context>

@@ -4,6 +4,7 @@
 import inspect
 import sys
 
+import catalogue_rules
 import contrast_rules
 import habit_rules
 import structure_rules
@@ -11,7 +12,7 @@ import tool_rules
 import wording_rules
 from source_tree import Tree
 
-RULES = {**structure_rules.RULES, **wording_rules.RULES, **contrast_rules.RULES, **habit_rules.RULES, **tool_rules.RULES}
+RULES = {**structure_rules.RULES, **wording_rules.RULES, **contrast_rules.RULES, **habit_rules.RULES, **tool_rules.RULES, **catalogue_rules.RULES}
 
 
 def findings(root, rule, build=None):

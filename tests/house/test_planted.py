@@ -40,6 +40,36 @@ class Planted(unittest.TestCase):
         self.assertEqual(self.found(rule, build), [])
 
 
+class Catalogues(Planted):
+    def catalogue(self, message, other=""):
+        head = '<?xml version="1.0"?><TS version="2.1"><context><name>Any</name>'
+        self.plant("qml/i18n/snugline_es.ts", head + message + "</context></TS>")
+        self.plant("qml/i18n/snugline_en.ts", head + other + "</context></TS>")
+
+    def test_an_entry_that_is_unfinished_or_empty_is_found(self):
+        rule = "no entry of a catalogue is unfinished"
+        self.catalogue('<message><source>Head</source><translation type="unfinished"/></message>'
+                       "<message><source>Helmet</source><translation></translation></message>"
+                       '<message numerus="yes"><source>%n days</source><translation><numerusform>%n dias</numerusform></translation></message>')
+        self.assert_found(rule, '"Head": unfinished', '"Helmet": empty', '"%n days": 1 plural forms')
+        self.catalogue("<message><source>Head</source><translation>Cabeza</translation></message>")
+        self.assert_clean(rule)
+
+    def test_a_value_that_lost_its_place_is_found(self):
+        rule = "catalogues keep the places of values"
+        self.catalogue("<message><source>%1 of %2</source><translation>%1 de todo</translation></message>")
+        self.assert_found(rule, '"%1 of %2"')
+        self.catalogue("<message><source>%1 of %2</source><translation>de %2, %1</translation></message>")
+        self.assert_clean(rule)
+
+    def test_a_word_about_more_than_equipment_is_found(self):
+        rule = "spanish words are about equipment only"
+        self.catalogue("<message><source>Fits</source><translation>Casco seguro</translation></message>")
+        self.assert_found(rule, '"seguro"')
+        self.catalogue("<message><source>Fits</source><translation>Queda bien</translation></message>")
+        self.assert_clean(rule)
+
+
 class Structure(Planted):
     def test_a_stray_folder_and_a_missing_readme_are_found(self):
         self.plant("scripts/x.py", "")

@@ -1,0 +1,6306 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!-- SPDX-License-Identifier: Apache-2.0 -->
+<!DOCTYPE TS>
+<TS version="2.1" language="es_US" sourcelanguage="en">
+<context>
+    <name>AirPage</name>
+    <message>
+        <source>Air of %1</source>
+        <translation>Aire de %1</translation>
+    </message>
+    <message>
+        <source>This model has no air.</source>
+        <translation>Este modelo no lleva aire.</translation>
+    </message>
+    <message>
+        <source>Bladder</source>
+        <translation>Vejiga</translation>
+    </message>
+    <message>
+        <source>Hide the numbers</source>
+        <translation>Ocultar los números</translation>
+    </message>
+    <message>
+        <source>The numbers</source>
+        <translation>Los números</translation>
+    </message>
+    <message>
+        <source>Today&apos;s weather</source>
+        <translation>El clima de hoy</translation>
+    </message>
+    <message>
+        <source>%1, carried %2</source>
+        <translation>%1, llevado a %2</translation>
+    </message>
+    <message>
+        <source>Take a reading</source>
+        <translation>Tomar una lectura</translation>
+    </message>
+    <message>
+        <source>A reading through the needle lets out a little air; it is seen again for hold.</source>
+        <translation>Una lectura con la aguja deja salir un poco de aire; después se vuelve a ver la sujeción.</translation>
+    </message>
+    <message>
+        <source>Where is the helmet?</source>
+        <translation>¿Dónde está el casco?</translation>
+    </message>
+    <message>
+        <source>On the head</source>
+        <translation>En la cabeza</translation>
+    </message>
+    <message>
+        <source>Off the head</source>
+        <translation>Fuera de la cabeza</translation>
+    </message>
+    <message>
+        <source>What was done?</source>
+        <translation>¿Qué se hizo?</translation>
+    </message>
+    <message>
+        <source>Only read</source>
+        <translation>Solo leer</translation>
+    </message>
+    <message>
+        <source>Filled, then read</source>
+        <translation>Llenar y luego leer</translation>
+    </message>
+    <message>
+        <source>Understood</source>
+        <translation>Entendido</translation>
+    </message>
+    <message>
+        <source>Typed, in %1</source>
+        <translation>Escrito, en %1</translation>
+    </message>
+    <message>
+        <source>Record what is typed</source>
+        <translation>Registrar lo escrito</translation>
+    </message>
+    <message>
+        <source>Record this reading</source>
+        <translation>Registrar esta lectura</translation>
+    </message>
+    <message>
+        <source>Say both above first</source>
+        <translation>Primero indique las dos cosas de arriba</translation>
+    </message>
+</context>
+<context>
+    <name>AirWhy</name>
+    <message>
+        <source>%1 K</source>
+        <translation>%1 K</translation>
+    </message>
+    <message>
+        <source>%1 °R</source>
+        <translation>%1 °R</translation>
+    </message>
+    <message>
+        <source>Why: %1 air</source>
+        <comment>of a bladder</comment>
+        <translation>Por qué: %1 (aire)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>when, by what</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Read on the gauge</source>
+        <translation>Leído en el manómetro</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Puesto a</translation>
+    </message>
+    <message>
+        <source>Temperature then</source>
+        <translation>Temperatura entonces</translation>
+    </message>
+    <message>
+        <source>Air around it then, absolute</source>
+        <translation>Aire alrededor entonces, absoluto</translation>
+    </message>
+    <message>
+        <source>Never measured; the sheet starts at</source>
+        <translation>Nunca medido; la ficha empieza en</translation>
+    </message>
+    <message>
+        <source>What it was</source>
+        <translation>Cómo estaba</translation>
+    </message>
+    <message>
+        <source>Seen in the line</source>
+        <translation>Visto en la fila</translation>
+    </message>
+    <message>
+        <source>Marks seen</source>
+        <translation>Marcas vistas</translation>
+    </message>
+    <message>
+        <source>Its air then, worked out</source>
+        <translation>Su aire entonces, calculado</translation>
+    </message>
+    <message>
+        <source>As a bladder that keeps its room.</source>
+        <translation>Como una vejiga que conserva su espacio.</translation>
+    </message>
+    <message>
+        <source>When the marks were last seen</source>
+        <translation>Cuando se vieron las marcas por última vez</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Air around it, absolute</source>
+        <translation>Aire alrededor, absoluto</translation>
+    </message>
+    <message>
+        <source>By the barometer of this device.</source>
+        <translation>Según el barómetro de este dispositivo.</translation>
+    </message>
+    <message>
+        <source>By the elevation, %1, in a standard atmosphere (US Standard Atmosphere 1976).</source>
+        <translation>Según la altitud, %1, en una atmósfera estándar (US Standard Atmosphere 1976).</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>No weather was noted when its air was set, so that nothing can be worked out.</source>
+        <translation>No se anotó el clima cuando se puso el aire, así que no se puede calcular nada.</translation>
+    </message>
+    <message>
+        <source>Weather is not noted, so that nothing can be worked out.</source>
+        <translation>El clima no está anotado, así que no se puede calcular nada.</translation>
+    </message>
+    <message>
+        <source>(%1 + %2) × %3 / %4 − %5</source>
+        <comment>gauge, ambient then, kelvin now, kelvin then, ambient now</comment>
+        <translation>(%1 + %2) × %3 / %4 − %5</translation>
+    </message>
+    <message>
+        <source>If the bladder keeps its room</source>
+        <translation>Si la vejiga conserva su espacio</translation>
+    </message>
+    <message>
+        <source>%1. Below zero: no air is left to hold it.</source>
+        <translation>%1. Bajo cero: no queda aire que lo sostenga.</translation>
+    </message>
+    <message>
+        <source>If it gives way and keeps its pressure</source>
+        <translation>Si cede y conserva su presión</translation>
+    </message>
+    <message>
+        <source>%1 % of its room</source>
+        <translation>%1 % de su espacio</translation>
+    </message>
+    <message>
+        <source>%1 / %2 × (%3 + %4) / (%3 + %5)</source>
+        <comment>kelvin now, kelvin then, gauge, ambient then, ambient now</comment>
+        <translation>%1 / %2 × (%3 + %4) / (%3 + %5)</translation>
+    </message>
+    <message>
+        <source>Two bounds. The truth lies between them.</source>
+        <translation>Dos límites. La verdad está entre ellos.</translation>
+    </message>
+    <message>
+        <source>Moved since</source>
+        <translation>Cambio desde entonces</translation>
+    </message>
+    <message>
+        <source>%1 by the temperature, %2 by the elevation</source>
+        <translation>%1 por la temperatura, %2 por la altitud</translation>
+    </message>
+    <message>
+        <source>The model sheet allows</source>
+        <translation>La ficha del modelo permite</translation>
+    </message>
+    <message>
+        <source>Moved more than that.</source>
+        <translation>Cambió más que eso.</translation>
+    </message>
+    <message>
+        <source>Within that.</source>
+        <translation>Dentro de eso.</translation>
+    </message>
+    <message>
+        <source>Band of the sheet</source>
+        <translation>Margen de la ficha</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Never measured: only the move is judged.</source>
+        <translation>Nunca medido: solo se juzga el cambio.</translation>
+    </message>
+    <message>
+        <source>The first bound has left it.</source>
+        <translation>El primer límite lo rebasó.</translation>
+    </message>
+    <message>
+        <source>The first bound has not left it.</source>
+        <translation>El primer límite no lo rebasó.</translation>
+    </message>
+    <message>
+        <source>%1: no air left to hold it at %2</source>
+        <translation>%1: no queda aire que lo sostenga a %2</translation>
+    </message>
+    <message>
+        <source>%1 air %2 down at %3</source>
+        <translation>%1: %2 de aire menos a %3</translation>
+    </message>
+    <message>
+        <source>%1 air %2 up at %3</source>
+        <translation>%1: %2 de aire más a %3</translation>
+    </message>
+    <message>
+        <source>Bring the helmet to room temperature before changing its air. Air changed in the cold is seen again warm.</source>
+        <translation>Lleve el casco a temperatura ambiente antes de cambiar su aire. El aire cambiado en frío se vuelve a ver en tibio.</translation>
+    </message>
+</context>
+<context>
+    <name>AirWords</name>
+    <message>
+        <source>Helmet</source>
+        <translation>Casco</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 air (and %n more)</source>
+        <comment>a bladder; so many others too</comment>
+        <translation>
+            <numerusform>%1 (aire) y %n más</numerusform>
+            <numerusform>%1 (aire) y %n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 air</source>
+        <comment>of a bladder</comment>
+        <translation>%1 (aire)</translation>
+    </message>
+    <message>
+        <source> at %1</source>
+        <comment>a temperature</comment>
+        <translation> a %1</translation>
+    </message>
+    <message>
+        <source> up here</source>
+        <translation> a esta altitud</translation>
+    </message>
+    <message>
+        <source> at %1</source>
+        <comment>an elevation</comment>
+        <translation> a %1</translation>
+    </message>
+    <message>
+        <source> in this weather</source>
+        <translation> con este clima</translation>
+    </message>
+    <message>
+        <source> at %1 and %2</source>
+        <comment>temperature, elevation</comment>
+        <translation> a %1 y %2</translation>
+    </message>
+    <message>
+        <source>less than 1 kPa</source>
+        <translation>menos de 1 kPa</translation>
+    </message>
+    <message>
+        <source>about %1 kPa</source>
+        <translation>unos %1 kPa</translation>
+    </message>
+    <message>
+        <source>less than 0.1 psi</source>
+        <translation>menos de 0.1 psi</translation>
+    </message>
+    <message>
+        <source>about %1 psi</source>
+        <translation>unos %1 psi</translation>
+    </message>
+    <message>
+        <source>Indoors</source>
+        <translation>Adentro</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>Afuera</translation>
+    </message>
+    <message>
+        <source>In the truck</source>
+        <translation>En el camión</translation>
+    </message>
+    <message>
+        <source>noted %1</source>
+        <comment>a time</comment>
+        <translation>anotado a las %1</translation>
+    </message>
+    <message>
+        <source>noted yesterday</source>
+        <translation>anotado ayer</translation>
+    </message>
+    <message>
+        <source>noted %1</source>
+        <comment>a day</comment>
+        <translation>anotado el %1</translation>
+    </message>
+    <message>
+        <source>%1 was filled and nobody has seen the marks since</source>
+        <translation>%1: se llenó y nadie ha visto las marcas desde entonces</translation>
+    </message>
+    <message>
+        <source>%1: no air left to hold it%2</source>
+        <comment>a bladder; at what temperature</comment>
+        <translation>%1: no queda aire que lo sostenga%2</translation>
+    </message>
+    <message>
+        <source>%1 has moved%2</source>
+        <translation>%1: cambió%2</translation>
+    </message>
+    <message>
+        <source>%1 %2 down%3</source>
+        <comment>a bladder; about so much; at what temperature</comment>
+        <translation>%1: %2 menos%3</translation>
+    </message>
+    <message>
+        <source>%1 %2 up%3</source>
+        <comment>a bladder; about so much; at what temperature</comment>
+        <translation>%1: %2 más%3</translation>
+    </message>
+    <message>
+        <source>, never measured</source>
+        <translation>, nunca medido</translation>
+    </message>
+    <message>
+        <source>%1 leaks</source>
+        <translation>%1: pierde aire</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 air leaks %2 a week, from %n readings</source>
+        <comment>a bladder; about so much</comment>
+        <translation>
+            <numerusform>%1 (aire): pierde %2 por semana, según %n lectura</numerusform>
+            <numerusform>%1 (aire): pierde %2 por semana, según %n lecturas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Seen off in the line</source>
+        <translation>Visto mal en la fila</translation>
+    </message>
+    <message>
+        <source>Seen in the line: %1</source>
+        <translation>Visto en la fila: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings: too few to speak of a leak. Five in a row between two refills are needed.</source>
+        <translation>
+            <numerusform>%n lectura: muy pocas para hablar de una fuga. Hacen falta cinco seguidas entre dos llenados.</numerusform>
+            <numerusform>%n lecturas: muy pocas para hablar de una fuga. Hacen falta cinco seguidas entre dos llenados.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Loses %1 a week</source>
+        <translation>Pierde %1 por semana</translation>
+    </message>
+    <message>
+        <source>Gains %1 a week</source>
+        <translation>Gana %1 por semana</translation>
+    </message>
+    <message numerus="yes">
+        <source>between %1 and %2 with 95 % confidence, from %n readings</source>
+        <translation>
+            <numerusform>entre %1 y %2 con 95 % de confianza, según %n lectura</numerusform>
+            <numerusform>entre %1 y %2 con 95 % de confianza, según %n lecturas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Leaks. %1, %2. The sheet allows %3.</source>
+        <translation>Tiene fuga. %1, %2. La ficha permite %3.</translation>
+    </message>
+    <message>
+        <source>No leak shown. %1, %2. The sheet allows %3.</source>
+        <translation>No se ve fuga. %1, %2. La ficha permite %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n pump(s)</source>
+        <translation>
+            <numerusform>Cerca de %n bombeo</numerusform>
+            <numerusform>Cerca de %n bombeos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, likely %2 to %3</source>
+        <translation>%1, probablemente de %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1, perhaps many more</source>
+        <translation>%1, quizá muchos más</translation>
+    </message>
+    <message>
+        <source>%1: a guess, nothing was learned with this model yet</source>
+        <translation>%1: una suposición, aún no se ha aprendido nada de este modelo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: learned from %n step(s) with this model</source>
+        <translation>
+            <numerusform>%1: aprendido de %n paso con este modelo</numerusform>
+            <numerusform>%1: aprendido de %n pasos con este modelo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One pump does %1, give or take %2</source>
+        <translation>Un bombeo cambia %1, más o menos %2</translation>
+    </message>
+    <message>
+        <source>typed</source>
+        <translation>escrito</translation>
+    </message>
+    <message>
+        <source>by gauge %1</source>
+        <translation>con el manómetro %1</translation>
+    </message>
+    <message>
+        <source>Air where helmets are lies between %1 and %2. Look at the figure again.</source>
+        <translation>El aire donde hay cascos está entre %1 y %2. Vuelva a mirar la cifra.</translation>
+    </message>
+    <message>
+        <source>Elevations go from %1 to %2. Look at the figure again.</source>
+        <translation>Las altitudes van de %1 a %2. Vuelva a mirar la cifra.</translation>
+    </message>
+    <message>
+        <source>A bladder&apos;s gauge reads between %1 and %2. Look at the figure again.</source>
+        <translation>El manómetro de una vejiga marca entre %1 y %2. Vuelva a mirar la cifra.</translation>
+    </message>
+    <message>
+        <source>That is not a temperature. Write it as %1.</source>
+        <translation>Eso no es una temperatura. Escríbala como %1.</translation>
+    </message>
+    <message>
+        <source>That is not an elevation. Write it as %1.</source>
+        <translation>Eso no es una altitud. Escríbala como %1.</translation>
+    </message>
+    <message>
+        <source>That is not a gauge pressure. Write it as %1.</source>
+        <translation>Eso no es una presión manométrica. Escríbala como %1.</translation>
+    </message>
+    <message>
+        <source>This reading would be older than the last refill. Look at the clock of this device, or leave it.</source>
+        <translation>Esta lectura sería anterior al último llenado. Revise el reloj de este dispositivo, o déjela.</translation>
+    </message>
+    <message>
+        <source>This reading would be older than the last one. Look at the clock of this device, or leave it.</source>
+        <translation>Esta lectura sería anterior a la última. Revise el reloj de este dispositivo, o déjela.</translation>
+    </message>
+</context>
+<context>
+    <name>AnswerWords</name>
+    <message>
+        <source>Hair wet</source>
+        <translation>Cabello mojado</translation>
+    </message>
+    <message>
+        <source>Hair dry</source>
+        <translation>Cabello seco</translation>
+    </message>
+    <message>
+        <source>Starting air set</source>
+        <translation>Aire inicial puesto</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a mark, its answer</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Brow gap %1</source>
+        <translation>Altura sobre las cejas %1</translation>
+    </message>
+    <message>
+        <source>%1: all snug</source>
+        <translation>%1: todo bien ajustado</translation>
+    </message>
+    <message>
+        <source>Air into the %1</source>
+        <comment>a place</comment>
+        <translation>Aire puesto en la %1</translation>
+    </message>
+    <message>
+        <source>Air out of the %1</source>
+        <comment>a place</comment>
+        <translation>Aire sacado de la %1</translation>
+    </message>
+    <message>
+        <source>Swapped: %1</source>
+        <translation>Se cambió: %1</translation>
+    </message>
+    <message>
+        <source>Straps rerouted</source>
+        <translation>Correas pasadas de nuevo</translation>
+    </message>
+    <message>
+        <source>Straps set to length</source>
+        <translation>Correas puestas a la medida</translation>
+    </message>
+    <message>
+        <source>Gauge read at the %1</source>
+        <translation>Manómetro leído en la %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a point, how it was seen</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>All seven points sound</source>
+        <translation>Los siete puntos en buen estado</translation>
+    </message>
+    <message>
+        <source>Answered yes</source>
+        <translation>Se respondió que sí</translation>
+    </message>
+    <message>
+        <source>Answered no</source>
+        <translation>Se respondió que no</translation>
+    </message>
+    <message>
+        <source>Athlete says: %1</source>
+        <translation>La persona dice: %1</translation>
+    </message>
+    <message>
+        <source>Athlete&apos;s word noted</source>
+        <translation>Palabra de la persona anotada</translation>
+    </message>
+    <message>
+        <source>Trainer called</source>
+        <translation>Se avisó al entrenador o a la entrenadora</translation>
+    </message>
+</context>
+<context>
+    <name>Athlete</name>
+    <message>
+        <source>Why? The arithmetic</source>
+        <translation>¿Por qué? El cálculo</translation>
+    </message>
+    <message>
+        <source>Timeline</source>
+        <translation>Historial</translation>
+    </message>
+</context>
+<context>
+    <name>AthleteForm</name>
+    <message>
+        <source>Add an athlete</source>
+        <translation>Agregar atleta</translation>
+    </message>
+    <message>
+        <source>Change an athlete</source>
+        <translation>Cambiar atleta</translation>
+    </message>
+    <message>
+        <source>Jersey number, as written</source>
+        <translation>Número de camiseta, como está escrito</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Apellido</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Birth year, if known</source>
+        <translation>Año de nacimiento, si se sabe</translation>
+    </message>
+    <message>
+        <source>On the roster</source>
+        <translation>En el plantel</translation>
+    </message>
+    <message>
+        <source>Off the roster</source>
+        <translation>Fuera del plantel</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>AthletesPage</name>
+    <message>
+        <source>Athletes</source>
+        <translation>Atletas</translation>
+    </message>
+    <message>
+        <source>%1 in the Book</source>
+        <translation>%1 en el Libro</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Nobody is in the Book yet. Take a roster in, or add one athlete.</source>
+        <translation>Aún no hay nadie en el Libro. Cargue un plantel o agregue atletas uno por uno.</translation>
+    </message>
+    <message>
+        <source>Nobody matches.</source>
+        <translation>Nadie coincide.</translation>
+    </message>
+    <message>
+        <source>Add an athlete</source>
+        <translation>Agregar atleta</translation>
+    </message>
+    <message>
+        <source>Take a roster in</source>
+        <translation>Cargar un plantel</translation>
+    </message>
+    <message>
+        <source>Jersey or name</source>
+        <translation>Camiseta o nombre</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Off the roster</source>
+        <translation>Fuera del plantel</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>Cambiar %1</translation>
+    </message>
+</context>
+<context>
+    <name>BookIndex</name>
+    <message>
+        <source>Book</source>
+        <translation>Libro</translation>
+    </message>
+    <message>
+        <source>Athletes</source>
+        <translation>Atletas</translation>
+    </message>
+    <message>
+        <source>%1 in the Book</source>
+        <translation>%1 en el Libro</translation>
+    </message>
+    <message>
+        <source>Helmets</source>
+        <translation>Cascos</translation>
+    </message>
+    <message>
+        <source>%1 in service</source>
+        <translation>%1 en servicio</translation>
+    </message>
+    <message>
+        <source>%1 on hold, %2 with a label that lapses</source>
+        <translation>%1 retenidos, %2 con una etiqueta por vencer</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Temporada</translation>
+    </message>
+    <message>
+        <source>Model sheets</source>
+        <translation>Fichas de modelo</translation>
+    </message>
+    <message>
+        <source>%1 adopted</source>
+        <translation>%1 adoptadas</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Inches, psi, °F</source>
+        <translation>Pulgadas, psi, °F</translation>
+    </message>
+    <message>
+        <source>Millimetres, kPa, °C</source>
+        <translation>Milímetros, kPa, °C</translation>
+    </message>
+</context>
+<context>
+    <name>ChipGrid</name>
+    <message>
+        <source>%1, chosen</source>
+        <translation>%1, elegido</translation>
+    </message>
+</context>
+<context>
+    <name>Code</name>
+    <message>
+        <source>The same code again</source>
+        <translation>El mismo código otra vez</translation>
+    </message>
+    <message>
+        <source>New code</source>
+        <translation>Código nuevo</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Código</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3 digits</source>
+        <translation>%1: de %2 a %3 dígitos</translation>
+    </message>
+    <message>
+        <source>Set this code</source>
+        <translation>Poner este código</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Take over</source>
+        <translation>Tomar el turno</translation>
+    </message>
+    <message>
+        <source>With a code set, Snugline locks when nobody touches it, and athletes cannot leave Say. Nobody can read a code again: keep it where only you find it.</source>
+        <translation>Con un código puesto, Snugline se bloquea cuando nadie lo toca, y los atletas no pueden salir de Dilo. Nadie puede volver a leer un código: guárdelo donde solo usted lo encuentre.</translation>
+    </message>
+</context>
+<context>
+    <name>Dock</name>
+    <message>
+        <source>%1, size %2</source>
+        <translation>%1, talla %2</translation>
+    </message>
+    <message>
+        <source>Label looked for and missing</source>
+        <translation>Se buscó la etiqueta y falta</translation>
+    </message>
+    <message>
+        <source>%1, size %2, %3</source>
+        <translation>%1, talla %2, %3</translation>
+    </message>
+    <message>
+        <source>On hold: %1</source>
+        <translation>Retenido: %1</translation>
+    </message>
+    <message>
+        <source>Two athletes are said to wear it: settle which</source>
+        <translation>Dos atletas figuran con este casco: aclare quién</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>None of the seven points seen yet</source>
+        <translation>Aún no se ve ninguno de los siete puntos</translation>
+    </message>
+    <message>
+        <source>Not seen yet: %1</source>
+        <translation>Aún sin ver: %1</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between faults</comment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>See the seven points first</source>
+        <translation>Vea primero los siete puntos</translation>
+    </message>
+    <message>
+        <source>To go in service, see first: %1</source>
+        <translation>Para entrar en servicio, vea primero: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DockPoints</name>
+    <message>
+        <source>All seven sound</source>
+        <translation>Los siete en buen estado</translation>
+    </message>
+    <message>
+        <source>%1: what is wrong?</source>
+        <translation>%1: ¿qué tiene?</translation>
+    </message>
+    <message>
+        <source>Without words</source>
+        <translation>Sin palabras</translation>
+    </message>
+    <message>
+        <source>In your own words</source>
+        <translation>Con sus propias palabras</translation>
+    </message>
+    <message>
+        <source>Note this fault</source>
+        <translation>Anotar esta falla</translation>
+    </message>
+</context>
+<context>
+    <name>DockScreen</name>
+    <message>
+        <source>Dock</source>
+        <translation>Recepción</translation>
+    </message>
+    <message>
+        <source>Nothing taken in today yet</source>
+        <translation>Hoy aún no se recibe nada</translation>
+    </message>
+    <message>
+        <source>Today %1: %2 in service, %3 on hold</source>
+        <translation>Hoy %1: %2 en servicio, %3 retenidos</translation>
+    </message>
+    <message>
+        <source>The helmet on the table with its seven points</source>
+        <translation>El casco sobre la mesa con sus siete puntos</translation>
+    </message>
+    <message>
+        <source>A helmet with its seven points</source>
+        <translation>Un casco con sus siete puntos</translation>
+    </message>
+    <message>
+        <source>A hand scanner types for you. A known unit shows what is due on it; a new one is taken in.</source>
+        <translation>Un lector de mano escribe por usted. Un casco conocido muestra lo que tiene pendiente; uno nuevo se recibe.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Retener</translation>
+    </message>
+    <message>
+        <source>In service</source>
+        <translation>En servicio</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>DockUnit</name>
+    <message>
+        <source>New here: %1</source>
+        <translation>Nuevo aquí: %1</translation>
+    </message>
+    <message>
+        <source>New here</source>
+        <translation>Nuevo aquí</translation>
+    </message>
+    <message>
+        <source>Nothing else is due on it</source>
+        <translation>No tiene nada más pendiente</translation>
+    </message>
+    <message>
+        <source>Put aside, nothing is written</source>
+        <translation>Puesto a un lado, no se escribe nada</translation>
+    </message>
+    <message>
+        <source>Open the page of this helmet</source>
+        <translation>Abrir la página de este casco</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Read the label again</source>
+        <translation>Leer la etiqueta otra vez</translation>
+    </message>
+    <message>
+        <source>Change sheet, size or label</source>
+        <translation>Cambiar ficha, talla o etiqueta</translation>
+    </message>
+</context>
+<context>
+    <name>DockWhat</name>
+    <message>
+        <source>The one before: %1</source>
+        <translation>El anterior: %1</translation>
+    </message>
+    <message>
+        <source>As the last one, all seven sound</source>
+        <translation>Como el último, los siete en buen estado</translation>
+    </message>
+    <message>
+        <source>As the last one</source>
+        <translation>Como el último</translation>
+    </message>
+    <message>
+        <source>No model sheet is adopted yet. Adopt one under Book, Helmets, Model sheets.</source>
+        <translation>Aún no hay fichas de modelo. Adopte una en Libro, Cascos, Fichas de modelo.</translation>
+    </message>
+    <message>
+        <source>Model sheet</source>
+        <translation>Ficha de modelo</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Talla</translation>
+    </message>
+    <message>
+        <source>On to the seven points</source>
+        <translation>Ir a los siete puntos</translation>
+    </message>
+</context>
+<context>
+    <name>Doors</name>
+    <message>
+        <source>Line</source>
+        <translation>Fila</translation>
+    </message>
+    <message>
+        <source>Say</source>
+        <translation>Dilo</translation>
+    </message>
+    <message>
+        <source>Dock</source>
+        <translation>Recepción</translation>
+    </message>
+    <message>
+        <source>Book</source>
+        <translation>Libro</translation>
+    </message>
+</context>
+<context>
+    <name>DueWords</name>
+    <message>
+        <source>Do not wear</source>
+        <translation>No usar</translation>
+    </message>
+    <message>
+        <source>See before practice</source>
+        <translation>Ver antes de la práctica</translation>
+    </message>
+    <message>
+        <source>Weekly look</source>
+        <translation>Vistazo semanal</translation>
+    </message>
+    <message>
+        <source>Nothing due</source>
+        <translation>Nada pendiente</translation>
+    </message>
+    <message>
+        <source>No helmet is out of use.</source>
+        <translation>Ningún casco está fuera de uso.</translation>
+    </message>
+    <message>
+        <source>Nobody to see before practice.</source>
+        <translation>Nadie por ver antes de la práctica.</translation>
+    </message>
+    <message>
+        <source>No weekly look is due.</source>
+        <translation>No toca ningún vistazo semanal.</translation>
+    </message>
+    <message>
+        <source>Everybody has something due.</source>
+        <translation>Cada atleta tiene algo pendiente.</translation>
+    </message>
+    <message>
+        <source>First fit</source>
+        <translation>Primer ajuste</translation>
+    </message>
+    <message>
+        <source>Refit</source>
+        <translation>Nuevo ajuste</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Vistazo</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Choose helmet</source>
+        <translation>Elegir casco</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Held.</source>
+        <translation>Retenido.</translation>
+    </message>
+    <message>
+        <source>Held %1.</source>
+        <translation>Retenido %1.</translation>
+    </message>
+    <message>
+        <source>Held %1 by %2</source>
+        <translation>Retenido %1 por %2</translation>
+    </message>
+    <message>
+        <source>Certification lapsed %1</source>
+        <translation>Certificación vencida %1</translation>
+    </message>
+    <message>
+        <source>Certification lapsed</source>
+        <translation>Certificación vencida</translation>
+    </message>
+    <message>
+        <source>something does not sit right</source>
+        <translation>algo no queda bien</translation>
+    </message>
+    <message>
+        <source>, “%1”</source>
+        <comment>the athlete&apos;s own words</comment>
+        <translation>, “%1”</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>the athlete&apos;s word, when</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>the athlete&apos;s word, how often</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Says: %1</source>
+        <translation>Dice: %1</translation>
+    </message>
+    <message>
+        <source>something broke</source>
+        <translation>algo se rompió</translation>
+    </message>
+    <message>
+        <source>Break-in look late, day %1</source>
+        <translation>Vistazo de asentamiento atrasado, día %1</translation>
+    </message>
+    <message>
+        <source>Break-in look, day %1 of %2</source>
+        <translation>Vistazo de asentamiento, día %1 de %2</translation>
+    </message>
+    <message>
+        <source>Helmet is away: %1</source>
+        <translation>El casco no está: %1</translation>
+    </message>
+    <message>
+        <source>in repair</source>
+        <translation>en reparación</translation>
+    </message>
+    <message>
+        <source>sent out for recertification</source>
+        <translation>enviado a recertificar</translation>
+    </message>
+    <message>
+        <source>Helmet is retired</source>
+        <translation>El casco está dado de baja</translation>
+    </message>
+    <message>
+        <source>Helmet is lost</source>
+        <translation>El casco está perdido</translation>
+    </message>
+    <message>
+        <source>Helmet is away</source>
+        <translation>El casco no está</translation>
+    </message>
+    <message>
+        <source>See athlete now</source>
+        <translation>Atender ya a esta persona</translation>
+    </message>
+    <message>
+        <source>No helmet yet</source>
+        <translation>Aún sin casco</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>why a helmet is held. Held when by whom</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Helmet</source>
+        <translation>Casco</translation>
+    </message>
+    <message>
+        <source>%1: fault found</source>
+        <translation>%1: falla encontrada</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Certification label is missing</source>
+        <translation>Falta la etiqueta de certificación</translation>
+    </message>
+    <message>
+        <source>Certification label not read yet</source>
+        <translation>Etiqueta de certificación aún sin leer</translation>
+    </message>
+    <message>
+        <source>Last check: do not wear</source>
+        <translation>Última revisión: no usar</translation>
+    </message>
+    <message>
+        <source>Last check: do not wear, %1</source>
+        <translation>Última revisión: no usar, %1</translation>
+    </message>
+    <message>
+        <source>Helmet is also down for number %1</source>
+        <translation>El casco también figura con el número %1</translation>
+    </message>
+    <message>
+        <source>Two helmets are down for this athlete</source>
+        <translation>Dos cascos figuran con esta persona</translation>
+    </message>
+    <message>
+        <source>Two readings of the label differ</source>
+        <translation>Dos lecturas de la etiqueta no coinciden</translation>
+    </message>
+    <message>
+        <source>Never fitted in this helmet</source>
+        <translation>Nunca se ajustó en este casco</translation>
+    </message>
+    <message>
+        <source>Check left open at %1</source>
+        <translation>Revisión abierta en %1</translation>
+    </message>
+    <message>
+        <source>Check left open</source>
+        <translation>Revisión abierta</translation>
+    </message>
+    <message>
+        <source>To adjust: %1</source>
+        <translation>Por ajustar: %1</translation>
+    </message>
+    <message>
+        <source>To adjust</source>
+        <translation>Por ajustar</translation>
+    </message>
+    <message>
+        <source>Hair changed since the last fit</source>
+        <translation>El cabello cambió desde el último ajuste</translation>
+    </message>
+    <message>
+        <source>A part was changed since the last fit</source>
+        <translation>Se cambió una pieza desde el último ajuste</translation>
+    </message>
+    <message>
+        <source>Part changed: %1</source>
+        <translation>Pieza cambiada: %1</translation>
+    </message>
+    <message>
+        <source>Fitted on dry hair: see again wet</source>
+        <translation>Ajustado con cabello seco: ver otra vez mojado</translation>
+    </message>
+    <message numerus="yes">
+        <source>Weekly look late, %n days since the last</source>
+        <translation>
+            <numerusform>Vistazo semanal atrasado, %n día desde el último</numerusform>
+            <numerusform>Vistazo semanal atrasado, %n días desde el último</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Weekly look, %n days since the last</source>
+        <translation>
+            <numerusform>Vistazo semanal, %n día desde el último</numerusform>
+            <numerusform>Vistazo semanal, %n días desde el último</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 not seen yet</source>
+        <translation>%1: aún sin ver</translation>
+    </message>
+    <message>
+        <source>A point not seen yet</source>
+        <translation>Un punto aún sin ver</translation>
+    </message>
+    <message>
+        <source>Certification lapses after %1</source>
+        <translation>La certificación vence después del %1</translation>
+    </message>
+    <message>
+        <source>Certification lapses soon</source>
+        <translation>La certificación vence pronto</translation>
+    </message>
+    <message numerus="yes">
+        <source>Head last taped %n months ago</source>
+        <translation>
+            <numerusform>Cabeza medida por última vez hace %n mes</numerusform>
+            <numerusform>Cabeza medida por última vez hace %n meses</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Head not taped yet</source>
+        <translation>Cabeza aún sin medir</translation>
+    </message>
+</context>
+<context>
+    <name>FigureStepper</name>
+    <message>
+        <source>%1 %2. Touch to type it</source>
+        <translation>%1 %2. Toque para escribirlo</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin decir</translation>
+    </message>
+</context>
+<context>
+    <name>GaugePage</name>
+    <message>
+        <source>Gauge</source>
+        <translation>Manómetro</translation>
+    </message>
+    <message>
+        <source>A Bluetooth gauge that offers pressure. Typing the value always works too.</source>
+        <translation>Un manómetro Bluetooth que ofrece presión. Escribir el valor también sirve siempre.</translation>
+    </message>
+    <message>
+        <source>It is open air: zero</source>
+        <translation>Es aire libre: poner a cero</translation>
+    </message>
+    <message>
+        <source>Zero again</source>
+        <translation>Cero otra vez</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Intentar de nuevo</translation>
+    </message>
+    <message>
+        <source>Forget this gauge</source>
+        <translation>Olvidar este manómetro</translation>
+    </message>
+    <message>
+        <source>Forget %1</source>
+        <translation>Olvidar %1</translation>
+    </message>
+    <message>
+        <source>Stop looking</source>
+        <translation>Dejar de buscar</translation>
+    </message>
+    <message>
+        <source>Look for another gauge</source>
+        <translation>Buscar otro manómetro</translation>
+    </message>
+    <message>
+        <source>Look for gauges</source>
+        <translation>Buscar manómetros</translation>
+    </message>
+    <message>
+        <source>Two gauges may read one bladder half a psi (3 kPa) apart. Which gauge it was is kept with every reading, and both raw values.</source>
+        <translation>Dos manómetros pueden leer la misma vejiga con media psi (3 kPa) de diferencia. Con cada lectura se guarda con qué manómetro fue, y los dos valores sin corregir.</translation>
+    </message>
+</context>
+<context>
+    <name>GaugeReadout</name>
+    <message>
+        <source>Zero in open air</source>
+        <translation>Cero al aire libre</translation>
+    </message>
+    <message>
+        <source>Unit of the read-out</source>
+        <translation>Unidad de la lectura</translation>
+    </message>
+    <message>
+        <source>kPa</source>
+        <translation>kPa</translation>
+    </message>
+    <message>
+        <source>psi</source>
+        <translation>psi</translation>
+    </message>
+    <message>
+        <source>Choose a gauge</source>
+        <translation>Elegir un manómetro</translation>
+    </message>
+</context>
+<context>
+    <name>GaugeWords</name>
+    <message>
+        <source>the connection was lost</source>
+        <translation>se perdió la conexión</translation>
+    </message>
+    <message>
+        <source>it was not found</source>
+        <translation>no se encontró</translation>
+    </message>
+    <message>
+        <source>another device holds it</source>
+        <translation>otro dispositivo lo tiene</translation>
+    </message>
+    <message>
+        <source>it refused a reading</source>
+        <translation>se negó a dar una lectura</translation>
+    </message>
+    <message>
+        <source>it did not answer in time</source>
+        <translation>no respondió a tiempo</translation>
+    </message>
+    <message>
+        <source>it did not work</source>
+        <translation>no funcionó</translation>
+    </message>
+    <message>
+        <source>Looking for the gauge took too long</source>
+        <translation>La búsqueda del manómetro tardó demasiado</translation>
+    </message>
+    <message>
+        <source>Connecting took too long</source>
+        <translation>La conexión tardó demasiado</translation>
+    </message>
+    <message>
+        <source>The gauge did not say in time what it offers</source>
+        <translation>El manómetro no dijo a tiempo lo que ofrece</translation>
+    </message>
+    <message>
+        <source>The gauge sent nothing in time</source>
+        <translation>El manómetro no envió nada a tiempo</translation>
+    </message>
+    <message>
+        <source>The gauge did not answer in time</source>
+        <translation>El manómetro no respondió a tiempo</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1. Trying again.</source>
+        <translation>%1. Se intenta de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1. Trying again, %2 of %3.</source>
+        <translation>%1. Se intenta de nuevo, %2 de %3.</translation>
+    </message>
+    <message>
+        <source>Looking for gauges nearby. Switch the gauge on and hold it close.</source>
+        <translation>Buscando manómetros cercanos. Enciéndalo y acérquelo.</translation>
+    </message>
+    <message>
+        <source>Connecting to the gauge.</source>
+        <translation>Conectando con el manómetro.</translation>
+    </message>
+    <message>
+        <source>Asking the gauge what it offers.</source>
+        <translation>Preguntando al manómetro qué ofrece.</translation>
+    </message>
+    <message>
+        <source>Asking the gauge to send its readings.</source>
+        <translation>Pidiendo al manómetro que envíe sus lecturas.</translation>
+    </message>
+    <message>
+        <source>Connected. This gauge is asked for each reading, so that the number comes a little later.</source>
+        <translation>Conectado. A este manómetro se le pide cada lectura, así que el número llega un poco después.</translation>
+    </message>
+    <message>
+        <source>Bluetooth is off on this device. Switch it on and it goes on by itself.</source>
+        <translation>El Bluetooth de este dispositivo está apagado. Al encenderlo, sigue por sí solo.</translation>
+    </message>
+    <message>
+        <source>This device has no Bluetooth. Type the value instead.</source>
+        <translation>Este dispositivo no tiene Bluetooth. Escriba el valor.</translation>
+    </message>
+    <message>
+        <source>Snugline may not use Bluetooth on this device. Allow it in the system&apos;s settings, or type the value.</source>
+        <translation>Snugline no tiene permiso para usar Bluetooth en este dispositivo. Permítalo en los ajustes del sistema, o escriba el valor.</translation>
+    </message>
+    <message>
+        <source>This system finds gauges only while location is on. Switch it on, or type the value.</source>
+        <translation>Este sistema solo encuentra manómetros con la ubicación encendida. Enciéndala, o escriba el valor.</translation>
+    </message>
+    <message>
+        <source>The gauge went away</source>
+        <translation>El manómetro desapareció</translation>
+    </message>
+    <message>
+        <source>The gauge does not answer. Switch it on and hold it close</source>
+        <translation>El manómetro no responde. Enciéndalo y acérquelo</translation>
+    </message>
+    <message>
+        <source>Another device holds the gauge. End the connection there</source>
+        <translation>Otro dispositivo tiene el manómetro. Termine la conexión allí</translation>
+    </message>
+    <message>
+        <source>The gauge refused a reading</source>
+        <translation>El manómetro se negó a dar una lectura</translation>
+    </message>
+    <message>
+        <source>Several gauges look like the remembered one. Choose it under Settings, Gauge.</source>
+        <translation>Varios manómetros se parecen al recordado. Elíjalo en Ajustes, Manómetro.</translation>
+    </message>
+    <message>
+        <source>This device offers no pressure. It is another kind of device, or another kind of gauge.</source>
+        <translation>Este dispositivo no ofrece presión. Es otro tipo de dispositivo, u otro tipo de manómetro.</translation>
+    </message>
+    <message>
+        <source>This gauge offers several pressures and does not say which is which. Its value is not taken; type it instead.</source>
+        <translation>Este manómetro ofrece varias presiones y no dice cuál es cuál. No se toma su valor; escríbalo.</translation>
+    </message>
+    <message>
+        <source>No connection: %1. Touch Try again, or type the value.</source>
+        <translation>Sin conexión: %1. Toque Intentar de nuevo, o escriba el valor.</translation>
+    </message>
+    <message>
+        <source>The gauge sent %1 bytes where a reading has %2. No value is taken.</source>
+        <translation>El manómetro envió %1 bytes donde una lectura tiene %2. No se toma ningún valor.</translation>
+    </message>
+    <message>
+        <source>The gauge sent something that cannot be read. No value is taken.</source>
+        <translation>El manómetro envió algo que no se puede leer. No se toma ningún valor.</translation>
+    </message>
+    <message>
+        <source>The gauge says that it does not know the pressure now. No value is taken.</source>
+        <translation>El manómetro dice que ahora no conoce la presión. No se toma ningún valor.</translation>
+    </message>
+    <message>
+        <source>The gauge sent %1 absolute, which no helmet holds. No value is taken.</source>
+        <translation>El manómetro envió %1 absolutos, que ningún casco contiene. No se toma ningún valor.</translation>
+    </message>
+    <message>
+        <source>There is no pressure to take as zero yet.</source>
+        <translation>Aún no hay presión que tomar como cero.</translation>
+    </message>
+    <message>
+        <source>%1 is not open air anywhere. No zero is taken.</source>
+        <translation>%1 no es aire libre en ningún lugar. No se toma el cero.</translation>
+    </message>
+    <message>
+        <source>Open air should read about %1 here, and the gauge reads %2. Is the needle out of the bladder, and is the elevation right?</source>
+        <translation>El aire libre aquí debería marcar cerca de %1, y el manómetro marca %2. ¿Está la aguja fuera de la vejiga, y es correcta la altitud?</translation>
+    </message>
+</context>
+<context>
+    <name>Gear</name>
+    <message>
+        <source>Certification</source>
+        <translation>Certificación</translation>
+    </message>
+    <message>
+        <source>Warning label</source>
+        <translation>Etiqueta de advertencia</translation>
+    </message>
+    <message>
+        <source>Shell</source>
+        <translation>Carcasa</translation>
+    </message>
+    <message>
+        <source>Hardware</source>
+        <translation>Herrajes</translation>
+    </message>
+    <message>
+        <source>Faceguard</source>
+        <translation>Careta</translation>
+    </message>
+    <message>
+        <source>Liner and air</source>
+        <translation>Forro y aire</translation>
+    </message>
+    <message>
+        <source>Chin strap</source>
+        <translation>Barboquejo</translation>
+    </message>
+    <message>
+        <source>Label there, readable, in date</source>
+        <translation>Etiqueta presente, legible, vigente</translation>
+    </message>
+    <message>
+        <source>On the outside, readable</source>
+        <translation>Por fuera, legible</translation>
+    </message>
+    <message>
+        <source>No crack, dent or add-on</source>
+        <translation>Sin grietas, golpes ni añadidos</translation>
+    </message>
+    <message>
+        <source>Snaps and clips firm, screws turn</source>
+        <translation>Broches y clips firmes, los tornillos giran</translation>
+    </message>
+    <message>
+        <source>Straight, coated, tight</source>
+        <translation>Recta, recubierta, firme</translation>
+    </message>
+    <message>
+        <source>All there, holds air, clean</source>
+        <translation>Completo, retiene el aire, limpio</translation>
+    </message>
+    <message>
+        <source>Cup and every strap whole</source>
+        <translation>Mentonera y todas las correas enteras</translation>
+    </message>
+    <message>
+        <source>label missing</source>
+        <translation>falta la etiqueta</translation>
+    </message>
+    <message>
+        <source>label not readable</source>
+        <translation>etiqueta ilegible</translation>
+    </message>
+    <message>
+        <source>out of date</source>
+        <translation>vencida</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>falta</translation>
+    </message>
+    <message>
+        <source>not readable</source>
+        <translation>ilegible</translation>
+    </message>
+    <message>
+        <source>covered by a decal</source>
+        <translation>tapada por una calcomanía</translation>
+    </message>
+    <message>
+        <source>crack</source>
+        <translation>grieta</translation>
+    </message>
+    <message>
+        <source>deep dent</source>
+        <translation>golpe hondo</translation>
+    </message>
+    <message>
+        <source>hole drilled</source>
+        <translation>agujero perforado</translation>
+    </message>
+    <message>
+        <source>something added</source>
+        <translation>algo añadido</translation>
+    </message>
+    <message>
+        <source>snap loose</source>
+        <translation>broche flojo</translation>
+    </message>
+    <message>
+        <source>clip broken</source>
+        <translation>clip roto</translation>
+    </message>
+    <message>
+        <source>screw stuck</source>
+        <translation>tornillo trabado</translation>
+    </message>
+    <message>
+        <source>part missing</source>
+        <translation>falta una pieza</translation>
+    </message>
+    <message>
+        <source>bare metal</source>
+        <translation>metal descubierto</translation>
+    </message>
+    <message>
+        <source>bent bar</source>
+        <translation>barra doblada</translation>
+    </message>
+    <message>
+        <source>cracked weld</source>
+        <translation>soldadura agrietada</translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation>flojo</translation>
+    </message>
+    <message>
+        <source>pad missing</source>
+        <translation>falta una almohadilla</translation>
+    </message>
+    <message>
+        <source>loses air</source>
+        <translation>pierde aire</translation>
+    </message>
+    <message>
+        <source>torn</source>
+        <translation>desgarrado</translation>
+    </message>
+    <message>
+        <source>packed down hard</source>
+        <translation>aplastado y duro</translation>
+    </message>
+    <message>
+        <source>strap frayed</source>
+        <translation>correa deshilachada</translation>
+    </message>
+    <message>
+        <source>buckle broken</source>
+        <translation>hebilla rota</translation>
+    </message>
+    <message>
+        <source>cup torn</source>
+        <translation>mentonera rota</translation>
+    </message>
+    <message>
+        <source>strap missing</source>
+        <translation>falta una correa</translation>
+    </message>
+    <message>
+        <source>Not seen</source>
+        <translation>Sin ver</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>En buen estado</translation>
+    </message>
+    <message>
+        <source>Fault</source>
+        <translation>Falla</translation>
+    </message>
+    <message>
+        <source>Fault: %1</source>
+        <translation>Falla: %1</translation>
+    </message>
+    <message>
+        <source>certified %1</source>
+        <translation>certificado %1</translation>
+    </message>
+    <message>
+        <source>maker&apos;s mark %1</source>
+        <translation>marca del fabricante %1</translation>
+    </message>
+    <message>
+        <source>label %1</source>
+        <translation>etiqueta %1</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s mark %1</source>
+        <translation>Marca del fabricante %1</translation>
+    </message>
+    <message>
+        <source>Label %1</source>
+        <translation>Etiqueta %1</translation>
+    </message>
+    <message>
+        <source>Certified %1</source>
+        <translation>Certificado %1</translation>
+    </message>
+    <message>
+        <source>Certified %1 by %2</source>
+        <translation>Certificado %1 por %2</translation>
+    </message>
+    <message>
+        <source>%1: good to %2</source>
+        <translation>%1: válida hasta el %2</translation>
+    </message>
+    <message>
+        <source>%1: good to between %2 and %3, judged by the earlier</source>
+        <translation>%1: válida hasta entre el %2 y el %3; se juzga por la primera fecha</translation>
+    </message>
+    <message>
+        <source>%1: good to between %2 and %3, judged by the earlier, so lapsed</source>
+        <translation>%1: válida hasta entre el %2 y el %3; se juzga por la primera fecha, así que está vencida</translation>
+    </message>
+    <message>
+        <source>%1: lapsed, last good day %2</source>
+        <translation>%1: vencida, último día bueno %2</translation>
+    </message>
+    <message>
+        <source>Label looked for and missing</source>
+        <translation>Se buscó la etiqueta y falta</translation>
+    </message>
+    <message>
+        <source>No label read yet</source>
+        <translation>Aún no se lee ninguna etiqueta</translation>
+    </message>
+    <message>
+        <source>%1. Two readings differ: read it again</source>
+        <translation>%1. Dos lecturas no coinciden: léala otra vez</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Label missing</source>
+        <translation>Falta la etiqueta</translation>
+    </message>
+    <message>
+        <source>Fit not reached</source>
+        <translation>No se logró el ajuste</translation>
+    </message>
+    <message>
+        <source>Something broke</source>
+        <translation>Algo se rompió</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>still with the athlete</source>
+        <translation>aún con quien lo usa</translation>
+    </message>
+    <message>
+        <source>in our hands</source>
+        <translation>en nuestras manos</translation>
+    </message>
+    <message>
+        <source>not seen yet</source>
+        <translation>aún sin ver</translation>
+    </message>
+    <message>
+        <source>lapsed</source>
+        <translation>vencida</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>En el estante</translation>
+    </message>
+    <message>
+        <source>With an athlete</source>
+        <translation>En uso</translation>
+    </message>
+    <message>
+        <source>In repair</source>
+        <translation>En reparación</translation>
+    </message>
+    <message>
+        <source>Sent out</source>
+        <translation>Enviado</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Dado de baja</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Perdido</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>family name, given name</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <comment>initial</comment>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1. %2.</source>
+        <comment>initials</comment>
+        <translation>%1. %2.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>jersey, name</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>size %1</source>
+        <translation>talla %1</translation>
+    </message>
+    <message>
+        <source>%1, size %2</source>
+        <translation>%1, talla %2</translation>
+    </message>
+    <message>
+        <source>On hold: %1</source>
+        <translation>Retenido: %1</translation>
+    </message>
+    <message>
+        <source>Not in service yet</source>
+        <translation>Aún sin entrar en servicio</translation>
+    </message>
+    <message>
+        <source>In service, on the shelf</source>
+        <translation>En servicio, en el estante</translation>
+    </message>
+    <message>
+        <source>In service</source>
+        <translation>En servicio</translation>
+    </message>
+    <message>
+        <source>A head of %1 is larger than expected: tape it again. Not recorded</source>
+        <translation>Una cabeza de %1 es más grande de lo esperado: mídala otra vez. No se registra</translation>
+    </message>
+    <message>
+        <source>A head of %1 is smaller than expected: tape it again. Not recorded</source>
+        <translation>Una cabeza de %1 es más pequeña de lo esperado: mídala otra vez. No se registra</translation>
+    </message>
+    <message>
+        <source>Jersey %1 is on the roster already</source>
+        <translation>La camiseta %1 ya está en el plantel</translation>
+    </message>
+    <message>
+        <source>Birth year %1 looks unlikely</source>
+        <translation>El año de nacimiento %1 parece poco probable</translation>
+    </message>
+    <message>
+        <source>No name in this row</source>
+        <translation>No hay nombre en este renglón</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a jersey number</source>
+        <translation>&quot;%1&quot; no es un número de camiseta</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a head size, such as 575 mm or 22.5 in</source>
+        <translation>&quot;%1&quot; no es una medida de cabeza, como 575 mm o 22.5 in</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a birth year</source>
+        <translation>&quot;%1&quot; no es un año de nacimiento</translation>
+    </message>
+    <message>
+        <source>Fewer cells than the header has</source>
+        <translation>Menos celdas que el encabezado</translation>
+    </message>
+    <message>
+        <source>More cells than the header has</source>
+        <translation>Más celdas que el encabezado</translation>
+    </message>
+    <message>
+        <source>A quote is opened and never closed</source>
+        <translation>Se abre una comilla y nunca se cierra</translation>
+    </message>
+    <message>
+        <source>Characters that cannot be printed</source>
+        <translation>Caracteres que no se pueden imprimir</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be a serial tag</source>
+        <translation>&quot;%1&quot; no puede ser una placa de serie</translation>
+    </message>
+    <message>
+        <source>No model sheet &quot;%1&quot; is adopted</source>
+        <translation>No hay ninguna ficha de modelo &quot;%1&quot; adoptada</translation>
+    </message>
+    <message>
+        <source>The model sheet has no size &quot;%1&quot;</source>
+        <translation>La ficha de modelo no tiene la talla &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a label year</source>
+        <translation>&quot;%1&quot; no es un año de etiqueta</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is none of the seven points</source>
+        <translation>&quot;%1&quot; no es ninguno de los siete puntos</translation>
+    </message>
+    <message>
+        <source>%1 is retired and stays so</source>
+        <translation>%1 está dado de baja y así se queda</translation>
+    </message>
+    <message>
+        <source>The same row stands further up</source>
+        <translation>El mismo renglón está más arriba</translation>
+    </message>
+</context>
+<context>
+    <name>Guide</name>
+    <message>
+        <source>Leave the check open</source>
+        <translation>Dejar la revisión abierta</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>Understood</source>
+        <translation>Entendido</translation>
+    </message>
+    <message>
+        <source>Lower</source>
+        <translation>Más bajo</translation>
+    </message>
+    <message>
+        <source>Higher</source>
+        <translation>Más alto</translation>
+    </message>
+    <message>
+        <source>Use this reading</source>
+        <translation>Usar esta lectura</translation>
+    </message>
+</context>
+<context>
+    <name>GuideAsides</name>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Back to where the guide stands</source>
+        <translation>Volver a donde está la guía</translation>
+    </message>
+    <message>
+        <source>Read the gauge</source>
+        <translation>Leer el manómetro</translation>
+    </message>
+</context>
+<context>
+    <name>GuideMore</name>
+    <message>
+        <source>Took a hit or feels unwell</source>
+        <translation>Recibió un golpe o se siente mal</translation>
+    </message>
+    <message>
+        <source>Read the gauge</source>
+        <translation>Leer el manómetro</translation>
+    </message>
+    <message>
+        <source>Nothing is changed; hold is seen again</source>
+        <translation>No se cambia nada; se vuelve a ver la sujeción</translation>
+    </message>
+    <message>
+        <source>Leave it open</source>
+        <translation>Dejarla abierta</translation>
+    </message>
+    <message>
+        <source>Stands on the board under See before practice, at this question</source>
+        <translation>Queda en el tablero en Ver antes de la práctica, en esta pregunta</translation>
+    </message>
+    <message>
+        <source>End it here</source>
+        <translation>Terminarla aquí</translation>
+    </message>
+    <message>
+        <source>Recorded as it stands</source>
+        <translation>Se registra como está</translation>
+    </message>
+</context>
+<context>
+    <name>GuidePageWords</name>
+    <message>
+        <source>Another way</source>
+        <translation>Otra manera</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Hair</source>
+        <translation>Cabello</translation>
+    </message>
+    <message>
+        <source>Fitted pads</source>
+        <translation>Almohadillas puestas</translation>
+    </message>
+    <message>
+        <source>Starting air</source>
+        <translation>Aire inicial</translation>
+    </message>
+    <message>
+        <source>Seven points</source>
+        <translation>Siete puntos</translation>
+    </message>
+    <message>
+        <source>%1. %2: %3</source>
+        <comment>order, bladder, pressure</comment>
+        <translation>%1. %2: %3</translation>
+    </message>
+    <message>
+        <source>read on the gauge</source>
+        <translation>leído en el manómetro</translation>
+    </message>
+    <message>
+        <source>the sheet&apos;s start</source>
+        <translation>el inicio de la ficha</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>pad, thickness</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>elegido</translation>
+    </message>
+    <message>
+        <source>as delivered</source>
+        <translation>como vino</translation>
+    </message>
+    <message>
+        <source>Which pads are in the helmet?</source>
+        <translation>¿Qué almohadillas tiene el casco?</translation>
+    </message>
+    <message>
+        <source>Touch a pad to choose its thickness.</source>
+        <translation>Toque una almohadilla para elegir su grosor.</translation>
+    </message>
+    <message>
+        <source>As listed</source>
+        <translation>Como está en la lista</translation>
+    </message>
+    <message>
+        <source>Set the air in this order, helmet on, athlete on a knee.</source>
+        <translation>Ponga el aire en este orden, con el casco puesto y una rodilla en el suelo.</translation>
+    </message>
+    <message>
+        <source>Touch a bladder to say what the gauge reads.</source>
+        <translation>Toque una vejiga para decir lo que marca el manómetro.</translation>
+    </message>
+    <message>
+        <source>All set, go on</source>
+        <translation>Todo puesto, seguir</translation>
+    </message>
+    <message>
+        <source>The rest as listed</source>
+        <translation>El resto como está en la lista</translation>
+    </message>
+    <message>
+        <source>Set as listed</source>
+        <translation>Puesto como está en la lista</translation>
+    </message>
+    <message>
+        <source>by gauge</source>
+        <translation>con manómetro</translation>
+    </message>
+    <message>
+        <source>No gauge for the rest</source>
+        <translation>Sin manómetro para el resto</translation>
+    </message>
+    <message>
+        <source>No gauge here</source>
+        <translation>Aquí no hay manómetro</translation>
+    </message>
+    <message>
+        <source>by pumps and feel</source>
+        <translation>por bombeos y al tacto</translation>
+    </message>
+    <message>
+        <source>No bladder reads that. See the number and the unit.</source>
+        <translation>Ninguna vejiga marca eso. Revise el número y la unidad.</translation>
+    </message>
+    <message>
+        <source>Sheet: %1, between %2 and %3</source>
+        <comment>start, lowest, highest with unit</comment>
+        <translation>Ficha: %1, entre %2 y %3</translation>
+    </message>
+    <message>
+        <source>Starting air: %1</source>
+        <comment>bladder</comment>
+        <translation>Aire inicial: %1</translation>
+    </message>
+    <message>
+        <source>What does the gauge read?</source>
+        <translation>¿Qué marca el manómetro?</translation>
+    </message>
+    <message>
+        <source>Reads %1</source>
+        <translation>Marca %1</translation>
+    </message>
+    <message>
+        <source>back to the list</source>
+        <translation>volver a la lista</translation>
+    </message>
+    <message>
+        <source>Which thickness is in the helmet?</source>
+        <translation>¿Qué grosor tiene el casco?</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Volver a la lista</translation>
+    </message>
+    <message>
+        <source>Read the gauge</source>
+        <translation>Leer el manómetro</translation>
+    </message>
+    <message>
+        <source>Which bladder?</source>
+        <translation>¿Qué vejiga?</translation>
+    </message>
+    <message>
+        <source>A reading through the needle can bleed a small bladder: hold is seen again.</source>
+        <translation>Una lectura con la aguja puede vaciar un poco una vejiga pequeña: se vuelve a ver la sujeción.</translation>
+    </message>
+    <message>
+        <source>Nothing, go back</source>
+        <translation>Nada, volver</translation>
+    </message>
+    <message>
+        <source>On the head</source>
+        <translation>En la cabeza</translation>
+    </message>
+    <message>
+        <source>Off the head</source>
+        <translation>Fuera de la cabeza</translation>
+    </message>
+    <message>
+        <source>Trainer not here? Any adult. Emergency: the emergency action plan.</source>
+        <translation>¿No está el entrenador o la entrenadora? Cualquier persona adulta. Emergencia: el plan de acción de emergencia.</translation>
+    </message>
+    <message>
+        <source>Put the check away</source>
+        <translation>Guardar la revisión</translation>
+    </message>
+    <message>
+        <source>Is the hair wet?</source>
+        <translation>¿Está mojado el cabello?</translation>
+    </message>
+    <message>
+        <source>Water or sweat, worn as in play: braided, covered or shaved as it is. Then helmet on.</source>
+        <translation>Agua o sudor, peinado como se juega: trenzado, cubierto o rapado, como esté. Luego se pone el casco.</translation>
+    </message>
+    <message>
+        <source>Wet</source>
+        <translation>Mojado</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Seco</translation>
+    </message>
+    <message>
+        <source>to see again wet</source>
+        <translation>ver otra vez mojado</translation>
+    </message>
+    <message>
+        <source>Touch what is off, on the drawing or below.</source>
+        <translation>Toque lo que está mal, en el dibujo o abajo.</translation>
+    </message>
+    <message>
+        <source>All snug</source>
+        <translation>Todo ajusta bien</translation>
+    </message>
+    <message>
+        <source>Cannot be tried</source>
+        <translation>No se puede probar</translation>
+    </message>
+    <message>
+        <source>Ahead, behind or turned</source>
+        <translation>Adelante, atrás o girado</translation>
+    </message>
+    <message>
+        <source>Something is broken</source>
+        <translation>Algo está roto</translation>
+    </message>
+    <message>
+        <source>Athlete says: %1</source>
+        <translation>La persona dice: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>the side that is spoken of, the question</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>If so: %1</source>
+        <comment>what is likely advised</comment>
+        <translation>Si es así: %1</translation>
+    </message>
+    <message>
+        <source>It sits at %1</source>
+        <translation>Queda a %1</translation>
+    </message>
+    <message>
+        <source>%1: on which side?</source>
+        <translation>%1: ¿de qué lado?</translation>
+    </message>
+    <message>
+        <source>The athlete&apos;s left and right. Or touch it on the drawing.</source>
+        <translation>La izquierda y la derecha de quien lleva el casco. O tóquelo en el dibujo.</translation>
+    </message>
+    <message>
+        <source>Slides: in what?</source>
+        <translation>Se desliza: ¿al hacer qué?</translation>
+    </message>
+    <message>
+        <source>Twist left and right, rock from behind, press down on the crown.</source>
+        <translation>Gire a izquierda y derecha, mueva desde atrás, presione la coronilla hacia abajo.</translation>
+    </message>
+    <message>
+        <source>Why can it not be tried?</source>
+        <translation>¿Por qué no se puede probar?</translation>
+    </message>
+    <message>
+        <source>How do the ear openings stand?</source>
+        <translation>¿Cómo están las aberturas de los oídos?</translation>
+    </message>
+    <message>
+        <source>What is broken?</source>
+        <translation>¿Qué está roto?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pump(s)</source>
+        <translation>
+            <numerusform>%n bombeo</numerusform>
+            <numerusform>%n bombeos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>reads %1</source>
+        <translation>marca %1</translation>
+    </message>
+    <message>
+        <source>done, see again</source>
+        <translation>hecho, ver otra vez</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a point, its fault</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Do not wear</source>
+        <translation>No usar</translation>
+    </message>
+    <message>
+        <source>Hold this helmet. It is not worn until that is put right.</source>
+        <translation>Retenga este casco. No se usa hasta que se corrija.</translation>
+    </message>
+    <message>
+        <source>Hold this helmet</source>
+        <translation>Retener este casco</translation>
+    </message>
+    <message>
+        <source>See the rest first</source>
+        <translation>Ver primero el resto</translation>
+    </message>
+    <message>
+        <source>The helmet itself: all seven sound?</source>
+        <translation>El casco mismo: ¿los siete en buen estado?</translation>
+    </message>
+    <message>
+        <source>The rest of the helmet: sound?</source>
+        <translation>El resto del casco: ¿en buen estado?</translation>
+    </message>
+    <message>
+        <source>Touch what is not sound, on the drawing or below.</source>
+        <translation>Toque lo que no está en buen estado, en el dibujo o abajo.</translation>
+    </message>
+    <message>
+        <source>All seven sound</source>
+        <translation>Los siete en buen estado</translation>
+    </message>
+    <message>
+        <source>The rest is sound</source>
+        <translation>El resto está en buen estado</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>En buen estado</translation>
+    </message>
+    <message>
+        <source>Fault</source>
+        <translation>Falla</translation>
+    </message>
+    <message>
+        <source>What is at fault?</source>
+        <translation>¿Qué tiene la falla?</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+    <message>
+        <source>From the model sheet</source>
+        <translation>De la ficha de modelo</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+</context>
+<context>
+    <name>GuideWords</name>
+    <message>
+        <source>First fit</source>
+        <translation>Primer ajuste</translation>
+    </message>
+    <message>
+        <source>Refit</source>
+        <translation>Nuevo ajuste</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Vistazo</translation>
+    </message>
+    <message>
+        <source>a little air</source>
+        <translation>un poco de aire</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pump(s)</source>
+        <translation>
+            <numerusform>%n bombeo</numerusform>
+            <numerusform>%n bombeos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to %2 pumps</source>
+        <translation>de %1 a %2 bombeos</translation>
+    </message>
+    <message>
+        <source>Swap the %1.</source>
+        <translation>Cambie la %1.</translation>
+    </message>
+    <message>
+        <source>Swap the %1 for the one of %2.</source>
+        <translation>Cambie la %1 por la de %2.</translation>
+    </message>
+    <message>
+        <source>Lengthen the straps evenly on both sides.</source>
+        <translation>Alargue las correas por igual en ambos lados.</translation>
+    </message>
+    <message>
+        <source>Shorten the straps evenly on both sides.</source>
+        <translation>Acorte las correas por igual en ambos lados.</translation>
+    </message>
+    <message>
+        <source>Set the straps to even length on both sides.</source>
+        <translation>Ponga las correas al mismo largo en ambos lados.</translation>
+    </message>
+    <message>
+        <source>Change the %1.</source>
+        <translation>Cambie: %1.</translation>
+    </message>
+    <message>
+        <source>Put %1 into the %2.</source>
+        <comment>1 to 3 pumps, crown</comment>
+        <translation>Ponga %1 en la %2.</translation>
+    </message>
+    <message>
+        <source>Let %1 out of the %2.</source>
+        <comment>1 to 3 pumps, crown</comment>
+        <translation>Saque %1 de la %2.</translation>
+    </message>
+    <message>
+        <source>Reroute the straps under the faceguard, as the sheet draws them.</source>
+        <translation>Pase las correas otra vez por debajo de la careta, como las dibuja la ficha.</translation>
+    </message>
+    <message>
+        <source>Take the helmet off and seat it again, low and level.</source>
+        <translation>Quite el casco y póngalo de nuevo, bajo y nivelado.</translation>
+    </message>
+    <message>
+        <source>See the straps first: every snap done up, even, routed.</source>
+        <translation>Vea primero las correas: todos los broches cerrados, parejas, bien pasadas.</translation>
+    </message>
+    <message>
+        <source>Try it again: grip the shell, athlete braces.</source>
+        <translation>Pruebe otra vez: sujete la carcasa; quien la lleva se pone firme.</translation>
+    </message>
+    <message>
+        <source>Replace the %1. The helmet is not worn until that is done.</source>
+        <translation>Reemplace: %1. El casco no se usa hasta que se haga.</translation>
+    </message>
+    <message>
+        <source>Everything here is used up: try the next size up.</source>
+        <translation>Aquí ya se agotó todo: pruebe la talla siguiente más grande.</translation>
+    </message>
+    <message>
+        <source>Everything here is used up: try the next size down.</source>
+        <translation>Aquí ya se agotó todo: pruebe la talla siguiente más pequeña.</translation>
+    </message>
+    <message>
+        <source>Everything here is used up: try another model.</source>
+        <translation>Aquí ya se agotó todo: pruebe otro modelo.</translation>
+    </message>
+    <message>
+        <source>Hold this helmet. It is not worn until it is repaired.</source>
+        <translation>Retenga este casco. No se usa hasta que se repare.</translation>
+    </message>
+    <message>
+        <source>Athlete on a knee, needle wetted. Then stand and see again.</source>
+        <translation>Una rodilla en el suelo, aguja humedecida. Luego de pie y ver otra vez.</translation>
+    </message>
+    <message>
+        <source>Helmet off for the swap. A handed pair stays a pair.</source>
+        <translation>Quite el casco para el cambio. Un par de izquierda y derecha sigue siendo un par.</translation>
+    </message>
+    <message>
+        <source>Then see again: %1.</source>
+        <translation>Luego vea otra vez: %1.</translation>
+    </message>
+    <message>
+        <source>Done, see again</source>
+        <translation>Hecho, ver otra vez</translation>
+    </message>
+    <message>
+        <source>Hold this helmet</source>
+        <translation>Retener este casco</translation>
+    </message>
+    <message>
+        <source>End: another helmet</source>
+        <translation>Terminar: otro casco</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation>Quedó abierta</translation>
+    </message>
+    <message>
+        <source>Fits</source>
+        <translation>Queda bien</translation>
+    </message>
+    <message>
+        <source>Adjust</source>
+        <translation>Por ajustar</translation>
+    </message>
+    <message>
+        <source>Do not wear</source>
+        <translation>No usar</translation>
+    </message>
+    <message>
+        <source>A question of the model sheet was answered no</source>
+        <translation>Una pregunta de la ficha de modelo se respondió que no</translation>
+    </message>
+    <message>
+        <source>Helmet</source>
+        <translation>Casco</translation>
+    </message>
+    <message>
+        <source>%1: fault</source>
+        <translation>%1: falla</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: every way is used up, try the next size up</source>
+        <translation>%1: se agotaron las maneras, pruebe la talla siguiente más grande</translation>
+    </message>
+    <message>
+        <source>%1: every way is used up, try the next size down</source>
+        <translation>%1: se agotaron las maneras, pruebe la talla siguiente más pequeña</translation>
+    </message>
+    <message>
+        <source>%1: every way is used up, try another model</source>
+        <translation>%1: se agotaron las maneras, pruebe otro modelo</translation>
+    </message>
+    <message>
+        <source>Certification lapsed %1</source>
+        <translation>Certificación vencida %1</translation>
+    </message>
+    <message>
+        <source>Certification lapsed</source>
+        <translation>Certificación vencida</translation>
+    </message>
+    <message>
+        <source>Certification label is missing</source>
+        <translation>Falta la etiqueta de certificación</translation>
+    </message>
+    <message>
+        <source>Certification label not read yet</source>
+        <translation>Etiqueta de certificación aún sin leer</translation>
+    </message>
+    <message>
+        <source>Hold cannot be tried</source>
+        <translation>La sujeción no se puede probar</translation>
+    </message>
+    <message>
+        <source>Hair: not said whether it is wet</source>
+        <translation>Cabello: no se dijo si está mojado</translation>
+    </message>
+    <message>
+        <source>Fitted on dry hair: see again with hair wet</source>
+        <translation>Ajustado con cabello seco: ver otra vez con el cabello mojado</translation>
+    </message>
+    <message>
+        <source>%1 not seen</source>
+        <translation>%1: sin ver</translation>
+    </message>
+    <message>
+        <source>A question of the model sheet is not answered</source>
+        <translation>Una pregunta de la ficha de modelo está sin responder</translation>
+    </message>
+    <message>
+        <source>Athlete&apos;s word on the %1 not answered</source>
+        <translation>Sin responder lo que se dijo: %1</translation>
+    </message>
+    <message>
+        <source>Athlete says something broke: see the seven points</source>
+        <translation>Se dijo que algo se rompió: vea los siete puntos</translation>
+    </message>
+    <message>
+        <source>See athlete now</source>
+        <translation>Atender ya a esta persona</translation>
+    </message>
+    <message>
+        <source>certification lapsed</source>
+        <translation>certificación vencida</translation>
+    </message>
+    <message>
+        <source>certification label missing</source>
+        <translation>falta la etiqueta de certificación</translation>
+    </message>
+    <message>
+        <source>dry hair</source>
+        <translation>cabello seco</translation>
+    </message>
+    <message>
+        <source>something broke</source>
+        <translation>algo se rompió</translation>
+    </message>
+    <message>
+        <source>certification label not read</source>
+        <translation>etiqueta de certificación sin leer</translation>
+    </message>
+    <message>
+        <source>hair not seen</source>
+        <translation>cabello sin ver</translation>
+    </message>
+    <message>
+        <source>see athlete now</source>
+        <translation>atender ya a esta persona</translation>
+    </message>
+    <message>
+        <source>%1 could not be reached</source>
+        <translation>%1: no se pudo lograr</translation>
+    </message>
+    <message>
+        <source>athlete&apos;s word on the %1 not answered</source>
+        <translation>sin responder lo que se dijo: %1</translation>
+    </message>
+    <message>
+        <source>%1 could not be tried</source>
+        <translation>%1: no se pudo probar</translation>
+    </message>
+    <message>
+        <source>%1 at fault</source>
+        <comment>a point of the helmet</comment>
+        <translation>%1 con falla</translation>
+    </message>
+    <message>
+        <source>Next look %1.</source>
+        <translation>Próximo vistazo %1.</translation>
+    </message>
+    <message>
+        <source>Next look from %1, at the latest %2.</source>
+        <translation>Próximo vistazo desde %1, a más tardar %2.</translation>
+    </message>
+    <message>
+        <source>Stays on the board under “See before practice” until it is put right.</source>
+        <translation>Queda en el tablero en “Ver antes de la práctica” hasta que se corrija.</translation>
+    </message>
+    <message>
+        <source>Helmet %1 is held. Choose another for this athlete.</source>
+        <translation>El casco %1 está retenido. Elija otro para esta persona.</translation>
+    </message>
+    <message>
+        <source>Choose another helmet: the next one is a new check.</source>
+        <translation>Elija otro casco: el siguiente es una revisión nueva.</translation>
+    </message>
+    <message>
+        <source>Stays on the board under “See before practice”. Go on from there.</source>
+        <translation>Queda en el tablero en “Ver antes de la práctica”. Siga desde ahí.</translation>
+    </message>
+    <message>
+        <source>Follow the helmet maker&apos;s instructions and local rules; they come first. No helmet prevents concussion.</source>
+        <translation>Siga las instrucciones del fabricante del casco y las reglas locales; van primero. Ningún casco evita una conmoción cerebral.</translation>
+    </message>
+    <message>
+        <source>Stop. Tell the trainer now. Out at once and out for the day; follow the local concussion protocol. Return only with leave of an appropriate health care professional.</source>
+        <translation>Alto. Hay que avisar ahora al entrenador o a la entrenadora. Fuera de inmediato y por el resto del día; se sigue el protocolo local de conmoción. Solo se vuelve con permiso de profesionales de la salud con licencia.</translation>
+    </message>
+</context>
+<context>
+    <name>HeadCard</name>
+    <message>
+        <source>Head</source>
+        <translation>Cabeza</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation>Medir</translation>
+    </message>
+    <message>
+        <source>Not taped yet.</source>
+        <translation>Aún sin medir.</translation>
+    </message>
+</context>
+<context>
+    <name>HeadFront</name>
+    <message>
+        <source>Left</source>
+        <translation>Izquierda</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Derecha</translation>
+    </message>
+</context>
+<context>
+    <name>HelmetCard</name>
+    <message>
+        <source>Helmet %1</source>
+        <translation>Casco %1</translation>
+    </message>
+</context>
+<context>
+    <name>HelmetsPage</name>
+    <message>
+        <source>Helmets</source>
+        <translation>Cascos</translation>
+    </message>
+    <message>
+        <source>%1 shown</source>
+        <translation>%1 a la vista</translation>
+    </message>
+    <message>
+        <source>No helmet here. Take one in at the Dock, or choose another filter.</source>
+        <translation>Aquí no hay cascos. Reciba uno en Recepción, o elija otro filtro.</translation>
+    </message>
+    <message>
+        <source>Serial or wearer</source>
+        <translation>Serie o quien lo usa</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>HoldSheet</name>
+    <message>
+        <source>Hold this helmet</source>
+        <translation>Retener este casco</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>waits for a part</source>
+        <translation>espera una pieza</translation>
+    </message>
+    <message>
+        <source>Waits for a part</source>
+        <translation>Espera una pieza</translation>
+    </message>
+    <message>
+        <source>to be cleaned</source>
+        <translation>por limpiar</translation>
+    </message>
+    <message>
+        <source>To be cleaned</source>
+        <translation>Por limpiar</translation>
+    </message>
+    <message>
+        <source>look again tomorrow</source>
+        <translation>ver otra vez mañana</translation>
+    </message>
+    <message>
+        <source>Look again tomorrow</source>
+        <translation>Ver otra vez mañana</translation>
+    </message>
+    <message>
+        <source>not ours</source>
+        <translation>no es nuestro</translation>
+    </message>
+    <message>
+        <source>Not ours</source>
+        <translation>No es nuestro</translation>
+    </message>
+    <message>
+        <source>Or in your own words</source>
+        <translation>O con sus propias palabras</translation>
+    </message>
+    <message>
+        <source>More words, if wanted</source>
+        <translation>Más palabras, si hace falta</translation>
+    </message>
+    <message>
+        <source>Hold, in our hands</source>
+        <translation>Retener, en nuestras manos</translation>
+    </message>
+    <message>
+        <source>Hold, still with the athlete</source>
+        <translation>Retener, aún con quien lo usa</translation>
+    </message>
+</context>
+<context>
+    <name>Jersey</name>
+    <message>
+        <source>Jersey number</source>
+        <translation>Número de camiseta</translation>
+    </message>
+    <message>
+        <source>Nobody wears %1.</source>
+        <translation>Nadie lleva el %1.</translation>
+    </message>
+</context>
+<context>
+    <name>Keypad</name>
+    <message>
+        <source>Enter</source>
+        <translation>Aceptar</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Borrar todo</translation>
+    </message>
+    <message>
+        <source>Erase last</source>
+        <translation>Borrar el último</translation>
+    </message>
+    <message>
+        <source>Decimal point</source>
+        <translation>Punto decimal</translation>
+    </message>
+</context>
+<context>
+    <name>LabelChoice</name>
+    <message>
+        <source>Earlier</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Recertification label, year</source>
+        <translation>Etiqueta de recertificación, año</translation>
+    </message>
+    <message>
+        <source>New unit, maker&apos;s mark, year</source>
+        <translation>Casco nuevo, marca del fabricante, año</translation>
+    </message>
+    <message>
+        <source>Full date on paper</source>
+        <translation>Fecha completa en papel</translation>
+    </message>
+    <message>
+        <source>No label on it</source>
+        <translation>No tiene etiqueta</translation>
+    </message>
+    <message>
+        <source>Certified on, year-month-day</source>
+        <translation>Certificado el, año-mes-día</translation>
+    </message>
+    <message>
+        <source>Where it stands, such as the firm&apos;s list</source>
+        <translation>Dónde consta, como la lista de la empresa</translation>
+    </message>
+    <message>
+        <source>Use this date</source>
+        <translation>Usar esta fecha</translation>
+    </message>
+</context>
+<context>
+    <name>LabelReading</name>
+    <message>
+        <source>Write the date as year-month-day, such as 2025-03-14.</source>
+        <translation>Escriba la fecha como año-mes-día, por ejemplo 2025-03-14.</translation>
+    </message>
+    <message>
+        <source>That date is still to come.</source>
+        <translation>Esa fecha aún no llega.</translation>
+    </message>
+    <message>
+        <source>Say where the full date stands, such as the firm&apos;s list.</source>
+        <translation>Diga dónde consta la fecha completa, como la lista de la empresa.</translation>
+    </message>
+</context>
+<context>
+    <name>LadderStep</name>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>see again</source>
+        <translation>ver otra vez</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>falla</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>pendiente</translation>
+    </message>
+</context>
+<context>
+    <name>LaneHead</name>
+    <message>
+        <source>open</source>
+        <translation>abierta</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>plegada</translation>
+    </message>
+</context>
+<context>
+    <name>Line</name>
+    <message>
+        <source>Line</source>
+        <translation>Fila</translation>
+    </message>
+    <message>
+        <source>Understood</source>
+        <translation>Entendido</translation>
+    </message>
+    <message>
+        <source>Line check</source>
+        <translation>Revisión en fila</translation>
+    </message>
+    <message>
+        <source>Nobody is on the roster yet. Take one in under Book, Athletes.</source>
+        <translation>Aún no hay nadie en el plantel. Cargue uno en Libro, Atletas.</translation>
+    </message>
+    <message>
+        <source>Start the line</source>
+        <translation>Empezar la fila</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Jersey number</source>
+        <translation>Número de camiseta</translation>
+    </message>
+</context>
+<context>
+    <name>LineCheck</name>
+    <message>
+        <source>Line check</source>
+        <translation>Revisión en fila</translation>
+    </message>
+    <message>
+        <source>Understood</source>
+        <translation>Entendido</translation>
+    </message>
+    <message>
+        <source>Not in the line; see them one by one:</source>
+        <translation>Fuera de la fila; véalos uno por uno:</translation>
+    </message>
+    <message>
+        <source>Notes brow, straps and hold as seen in line. It is no full look: nine marks are not asked.</source>
+        <translation>Anota frente, correas y sujeción como vistas en fila. No es un vistazo completo: no se preguntan las nueve marcas.</translation>
+    </message>
+    <message>
+        <source>Back to the board</source>
+        <translation>Volver al tablero</translation>
+    </message>
+    <message>
+        <source>Brow, straps, hold</source>
+        <translation>Frente, correas, sujeción</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>What is off?</source>
+        <translation>¿Qué está mal?</translation>
+    </message>
+    <message>
+        <source>Stands here after all</source>
+        <translation>Sí está en la fila</translation>
+    </message>
+    <message>
+        <source>Not here</source>
+        <translation>No está</translation>
+    </message>
+    <message>
+        <source>Nothing is noted; stays on the board</source>
+        <translation>No se anota nada; sigue en el tablero</translation>
+    </message>
+</context>
+<context>
+    <name>Locked</name>
+    <message>
+        <source>Staff code</source>
+        <translation>Código del personal</translation>
+    </message>
+    <message>
+        <source>Whoever opens it signs from now on</source>
+        <translation>Quien lo abre firma desde ahora</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Athlete? Say where it hurts or slips</source>
+        <translation>¿Eres atleta? Di dónde duele o se mueve</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>Understood</source>
+        <translation>Entendido</translation>
+    </message>
+</context>
+<context>
+    <name>MarkWords</name>
+    <message>
+        <source>crown</source>
+        <translation>coronilla</translation>
+    </message>
+    <message>
+        <source>sides and back</source>
+        <translation>zona lateral y trasera</translation>
+    </message>
+    <message>
+        <source>left jaw pad</source>
+        <translation>carrillera izquierda</translation>
+    </message>
+    <message>
+        <source>right jaw pad</source>
+        <translation>carrillera derecha</translation>
+    </message>
+    <message>
+        <source>crown pad</source>
+        <translation>almohadilla de la coronilla</translation>
+    </message>
+    <message>
+        <source>straps</source>
+        <translation>correas</translation>
+    </message>
+    <message>
+        <source>chin cup</source>
+        <translation>mentonera</translation>
+    </message>
+    <message>
+        <source>Brow gap</source>
+        <translation>Altura sobre las cejas</translation>
+    </message>
+    <message>
+        <source>Ear openings</source>
+        <translation>Aberturas de los oídos</translation>
+    </message>
+    <message>
+        <source>Base of the skull</source>
+        <translation>Base del cráneo</translation>
+    </message>
+    <message>
+        <source>Chin cup</source>
+        <translation>Mentonera</translation>
+    </message>
+    <message>
+        <source>Straps</source>
+        <translation>Correas</translation>
+    </message>
+    <message>
+        <source>Jaw pads</source>
+        <translation>Carrilleras</translation>
+    </message>
+    <message>
+        <source>Crown</source>
+        <translation>Coronilla</translation>
+    </message>
+    <message>
+        <source>Sides and back</source>
+        <translation>Lados y parte trasera</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Sujeción</translation>
+    </message>
+    <message>
+        <source>brow</source>
+        <translation>frente</translation>
+    </message>
+    <message>
+        <source>ears</source>
+        <translation>oídos</translation>
+    </message>
+    <message>
+        <source>nape</source>
+        <translation>nuca</translation>
+    </message>
+    <message>
+        <source>chin</source>
+        <translation>mentón</translation>
+    </message>
+    <message>
+        <source>jaw</source>
+        <translation>mandíbula</translation>
+    </message>
+    <message>
+        <source>sides</source>
+        <translation>lados</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <translation>sujeción</translation>
+    </message>
+    <message>
+        <source>Where does the front edge sit?</source>
+        <translation>¿Dónde queda el borde delantero?</translation>
+    </message>
+    <message>
+        <source>Where are the ear openings?</source>
+        <translation>¿Dónde están las aberturas de los oídos?</translation>
+    </message>
+    <message>
+        <source>Is the base of the skull covered?</source>
+        <translation>¿Está cubierta la base del cráneo?</translation>
+    </message>
+    <message>
+        <source>How does the chin cup sit?</source>
+        <translation>¿Cómo queda la mentonera?</translation>
+    </message>
+    <message>
+        <source>How do the straps sit?</source>
+        <translation>¿Cómo quedan las correas?</translation>
+    </message>
+    <message>
+        <source>How do the jaw pads meet the cheeks?</source>
+        <translation>¿Cómo tocan las carrilleras las mejillas?</translation>
+    </message>
+    <message>
+        <source>How does it meet the top of the head?</source>
+        <translation>¿Cómo toca la parte alta de la cabeza?</translation>
+    </message>
+    <message>
+        <source>How does it meet the sides and back?</source>
+        <translation>¿Cómo toca los lados y la parte trasera?</translation>
+    </message>
+    <message>
+        <source>Does the helmet hold?</source>
+        <translation>¿Se sujeta el casco?</translation>
+    </message>
+    <message>
+        <source>Drag the front edge to where it sits. Athlete looks straight ahead, chin strap done up.</source>
+        <translation>Arrastre el borde delantero a donde queda. Mirada al frente, barboquejo abrochado.</translation>
+    </message>
+    <message>
+        <source>Look from both sides. The openings belong on the ear canals.</source>
+        <translation>Mire desde ambos lados. Las aberturas van sobre los canales de los oídos.</translation>
+    </message>
+    <message>
+        <source>Look from behind. The shell covers the base of the skull.</source>
+        <translation>Mire desde atrás. La carcasa cubre la base del cráneo.</translation>
+    </message>
+    <message>
+        <source>The cup sits centred on the point of the jaw, even on both sides.</source>
+        <translation>La mentonera queda centrada en la punta del mentón, pareja en ambos lados.</translation>
+    </message>
+    <message>
+        <source>Every snap done up, even tension, routed under the faceguard.</source>
+        <translation>Todos los broches cerrados, tensión pareja, pasadas por debajo de la careta.</translation>
+    </message>
+    <message>
+        <source>Slide a finger along each cheek. Pads touch firmly, no gap, no pain.</source>
+        <translation>Pase un dedo por cada mejilla. Las almohadillas tocan firmes, sin hueco, sin dolor.</translation>
+    </message>
+    <message>
+        <source>Press down on the shell. Even contact on top, no pressure point.</source>
+        <translation>Presione la carcasa hacia abajo. Contacto parejo arriba, sin puntos de presión.</translation>
+    </message>
+    <message>
+        <source>Ask for pressure points round the sides and back.</source>
+        <translation>Pregunte por puntos de presión en los lados y atrás.</translation>
+    </message>
+    <message>
+        <source>Grip the shell, never the faceguard. Athlete braces: twist left and right, rock up and down. Forehead skin moves with it.</source>
+        <translation>Sujete la carcasa, nunca la careta. Quien la lleva se pone firme: gire a izquierda y derecha, mueva arriba y abajo. La piel de la frente se mueve con ella.</translation>
+    </message>
+    <message>
+        <source>On the mark</source>
+        <translation>En su lugar</translation>
+    </message>
+    <message>
+        <source>Sits high</source>
+        <translation>Queda alto</translation>
+    </message>
+    <message>
+        <source>Sits low</source>
+        <translation>Queda bajo</translation>
+    </message>
+    <message>
+        <source>On the canals</source>
+        <translation>Sobre los canales</translation>
+    </message>
+    <message>
+        <source>Too high</source>
+        <translation>Muy altas</translation>
+    </message>
+    <message>
+        <source>Too low</source>
+        <translation>Muy bajas</translation>
+    </message>
+    <message>
+        <source>Covered</source>
+        <translation>Cubierta</translation>
+    </message>
+    <message>
+        <source>Edge digs in</source>
+        <translation>El borde se clava</translation>
+    </message>
+    <message>
+        <source>Left bare</source>
+        <translation>Descubierta</translation>
+    </message>
+    <message>
+        <source>Centred, even</source>
+        <translation>Centrada, pareja</translation>
+    </message>
+    <message>
+        <source>Tight</source>
+        <translation>Apretado</translation>
+    </message>
+    <message>
+        <source>Slack</source>
+        <translation>Flojo</translation>
+    </message>
+    <message>
+        <source>Even, routed</source>
+        <translation>Parejas, bien pasadas</translation>
+    </message>
+    <message>
+        <source>Loose or outside</source>
+        <translation>Flojas o por fuera</translation>
+    </message>
+    <message>
+        <source>Touch both sides</source>
+        <translation>Tocan ambos lados</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Presionan</translation>
+    </message>
+    <message>
+        <source>Leave a gap</source>
+        <translation>Dejan un hueco</translation>
+    </message>
+    <message>
+        <source>Even contact</source>
+        <translation>Contacto parejo</translation>
+    </message>
+    <message>
+        <source>Presses</source>
+        <translation>Presiona</translation>
+    </message>
+    <message>
+        <source>Gap on top</source>
+        <translation>Hueco arriba</translation>
+    </message>
+    <message>
+        <source>Gap</source>
+        <translation>Hueco</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Se sujeta</translation>
+    </message>
+    <message>
+        <source>Hurts</source>
+        <translation>Duele</translation>
+    </message>
+    <message>
+        <source>Slides</source>
+        <translation>Se desliza</translation>
+    </message>
+    <message>
+        <source> on the left</source>
+        <translation> a la izquierda</translation>
+    </message>
+    <message>
+        <source> on the right</source>
+        <translation> a la derecha</translation>
+    </message>
+    <message>
+        <source>front pad gone or torn</source>
+        <translation>almohadilla delantera faltante o desgarrada</translation>
+    </message>
+    <message>
+        <source>ear openings ahead, behind or turned</source>
+        <translation>aberturas de los oídos adelante, atrás o giradas</translation>
+    </message>
+    <message>
+        <source>rear pad gone</source>
+        <translation>falta la almohadilla trasera</translation>
+    </message>
+    <message>
+        <source>chin cup off centre</source>
+        <translation>mentonera descentrada</translation>
+    </message>
+    <message>
+        <source>snap or strap gone</source>
+        <translation>falta un broche o una correa</translation>
+    </message>
+    <message>
+        <source>jaw pad gone</source>
+        <translation>falta una carrillera</translation>
+    </message>
+    <message>
+        <source>crown air or pad fails</source>
+        <translation>fallan el aire o la almohadilla de la coronilla</translation>
+    </message>
+    <message>
+        <source>side air or pad fails</source>
+        <translation>fallan el aire o la almohadilla de los lados</translation>
+    </message>
+    <message>
+        <source>hold cannot be tried</source>
+        <translation>la sujeción no se puede probar</translation>
+    </message>
+    <message>
+        <source>hurts in the twist</source>
+        <translation>duele al girar</translation>
+    </message>
+    <message>
+        <source>slides</source>
+        <translation>se desliza</translation>
+    </message>
+    <message>
+        <source>slides in the twist</source>
+        <translation>se desliza al girar</translation>
+    </message>
+    <message>
+        <source>rolls off from behind</source>
+        <translation>se sale desde atrás</translation>
+    </message>
+    <message>
+        <source>drops when the crown is pressed</source>
+        <translation>baja al presionar la coronilla</translation>
+    </message>
+    <message>
+        <source>front edge sits high</source>
+        <translation>el borde delantero queda alto</translation>
+    </message>
+    <message>
+        <source>front edge sits low</source>
+        <translation>el borde delantero queda bajo</translation>
+    </message>
+    <message>
+        <source>ear openings too high</source>
+        <translation>aberturas de los oídos muy altas</translation>
+    </message>
+    <message>
+        <source>ear openings too low</source>
+        <translation>aberturas de los oídos muy bajas</translation>
+    </message>
+    <message>
+        <source>rear edge digs in</source>
+        <translation>el borde trasero se clava</translation>
+    </message>
+    <message>
+        <source>base of the skull bare</source>
+        <translation>base del cráneo descubierta</translation>
+    </message>
+    <message>
+        <source>chin cup tight</source>
+        <translation>mentonera apretada</translation>
+    </message>
+    <message>
+        <source>chin cup slack</source>
+        <translation>mentonera floja</translation>
+    </message>
+    <message>
+        <source>straps tight</source>
+        <translation>correas apretadas</translation>
+    </message>
+    <message>
+        <source>straps loose or over the bars</source>
+        <translation>correas flojas o sobre las barras</translation>
+    </message>
+    <message>
+        <source>jaw pads press</source>
+        <translation>las carrilleras presionan</translation>
+    </message>
+    <message>
+        <source>gap at the jaw pads</source>
+        <translation>hueco en las carrilleras</translation>
+    </message>
+    <message>
+        <source>crown presses</source>
+        <translation>la coronilla presiona</translation>
+    </message>
+    <message>
+        <source>gap on top</source>
+        <translation>hueco arriba</translation>
+    </message>
+    <message>
+        <source>sides press</source>
+        <translation>los lados presionan</translation>
+    </message>
+    <message>
+        <source>gap at the sides</source>
+        <translation>hueco en los lados</translation>
+    </message>
+    <message>
+        <source>%1 not seen</source>
+        <translation>%1: sin ver</translation>
+    </message>
+    <message>
+        <source>%1 snug</source>
+        <translation>%1: ajusta bien</translation>
+    </message>
+    <message>
+        <source>%1 tight</source>
+        <translation>%1: aprieta</translation>
+    </message>
+    <message>
+        <source>%1 loose</source>
+        <translation>%1: queda flojo</translation>
+    </message>
+    <message>
+        <source>something broke at the %1</source>
+        <translation>algo se rompió, %1</translation>
+    </message>
+    <message>
+        <source>Front pad gone or torn</source>
+        <translation>Almohadilla delantera faltante o desgarrada</translation>
+    </message>
+    <message>
+        <source>Openings ahead, behind or turned</source>
+        <translation>Aberturas adelante, atrás o giradas</translation>
+    </message>
+    <message>
+        <source>Rear pad gone</source>
+        <translation>Falta la almohadilla trasera</translation>
+    </message>
+    <message>
+        <source>Cup off centre</source>
+        <translation>Mentonera descentrada</translation>
+    </message>
+    <message>
+        <source>Cup worn or torn</source>
+        <translation>Mentonera gastada o desgarrada</translation>
+    </message>
+    <message>
+        <source>Snap or strap gone</source>
+        <translation>Falta un broche o una correa</translation>
+    </message>
+    <message>
+        <source>Jaw pad gone</source>
+        <translation>Falta una carrillera</translation>
+    </message>
+    <message>
+        <source>Crown does not hold air</source>
+        <translation>La coronilla no retiene el aire</translation>
+    </message>
+    <message>
+        <source>Crown pad gone or torn</source>
+        <translation>Almohadilla de la coronilla faltante o desgarrada</translation>
+    </message>
+    <message>
+        <source>Side pad or air fails</source>
+        <translation>Fallan el aire o la almohadilla de los lados</translation>
+    </message>
+    <message>
+        <source>Cannot be tried</source>
+        <translation>No se puede probar</translation>
+    </message>
+    <message>
+        <source>Both</source>
+        <translation>Ambas</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Izquierda</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Derecha</translation>
+    </message>
+    <message>
+        <source>In the twist</source>
+        <translation>Al girar</translation>
+    </message>
+    <message>
+        <source>Rolls off from behind</source>
+        <translation>Se sale desde atrás</translation>
+    </message>
+    <message>
+        <source>Drops when pressed</source>
+        <translation>Baja al presionar</translation>
+    </message>
+    <message>
+        <source>From the front</source>
+        <translation>De frente</translation>
+    </message>
+    <message>
+        <source>From the side</source>
+        <translation>De lado</translation>
+    </message>
+    <message>
+        <source>Contact and hold</source>
+        <translation>Contacto y sujeción</translation>
+    </message>
+    <message>
+        <source>Brow, chin cup and straps: all snug?</source>
+        <translation>Frente, mentonera y correas: ¿todo ajusta bien?</translation>
+    </message>
+    <message>
+        <source>Ears, base of the skull and jaw pads: all snug?</source>
+        <translation>Oídos, base del cráneo y carrilleras: ¿todo ajusta bien?</translation>
+    </message>
+    <message>
+        <source>Crown, sides and hold: all snug?</source>
+        <translation>Coronilla, lados y sujeción: ¿todo ajusta bien?</translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation>sin ver</translation>
+    </message>
+    <message>
+        <source>snug</source>
+        <translation>ajusta bien</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>de más</translation>
+    </message>
+    <message>
+        <source>under</source>
+        <translation>de menos</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>falla</translation>
+    </message>
+</context>
+<context>
+    <name>NumberEntry</name>
+    <message>
+        <source>Less: %1</source>
+        <translation>Menos: %1</translation>
+    </message>
+    <message>
+        <source>More: %1</source>
+        <translation>Más: %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <comment>another unit</comment>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>Show in %1 instead of %2</source>
+        <translation>Mostrar en %1 en vez de %2</translation>
+    </message>
+</context>
+<context>
+    <name>PageFrame</name>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+</context>
+<context>
+    <name>PairPage</name>
+    <message>
+        <source>Who wears %1?</source>
+        <translation>¿Quién usa %1?</translation>
+    </message>
+    <message>
+        <source>Nobody matches.</source>
+        <translation>Nadie coincide.</translation>
+    </message>
+    <message>
+        <source>Jersey or name</source>
+        <translation>Camiseta o nombre</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Buscar</translation>
+    </message>
+</context>
+<context>
+    <name>PartWords</name>
+    <message>
+        <source>Brow, front edge of the shell</source>
+        <translation>Frente, borde delantero de la carcasa</translation>
+    </message>
+    <message>
+        <source>Ear opening</source>
+        <translation>Abertura del oído</translation>
+    </message>
+    <message>
+        <source>Left ear opening</source>
+        <translation>Abertura del oído izquierdo</translation>
+    </message>
+    <message>
+        <source>Right ear opening</source>
+        <translation>Abertura del oído derecho</translation>
+    </message>
+    <message>
+        <source>Nape, back edge of the shell</source>
+        <translation>Nuca, borde trasero de la carcasa</translation>
+    </message>
+    <message>
+        <source>Chin cup</source>
+        <translation>Mentonera</translation>
+    </message>
+    <message>
+        <source>Straps</source>
+        <translation>Correas</translation>
+    </message>
+    <message>
+        <source>Left straps</source>
+        <translation>Correas izquierdas</translation>
+    </message>
+    <message>
+        <source>Right straps</source>
+        <translation>Correas derechas</translation>
+    </message>
+    <message>
+        <source>Jaw pad</source>
+        <translation>Carrillera</translation>
+    </message>
+    <message>
+        <source>Left jaw pad</source>
+        <translation>Carrillera izquierda</translation>
+    </message>
+    <message>
+        <source>Right jaw pad</source>
+        <translation>Carrillera derecha</translation>
+    </message>
+    <message>
+        <source>Crown</source>
+        <translation>Coronilla</translation>
+    </message>
+    <message>
+        <source>Sides and back</source>
+        <translation>Lados y parte trasera</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>Lado izquierdo</translation>
+    </message>
+    <message>
+        <source>Right side</source>
+        <translation>Lado derecho</translation>
+    </message>
+    <message>
+        <source>Hold, the whole helmet</source>
+        <translation>Sujeción, todo el casco</translation>
+    </message>
+    <message>
+        <source>Certification label</source>
+        <translation>Etiqueta de certificación</translation>
+    </message>
+    <message>
+        <source>Exterior warning label</source>
+        <translation>Etiqueta exterior de advertencia</translation>
+    </message>
+    <message>
+        <source>Shell</source>
+        <translation>Carcasa</translation>
+    </message>
+    <message>
+        <source>Hardware</source>
+        <translation>Herrajes</translation>
+    </message>
+    <message>
+        <source>Faceguard</source>
+        <translation>Careta</translation>
+    </message>
+    <message>
+        <source>Liner and air</source>
+        <translation>Forro y aire</translation>
+    </message>
+    <message>
+        <source>Chin strap</source>
+        <translation>Barboquejo</translation>
+    </message>
+    <message>
+        <source>Air port, crown</source>
+        <translation>Válvula de aire, coronilla</translation>
+    </message>
+    <message>
+        <source>Air port, sides</source>
+        <translation>Válvula de aire, lados</translation>
+    </message>
+    <message>
+        <source>Air port, left jaw pad</source>
+        <translation>Válvula de aire, carrillera izquierda</translation>
+    </message>
+    <message>
+        <source>Air port, right jaw pad</source>
+        <translation>Válvula de aire, carrillera derecha</translation>
+    </message>
+    <message>
+        <source>snug</source>
+        <translation>ajusta bien</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>en buen estado</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>de más</translation>
+    </message>
+    <message>
+        <source>under</source>
+        <translation>de menos</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>falla</translation>
+    </message>
+    <message>
+        <source>athlete says tight</source>
+        <translation>se dijo que aprieta</translation>
+    </message>
+    <message>
+        <source>athlete says loose</source>
+        <translation>se dijo que queda flojo</translation>
+    </message>
+    <message>
+        <source>athlete says broken</source>
+        <translation>se dijo que se rompió</translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation>sin ver</translation>
+    </message>
+</context>
+<context>
+    <name>People</name>
+    <message>
+        <source>Who signs?</source>
+        <translation>¿Quién firma?</translation>
+    </message>
+    <message>
+        <source>What is recorded here carries these initials.</source>
+        <translation>Lo que se registre aquí lleva estas iniciales.</translation>
+    </message>
+    <message>
+        <source>Say hands this glass to athletes. Set a code first: it is the only way back.</source>
+        <translation>Dilo entrega esta pantalla a los atletas. Ponga antes un código: es el único camino de regreso.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2, no code yet</source>
+        <translation>%1, %2, aún sin código</translation>
+    </message>
+    <message>
+        <source>Set a code for %1</source>
+        <translation>Poner un código para %1</translation>
+    </message>
+    <message>
+        <source>Somebody new: name</source>
+        <translation>Alguien nuevo: nombre</translation>
+    </message>
+    <message>
+        <source>As</source>
+        <translation>Como</translation>
+    </message>
+    <message>
+        <source>Staff</source>
+        <translation>Personal</translation>
+    </message>
+    <message>
+        <source>Trainer</source>
+        <translation>Entrenador/a</translation>
+    </message>
+    <message>
+        <source>gives out codes</source>
+        <translation>da los códigos</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>Add and sign as this person</source>
+        <translation>Agregar y firmar como esta persona</translation>
+    </message>
+</context>
+<context>
+    <name>PlainWords</name>
+    <message>
+        <source>d MMM</source>
+        <extracomment>Format of a date, see QLocale: day and short month; the second with the year.</extracomment>
+        <translation>d MMM</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d MMM yyyy</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <translation>ddd d MMM</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>mañana</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>family name, given name</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>the end of a list</comment>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between the members of a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>menos de 1 %</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>más de 99 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>odds</comment>
+        <translation>%1 %</translation>
+    </message>
+</context>
+<context>
+    <name>ProgressStrip</name>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+</context>
+<context>
+    <name>PullSheet</name>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>RosterPage</name>
+    <message>
+        <source>Refused</source>
+        <translation>Rechazados</translation>
+    </message>
+    <message>
+        <source>Questioned</source>
+        <translation>Dudosos</translation>
+    </message>
+    <message>
+        <source>Changed</source>
+        <translation>Cambiados</translation>
+    </message>
+    <message>
+        <source>Added</source>
+        <translation>Agregados</translation>
+    </message>
+    <message>
+        <source>Choose a roster file</source>
+        <translation>Elegir un archivo de plantel</translation>
+    </message>
+    <message>
+        <source>Rosters (*.csv *.tsv *.txt)</source>
+        <translation>Planteles (*.csv *.tsv *.txt)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Take a roster in</source>
+        <translation>Cargar un plantel</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>A CSV file, as any spreadsheet writes it</source>
+        <translation>Un archivo CSV, como lo escribe cualquier hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Elegir un archivo</translation>
+    </message>
+    <message>
+        <source>Read this file</source>
+        <translation>Leer este archivo</translation>
+    </message>
+    <message>
+        <source>%1 to add, %2 to change, %3 unchanged</source>
+        <translation>%1 por agregar, %2 por cambiar, %3 sin cambios</translation>
+    </message>
+    <message>
+        <source>%1 questioned, %2 refused. Refused rows stay out; the others go in.</source>
+        <translation>%1 dudosos, %2 rechazados. Los renglones rechazados quedan fuera; los demás entran.</translation>
+    </message>
+    <message>
+        <source>Nothing is written yet.</source>
+        <translation>Aún no se escribe nada.</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Renglón %1</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>renglón %1</translation>
+    </message>
+    <message>
+        <source>Put aside</source>
+        <translation>Poner a un lado</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Cargarlo</translation>
+    </message>
+</context>
+<context>
+    <name>SaidWords</name>
+    <message>
+        <source>%1 one step thinner</source>
+        <comment>a pad</comment>
+        <translation>%1 un paso más delgada</translation>
+    </message>
+    <message>
+        <source>%1 one step thicker</source>
+        <comment>a pad</comment>
+        <translation>%1 un paso más gruesa</translation>
+    </message>
+    <message>
+        <source>%1 swapped</source>
+        <comment>a pad</comment>
+        <translation>%1 cambiada</translation>
+    </message>
+    <message>
+        <source>%1 swapped</source>
+        <comment>a part</comment>
+        <translation>%1 cambiada</translation>
+    </message>
+    <message>
+        <source>%1 thinner, %2</source>
+        <comment>a pad, its thickness</comment>
+        <translation>%1 más delgada, %2</translation>
+    </message>
+    <message>
+        <source>%1 thicker, %2</source>
+        <comment>a pad, its thickness</comment>
+        <translation>%1 más gruesa, %2</translation>
+    </message>
+    <message>
+        <source>%1 now %2</source>
+        <comment>a pad, its thickness</comment>
+        <translation>%1 ahora de %2</translation>
+    </message>
+    <message>
+        <source>straps longer</source>
+        <translation>correas más largas</translation>
+    </message>
+    <message>
+        <source>straps shorter</source>
+        <translation>correas más cortas</translation>
+    </message>
+    <message>
+        <source>straps set even</source>
+        <translation>correas parejas</translation>
+    </message>
+    <message>
+        <source>second time since %1</source>
+        <comment>a day</comment>
+        <translation>segunda vez desde el %1</translation>
+    </message>
+    <message>
+        <source>third time since %1</source>
+        <comment>a day</comment>
+        <translation>tercera vez desde el %1</translation>
+    </message>
+    <message>
+        <source>fourth time since %1</source>
+        <comment>a day</comment>
+        <translation>cuarta vez desde el %1</translation>
+    </message>
+    <message>
+        <source>fifth time since %1</source>
+        <comment>a day</comment>
+        <translation>quinta vez desde el %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n times since %1</source>
+        <comment>a day</comment>
+        <translation>
+            <numerusform>%n vez desde el %1</numerusform>
+            <numerusform>%n veces desde el %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on the left</source>
+        <comment>a mark</comment>
+        <translation>%1 a la izquierda</translation>
+    </message>
+    <message>
+        <source>%1 on the right</source>
+        <comment>a mark</comment>
+        <translation>%1 a la derecha</translation>
+    </message>
+    <message>
+        <source>more air in the %1</source>
+        <comment>a bladder</comment>
+        <translation>más aire en la %1</translation>
+    </message>
+    <message>
+        <source>less air in the %1</source>
+        <comment>a bladder</comment>
+        <translation>menos aire en la %1</translation>
+    </message>
+    <message>
+        <source>straps rerouted</source>
+        <translation>correas pasadas de nuevo</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>ayer</translation>
+    </message>
+    <message>
+        <source>dddd</source>
+        <extracomment>Format of a date, see QLocale: the weekday&apos;s name.</extracomment>
+        <translation>&apos;el&apos; dddd</translation>
+    </message>
+    <message>
+        <source>Seen %1: %2.</source>
+        <comment>day, what was done</comment>
+        <translation>Visto %1: %2.</translation>
+    </message>
+    <message>
+        <source>Now: %1.</source>
+        <comment>what was found</comment>
+        <translation>Ahora: %1.</translation>
+    </message>
+    <message>
+        <source>Seen %1.</source>
+        <comment>day</comment>
+        <translation>Visto %1.</translation>
+    </message>
+    <message>
+        <source>Seen %1: %2, nothing to change.</source>
+        <comment>day, what was found</comment>
+        <translation>Visto %1: %2, nada que cambiar.</translation>
+    </message>
+    <message>
+        <source>Seen %1: %2.</source>
+        <comment>day, what was found</comment>
+        <translation>Visto %1: %2.</translation>
+    </message>
+    <message>
+        <source>You have another helmet since.</source>
+        <translation>Desde entonces tienes otro casco.</translation>
+    </message>
+    <message>
+        <source>Do not wear that helmet.</source>
+        <translation>No uses ese casco.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>who or what model, a place</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>One model</source>
+        <translation>Un modelo</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>jersey, name</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Said by %n athletes, %1 to %2</source>
+        <comment>first and last day</comment>
+        <translation>
+            <numerusform>Dicho por %n atleta, del %1 al %2</numerusform>
+            <numerusform>Dicho por %n atletas, del %1 al %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Said on %n days, %1 to %2</source>
+        <comment>first and last day</comment>
+        <translation>
+            <numerusform>Dicho en %n día, del %1 al %2</numerusform>
+            <numerusform>Dicho en %n días, del %1 al %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>tight %n times</source>
+        <translation>
+            <numerusform>aprieta %n vez</numerusform>
+            <numerusform>aprieta %n veces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>loose %n times</source>
+        <translation>
+            <numerusform>queda flojo %n vez</numerusform>
+            <numerusform>queda flojo %n veces</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>how often, how it felt</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Numbers %1</source>
+        <comment>of jerseys</comment>
+        <translation>Números %1</translation>
+    </message>
+    <message>
+        <source>Not all of it is seen yet</source>
+        <translation>Aún no se ha visto todo</translation>
+    </message>
+</context>
+<context>
+    <name>SayNumber</name>
+    <message>
+        <source>Your jersey number</source>
+        <translation>Tu número de camiseta</translation>
+    </message>
+    <message>
+        <source>Say where your helmet hurts or slips</source>
+        <translation>Di dónde tu casco duele o se mueve</translation>
+    </message>
+    <message>
+        <source>Staff</source>
+        <translation>Personal</translation>
+    </message>
+    <message>
+        <source>Nobody here wears %1. Look at your jersey, or ask staff.</source>
+        <translation>Aquí nadie lleva el %1. Mira tu camiseta o pregunta al personal.</translation>
+    </message>
+</context>
+<context>
+    <name>SaySaid</name>
+    <message>
+        <source>Thank you, %1</source>
+        <translation>Gracias, %1</translation>
+    </message>
+    <message>
+        <source>It is recorded</source>
+        <translation>Quedó registrado</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Another place</source>
+        <translation>Otro lugar</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Retirarlo</translation>
+    </message>
+</context>
+<context>
+    <name>SayStop</name>
+    <message>
+        <source>Stop</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Trainer not here? Any adult. Emergency: the emergency action plan.</source>
+        <translation>¿No está el entrenador o la entrenadora? Cualquier persona adulta. Emergencia: el plan de acción de emergencia.</translation>
+    </message>
+    <message>
+        <source>The trainer knows</source>
+        <translation>El entrenador o la entrenadora ya lo sabe</translation>
+    </message>
+</context>
+<context>
+    <name>SayWhere</name>
+    <message>
+        <source>Not me: begin again</source>
+        <translation>No soy yo: empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>Hit, unwell</source>
+        <translation>Golpe, malestar</translation>
+    </message>
+    <message>
+        <source>I took a hit or feel unwell</source>
+        <translation>Recibí un golpe o me siento mal</translation>
+    </message>
+    <message>
+        <source>The helmet from the front</source>
+        <translation>El casco de frente</translation>
+    </message>
+    <message>
+        <source>The helmet from the side</source>
+        <translation>El casco de lado</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;</source>
+        <translation>&quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>Something broke</source>
+        <translation>Algo se rompió</translation>
+    </message>
+    <message>
+        <source>Hair changed</source>
+        <translation>Cambió el cabello</translation>
+    </message>
+    <message>
+        <source>Change words</source>
+        <translation>Cambiar palabras</translation>
+    </message>
+    <message>
+        <source>Add words</source>
+        <translation>Agregar palabras</translation>
+    </message>
+    <message>
+        <source>Hurts</source>
+        <translation>Duele</translation>
+    </message>
+    <message>
+        <source>or presses</source>
+        <translation>o presiona</translation>
+    </message>
+    <message>
+        <source>Moves</source>
+        <translation>Se mueve</translation>
+    </message>
+    <message>
+        <source>or slips</source>
+        <translation>o se desliza</translation>
+    </message>
+</context>
+<context>
+    <name>SayWords</name>
+    <message>
+        <source>In your own words, if you like</source>
+        <translation>Con tus propias palabras, si quieres</translation>
+    </message>
+    <message>
+        <source>Back without words</source>
+        <translation>Volver sin palabras</translation>
+    </message>
+    <message>
+        <source>About the helmet</source>
+        <translation>Sobre el casco</translation>
+    </message>
+    <message>
+        <source>Keep these words</source>
+        <translation>Guardar estas palabras</translation>
+    </message>
+</context>
+<context>
+    <name>ScanField</name>
+    <message>
+        <source>Tag</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Next tag</source>
+        <translation>Siguiente placa</translation>
+    </message>
+    <message>
+        <source>Scan or type a tag</source>
+        <translation>Escanee o escriba una placa</translation>
+    </message>
+    <message>
+        <source>Serial tag</source>
+        <translation>Placa de serie</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonPage</name>
+    <message>
+        <source>Season</source>
+        <translation>Temporada</translation>
+    </message>
+    <message>
+        <source>Said again and again</source>
+        <translation>Dicho una y otra vez</translation>
+    </message>
+    <message>
+        <source>Nothing so far.</source>
+        <translation>Nada hasta ahora.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Of this device only</source>
+        <translation>Solo de este dispositivo</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation>English</translation>
+    </message>
+    <message>
+        <source>Español</source>
+        <translation>Español</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>Metric</source>
+        <translation>Métrico</translation>
+    </message>
+    <message>
+        <source>mm, kPa, °C</source>
+        <translation>mm, kPa, °C</translation>
+    </message>
+    <message>
+        <source>US</source>
+        <translation>EE. UU.</translation>
+    </message>
+    <message>
+        <source>in, psi, °F</source>
+        <translation>in, psi, °F</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Tema</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>Night</source>
+        <translation>Noche</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Names</source>
+        <translation>Nombres</translation>
+    </message>
+    <message>
+        <source>In full</source>
+        <translation>Completos</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Iniciales</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Movimiento</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Visible</translation>
+    </message>
+    <message>
+        <source>Reduced</source>
+        <translation>Reducido</translation>
+    </message>
+    <message>
+        <source>Locks after</source>
+        <translation>Se bloquea después de</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Manómetro</translation>
+    </message>
+    <message>
+        <source>Choose a Bluetooth gauge, its zero, its unit</source>
+        <translation>Elegir un manómetro Bluetooth, su cero, su unidad</translation>
+    </message>
+    <message>
+        <source>The instructions of the helmet&apos;s maker and local rules come first. No helmet prevents concussion. Snugline judges equipment, never a person.</source>
+        <translation>Las instrucciones del fabricante del casco y las reglas locales van primero. Ningún casco evita una conmoción cerebral. Snugline juzga equipo, nunca a una persona.</translation>
+    </message>
+</context>
+<context>
+    <name>SheetsPage</name>
+    <message>
+        <source>Choose a model sheet</source>
+        <translation>Elegir una ficha de modelo</translation>
+    </message>
+    <message>
+        <source>Model sheets (*.json)</source>
+        <translation>Fichas de modelo (*.json)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Model sheets</source>
+        <translation>Fichas de modelo</translation>
+    </message>
+    <message>
+        <source>The facts of each helmet model, as its maker states them</source>
+        <translation>Los datos de cada modelo de casco, como los da su fabricante</translation>
+    </message>
+    <message>
+        <source>None adopted yet. A helmet can be taken in once its sheet is here.</source>
+        <translation>Aún no hay ninguna. Un casco se puede recibir cuando su ficha está aquí.</translation>
+    </message>
+    <message>
+        <source>%1. Helmets in the Book: %2</source>
+        <translation>%1. Cascos en el Libro: %2</translation>
+    </message>
+    <message>
+        <source>Sizes, head around</source>
+        <translation>Tallas, contorno de la cabeza</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Límites</translation>
+    </message>
+    <message>
+        <source>Adopt a sheet from a file</source>
+        <translation>Adoptar una ficha desde un archivo</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Elegir un archivo</translation>
+    </message>
+    <message>
+        <source>Adopt it</source>
+        <translation>Adoptarla</translation>
+    </message>
+</context>
+<context>
+    <name>Shelf</name>
+    <message>
+        <source>Choose helmet</source>
+        <translation>Elegir casco</translation>
+    </message>
+    <message>
+        <source>The head is not taped yet: sizes are a guess.</source>
+        <translation>La cabeza aún no está medida: las tallas son una suposición.</translation>
+    </message>
+    <message>
+        <source>Tape first</source>
+        <translation>Medir primero</translation>
+    </message>
+    <message>
+        <source>No helmet on the shelf is in service, in date and free. Take one in at the Dock.</source>
+        <translation>Ningún casco del estante está en servicio, vigente y libre. Reciba uno en Recepción.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more of sizes under 1 % likely</source>
+        <translation>
+            <numerusform>%n más de tallas con menos de 1 % de probabilidad</numerusform>
+            <numerusform>%n más de tallas con menos de 1 % de probabilidad</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StepLadder</name>
+    <message>
+        <source>Steps</source>
+        <translation>Pasos</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>Stepper</name>
+    <message>
+        <source>Less</source>
+        <translation>Menos</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>sin leer</translation>
+    </message>
+</context>
+<context>
+    <name>Tape</name>
+    <message>
+        <source>Tape</source>
+        <translation>Medir</translation>
+    </message>
+    <message>
+        <source>Read so far: %1</source>
+        <translation>Leído hasta ahora: %1</translation>
+    </message>
+    <message>
+        <source>Record reading</source>
+        <translation>Registrar lectura</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+</context>
+<context>
+    <name>Timeline</name>
+    <message>
+        <source>an athlete</source>
+        <translation>atleta</translation>
+    </message>
+    <message>
+        <source>a helmet</source>
+        <translation>un casco</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Fault found. %1</source>
+        <translation>Falla encontrada. %1</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between faults</comment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>All seven points sound, seen together</source>
+        <translation>Los siete puntos en buen estado, vistos juntos</translation>
+    </message>
+    <message>
+        <source>Sound: %1</source>
+        <translation>En buen estado: %1</translation>
+    </message>
+    <message>
+        <source>In service</source>
+        <translation>En servicio</translation>
+    </message>
+    <message>
+        <source>Sent to repair</source>
+        <translation>Enviado a reparación</translation>
+    </message>
+    <message>
+        <source>Sent out for recertification</source>
+        <translation>Enviado a recertificar</translation>
+    </message>
+    <message>
+        <source>Back with us</source>
+        <translation>De vuelta con nosotros</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Dado de baja</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Perdido</translation>
+    </message>
+    <message>
+        <source>On hold: %1</source>
+        <translation>Retenido: %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a pressure in both units</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>on the head</source>
+        <translation>en la cabeza</translation>
+    </message>
+    <message>
+        <source>off the head</source>
+        <translation>fuera de la cabeza</translation>
+    </message>
+    <message>
+        <source>%1 air filled to %2, %3, %4</source>
+        <comment>a bladder, pressure, on the head or off, by what</comment>
+        <translation>%1, aire llenado a %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>%1 air read: %2, %3, %4</source>
+        <comment>a bladder, pressure, on the head or off, by what</comment>
+        <translation>%1, aire leído: %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>Brow, straps and hold seen in the line</source>
+        <translation>Frente, correas y sujeción vistas en la fila</translation>
+    </message>
+    <message>
+        <source>Seen in the line: %1</source>
+        <translation>Visto en la fila: %1</translation>
+    </message>
+    <message>
+        <source>Book begun for %1</source>
+        <translation>Libro abierto para %1</translation>
+    </message>
+    <message>
+        <source>A device joined the Book</source>
+        <translation>Un dispositivo se unió al Libro</translation>
+    </message>
+    <message>
+        <source>A code was set</source>
+        <translation>Se puso un código</translation>
+    </message>
+    <message>
+        <source>%1 can sign</source>
+        <translation>%1 puede firmar</translation>
+    </message>
+    <message>
+        <source>Added to the roster</source>
+        <translation>Agregado al plantel</translation>
+    </message>
+    <message>
+        <source>Back on the roster</source>
+        <translation>De vuelta en el plantel</translation>
+    </message>
+    <message>
+        <source>Off the roster</source>
+        <translation>Fuera del plantel</translation>
+    </message>
+    <message>
+        <source>Jersey is now %1</source>
+        <translation>La camiseta es ahora la %1</translation>
+    </message>
+    <message>
+        <source>Name or birth year changed</source>
+        <translation>Cambió el nombre o el año de nacimiento</translation>
+    </message>
+    <message>
+        <source>Head taped</source>
+        <translation>Cabeza medida</translation>
+    </message>
+    <message>
+        <source>Model sheet adopted</source>
+        <translation>Ficha de modelo adoptada</translation>
+    </message>
+    <message>
+        <source>Taken in, size %1</source>
+        <translation>Recibido, talla %1</translation>
+    </message>
+    <message>
+        <source>Label read: %1</source>
+        <translation>Etiqueta leída: %1</translation>
+    </message>
+    <message>
+        <source>Label looked for and missing</source>
+        <translation>Se buscó la etiqueta y falta</translation>
+    </message>
+    <message>
+        <source>Hold released: %1</source>
+        <translation>Fin de la retención: %1</translation>
+    </message>
+    <message>
+        <source>Part changed: %1</source>
+        <translation>Pieza cambiada: %1</translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <translation>%1 con %2</translation>
+    </message>
+    <message>
+        <source>%1 no longer with %2</source>
+        <translation>%1 ya no con %2</translation>
+    </message>
+    <message>
+        <source>%1 begun: %2, %3</source>
+        <translation>%1 empezado: %2, %3</translation>
+    </message>
+    <message>
+        <source>Said: hair changed</source>
+        <translation>Se dijo: cambió el cabello</translation>
+    </message>
+    <message>
+        <source>Said: something broke</source>
+        <translation>Se dijo: algo se rompió</translation>
+    </message>
+    <message>
+        <source>Said: %1</source>
+        <translation>Se dijo: %1</translation>
+    </message>
+    <message>
+        <source>Hair changed</source>
+        <translation>Cambió el cabello</translation>
+    </message>
+    <message>
+        <source>Practice times set</source>
+        <translation>Horario de práctica puesto</translation>
+    </message>
+    <message>
+        <source>Weather noted: %1</source>
+        <translation>Clima anotado: %1</translation>
+    </message>
+    <message>
+        <source>Place for travel: %1</source>
+        <translation>Lugar de viaje: %1</translation>
+    </message>
+    <message>
+        <source>Place for travel given up: %1</source>
+        <translation>Lugar de viaje quitado: %1</translation>
+    </message>
+    <message>
+        <source>An entry was taken back</source>
+        <translation>Se retiró una anotación</translation>
+    </message>
+    <message>
+        <source>An entry of a later Snugline</source>
+        <translation>Una anotación de un Snugline más nuevo</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>Trouble</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is on hold. Release the hold first</source>
+        <translation>%1 está retenido. Termine primero la retención</translation>
+    </message>
+    <message>
+        <source>%1 is away. Note that it is back first</source>
+        <translation>%1 no está. Anote primero que volvió</translation>
+    </message>
+    <message>
+        <source>%1 is retired and stays so</source>
+        <translation>%1 está dado de baja y así se queda</translation>
+    </message>
+    <message>
+        <source>%1 is not in service. Take it in at the Dock first</source>
+        <translation>%1 no está en servicio. Recíbalo primero en Recepción</translation>
+    </message>
+    <message>
+        <source>The label of %1 has lapsed</source>
+        <translation>La etiqueta de %1 está vencida</translation>
+    </message>
+    <message>
+        <source>%1 has no certification label</source>
+        <translation>%1 no tiene etiqueta de certificación</translation>
+    </message>
+    <message>
+        <source>The label of %1 has not been read yet</source>
+        <translation>La etiqueta de %1 aún no se ha leído</translation>
+    </message>
+    <message>
+        <source>Two readings of the label of %1 differ. Read it again</source>
+        <translation>Dos lecturas de la etiqueta de %1 no coinciden. Léala otra vez</translation>
+    </message>
+    <message>
+        <source>%1 has not been seen yet</source>
+        <translation>%1: aún sin ver</translation>
+    </message>
+    <message>
+        <source>%1 has an open fault</source>
+        <translation>%1: tiene una falla abierta</translation>
+    </message>
+    <message>
+        <source>The athlete said that something broke. See the seven points first</source>
+        <translation>Se dijo que algo se rompió. Vea primero los siete puntos</translation>
+    </message>
+    <message>
+        <source>See the athlete now. Equipment work waits</source>
+        <translation>Atienda ya a esta persona. El trabajo con el equipo espera</translation>
+    </message>
+    <message>
+        <source>No helmet is paired with this athlete</source>
+        <translation>Esta persona no tiene casco asignado</translation>
+    </message>
+    <message>
+        <source>Two helmets are noted for this athlete. Settle which one is worn</source>
+        <translation>Hay dos cascos anotados para esta persona. Aclare cuál usa</translation>
+    </message>
+    <message>
+        <source>Two athletes are noted for this helmet. Settle who wears it</source>
+        <translation>Hay dos personas anotadas para este casco. Aclare quién lo usa</translation>
+    </message>
+    <message>
+        <source>This helmet was never fitted on this athlete. Begin with a first fit</source>
+        <translation>Este casco nunca se ajustó a esta persona. Empiece con un primer ajuste</translation>
+    </message>
+    <message>
+        <source>A check is still open for this athlete</source>
+        <translation>Esta persona aún tiene una revisión abierta</translation>
+    </message>
+    <message>
+        <source>A hold on the shell ends only when the helmet is back from repair, or is retired</source>
+        <translation>Una retención por la carcasa termina solo cuando el casco vuelve de reparación o se da de baja</translation>
+    </message>
+    <message>
+        <source>That is closed already</source>
+        <translation>Eso ya está cerrado</translation>
+    </message>
+    <message>
+        <source>Nothing was said yet</source>
+        <translation>Aún no se dijo nada</translation>
+    </message>
+    <message>
+        <source>This reading would be older than the last refill. Look at the clock of this device</source>
+        <translation>Esta lectura sería anterior al último llenado. Revise el reloj de este dispositivo</translation>
+    </message>
+    <message>
+        <source>This reading would be older than the last one. Look at the clock of this device</source>
+        <translation>Esta lectura sería anterior a la última. Revise el reloj de este dispositivo</translation>
+    </message>
+    <message>
+        <source>This athlete is off the roster</source>
+        <translation>Esta persona está fuera del plantel</translation>
+    </message>
+    <message>
+        <source>That cannot be done now</source>
+        <translation>Eso no se puede hacer ahora</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number with a unit</source>
+        <translation>&quot;%1&quot; no es un número con unidad</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; needs a unit, such as mm or in</source>
+        <translation>&quot;%1&quot; necesita una unidad, como mm o in</translation>
+    </message>
+    <message>
+        <source>That value is out of range</source>
+        <translation>Ese valor está fuera de rango</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date</source>
+        <translation>&quot;%1&quot; no es una fecha</translation>
+    </message>
+    <message>
+        <source>This is not a model sheet file</source>
+        <translation>Esto no es un archivo de ficha de modelo</translation>
+    </message>
+    <message>
+        <source>This entry is missing</source>
+        <translation>Falta este dato</translation>
+    </message>
+    <message>
+        <source>This entry is of the wrong kind</source>
+        <translation>Este dato es del tipo equivocado</translation>
+    </message>
+    <message>
+        <source>This entry is not known</source>
+        <translation>Este dato no se conoce</translation>
+    </message>
+    <message>
+        <source>This word is not known</source>
+        <translation>Esta palabra no se conoce</translation>
+    </message>
+    <message>
+        <source>This entry stands there twice</source>
+        <translation>Este dato aparece dos veces</translation>
+    </message>
+    <message>
+        <source>These entries contradict each other</source>
+        <translation>Estos datos se contradicen</translation>
+    </message>
+    <message>
+        <source>The model sheet has no such part</source>
+        <translation>La ficha de modelo no tiene esa pieza</translation>
+    </message>
+    <message>
+        <source>This scan cannot be a serial tag</source>
+        <translation>Este escaneo no puede ser una placa de serie</translation>
+    </message>
+    <message>
+        <source>The check digit of this tag does not agree</source>
+        <translation>El dígito de control de esta placa no coincide</translation>
+    </message>
+    <message>
+        <source>This file is not text. Save the roster as CSV and choose that file</source>
+        <translation>Este archivo no es texto. Guarde el plantel como CSV y elija ese archivo</translation>
+    </message>
+    <message>
+        <source>No row could be read</source>
+        <translation>No se pudo leer ningún renglón</translation>
+    </message>
+    <message>
+        <source>The file cannot be read</source>
+        <translation>El archivo no se puede leer</translation>
+    </message>
+    <message>
+        <source>Nothing could be written</source>
+        <translation>No se pudo escribir nada</translation>
+    </message>
+    <message>
+        <source>The disk is full. Nothing was half written; make room and try again</source>
+        <translation>El disco está lleno. Nada quedó a medias; haga espacio e intente de nuevo</translation>
+    </message>
+    <message>
+        <source>This place can only be read, not written</source>
+        <translation>En este lugar solo se puede leer, no escribir</translation>
+    </message>
+    <message>
+        <source>This file is not a Book</source>
+        <translation>Este archivo no es un Libro</translation>
+    </message>
+    <message>
+        <source>This Book is damaged</source>
+        <translation>Este Libro está dañado</translation>
+    </message>
+    <message>
+        <source>This Book was written by a newer Snugline</source>
+        <translation>Este Libro lo escribió un Snugline más nuevo</translation>
+    </message>
+    <message>
+        <source>Another program has this Book open</source>
+        <translation>Otro programa tiene abierto este Libro</translation>
+    </message>
+    <message>
+        <source>There is a file of that name already</source>
+        <translation>Ya hay un archivo con ese nombre</translation>
+    </message>
+    <message>
+        <source>That is not in the Book</source>
+        <translation>Eso no está en el Libro</translation>
+    </message>
+    <message>
+        <source>That device is not known to the Book</source>
+        <translation>El Libro no conoce ese dispositivo</translation>
+    </message>
+    <message>
+        <source>The record does not follow on from what is held</source>
+        <translation>El registro no continúa lo que ya hay</translation>
+    </message>
+    <message>
+        <source>A signature does not agree</source>
+        <translation>Una firma no coincide</translation>
+    </message>
+    <message>
+        <source>That is too long</source>
+        <translation>Es demasiado largo</translation>
+    </message>
+    <message>
+        <source>The key of this device could not be read or made</source>
+        <translation>No se pudo leer ni crear la llave de este dispositivo</translation>
+    </message>
+    <message>
+        <source>The device has run out of memory. Nothing was written</source>
+        <translation>El dispositivo se quedó sin memoria. No se escribió nada</translation>
+    </message>
+    <message>
+        <source>Something went wrong inside Snugline. Nothing was written</source>
+        <translation>Algo falló dentro de Snugline. No se escribió nada</translation>
+    </message>
+</context>
+<context>
+    <name>Turn</name>
+    <message>
+        <source>Next in line</source>
+        <translation>Siguiente en la fila</translation>
+    </message>
+    <message>
+        <source>The line is through</source>
+        <translation>La fila terminó</translation>
+    </message>
+    <message>
+        <source>End the line</source>
+        <translation>Terminar la fila</translation>
+    </message>
+    <message>
+        <source>Nobody is left to see in this lane.</source>
+        <translation>No queda nadie por ver en este carril.</translation>
+    </message>
+    <message>
+        <source>Not here</source>
+        <translation>No está</translation>
+    </message>
+    <message>
+        <source>Back to the board</source>
+        <translation>Volver al tablero</translation>
+    </message>
+</context>
+<context>
+    <name>UndoBar</name>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>UnitFact</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>UnitHolds</name>
+    <message>
+        <source>Put right by</source>
+        <translation>Se corrigió con</translation>
+    </message>
+    <message>
+        <source>Release this hold</source>
+        <translation>Terminar esta retención</translation>
+    </message>
+    <message>
+        <source>Hold this helmet</source>
+        <translation>Retener este casco</translation>
+    </message>
+    <message>
+        <source>Which point</source>
+        <translation>Qué punto</translation>
+    </message>
+    <message>
+        <source>Something broke</source>
+        <translation>Algo se rompió</translation>
+    </message>
+    <message>
+        <source>Another cause</source>
+        <translation>Otra causa</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Qué tiene</translation>
+    </message>
+    <message>
+        <source>Hold, in our hands</source>
+        <translation>Retener, en nuestras manos</translation>
+    </message>
+    <message>
+        <source>Hold, still with the athlete</source>
+        <translation>Retener, aún con quien lo usa</translation>
+    </message>
+</context>
+<context>
+    <name>UnitLabel</name>
+    <message>
+        <source>Read the label again</source>
+        <translation>Leer la etiqueta otra vez</translation>
+    </message>
+    <message>
+        <source>What does the label say?</source>
+        <translation>¿Qué dice la etiqueta?</translation>
+    </message>
+</context>
+<context>
+    <name>UnitPoint</name>
+    <message>
+        <source>Seen again: sound</source>
+        <translation>Visto otra vez: en buen estado</translation>
+    </message>
+    <message>
+        <source>Fault</source>
+        <translation>Falla</translation>
+    </message>
+    <message>
+        <source>%1: what is wrong?</source>
+        <translation>%1: ¿qué tiene?</translation>
+    </message>
+    <message>
+        <source>In your own words</source>
+        <translation>Con sus propias palabras</translation>
+    </message>
+    <message>
+        <source>Note this fault</source>
+        <translation>Anotar esta falla</translation>
+    </message>
+</context>
+<context>
+    <name>UnitScreen</name>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Touch a point on the drawing to see when it was seen, or to see it again.</source>
+        <translation>Toque un punto en el dibujo para saber cuándo se vio, o para verlo otra vez.</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Aire</translation>
+    </message>
+    <message>
+        <source>Worn by</source>
+        <translation>Lo usa</translation>
+    </message>
+    <message>
+        <source>Nobody wears it</source>
+        <translation>Nadie lo usa</translation>
+    </message>
+    <message>
+        <source>Given back</source>
+        <translation>Devuelto</translation>
+    </message>
+    <message>
+        <source>%1 gave it back</source>
+        <translation>%1 lo devolvió</translation>
+    </message>
+    <message>
+        <source>Give it to another athlete</source>
+        <translation>Darlo a otra persona</translation>
+    </message>
+    <message>
+        <source>Give it to an athlete</source>
+        <translation>Darlo a una persona</translation>
+    </message>
+    <message>
+        <source>Where it goes</source>
+        <translation>A dónde va</translation>
+    </message>
+    <message>
+        <source>Firm or place, if wanted</source>
+        <translation>Empresa o lugar, si hace falta</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Historial</translation>
+    </message>
+</context>
+<context>
+    <name>Verdict</name>
+    <message>
+        <source>Choose helmet</source>
+        <translation>Elegir casco</translation>
+    </message>
+    <message>
+        <source>Next athlete</source>
+        <translation>Siguiente atleta</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictWords</name>
+    <message>
+        <source>Recorded %1, not signed</source>
+        <translation>Registrado %1, sin firma</translation>
+    </message>
+    <message>
+        <source>Signed %1, %2</source>
+        <translation>Firmado %1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marks</source>
+        <translation>
+            <numerusform>%n marca</numerusform>
+            <numerusform>%n marcas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Marks not seen: %1.</source>
+        <translation>Marcas sin ver: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n points</source>
+        <translation>
+            <numerusform>%n punto</numerusform>
+            <numerusform>%n puntos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Points not seen: %1.</source>
+        <translation>Puntos sin ver: %1.</translation>
+    </message>
+    <message>
+        <source>%1 not seen</source>
+        <translation>%1: sin ver</translation>
+    </message>
+    <message>
+        <source>All nine marks snug, all seven points sound, certification in date.</source>
+        <translation>Las nueve marcas ajustan bien, los siete puntos en buen estado, certificación vigente.</translation>
+    </message>
+</context>
+<context>
+    <name>WeatherChip</name>
+    <message>
+        <source>Weather where the helmets are</source>
+        <translation>Clima donde están los cascos</translation>
+    </message>
+    <message>
+        <source>Colder</source>
+        <translation>Más frío</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Clima</translation>
+    </message>
+    <message>
+        <source>Warmer</source>
+        <translation>Más calor</translation>
+    </message>
+</context>
+<context>
+    <name>WeatherSheet</name>
+    <message>
+        <source>Weather where the helmets are</source>
+        <translation>Clima donde están los cascos</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Where have the helmets been? The truck counts, not the field.</source>
+        <translation>¿Dónde han estado los cascos? Cuenta el camión, no el campo.</translation>
+    </message>
+    <message>
+        <source>Elevation</source>
+        <translation>Altitud</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Places that you travel to stand here, with their elevation.</source>
+        <translation>Aquí aparecen los lugares a los que viajan, con su altitud.</translation>
+    </message>
+    <message>
+        <source>Add or remove a place</source>
+        <translation>Agregar o quitar un lugar</translation>
+    </message>
+    <message>
+        <source>Name of the place</source>
+        <translation>Nombre del lugar</translation>
+    </message>
+    <message>
+        <source>Keep this place</source>
+        <translation>Guardar este lugar</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>Quitar %1</translation>
+    </message>
+</context>
+<context>
+    <name>demo</name>
+    <message>
+        <source>Write pictures of the screens and end.</source>
+        <translation>Escribir imágenes de las pantallas y terminar.</translation>
+    </message>
+    <message>
+        <source>The demo&apos;s Book; made when missing.</source>
+        <translation>El Libro de la demostración; se crea si falta.</translation>
+    </message>
+    <message>
+        <source>Only pictures of this size, as 390x844.</source>
+        <translation>Solo imágenes de este tamaño, como 390x844.</translation>
+    </message>
+    <message>
+        <source>Pictures in day, sun or night.</source>
+        <translation>Imágenes en day, sun o night.</translation>
+    </message>
+    <message>
+        <source>Text size of the pictures in percent.</source>
+        <translation>Tamaño del texto de las imágenes en por ciento.</translation>
+    </message>
+    <message>
+        <source>Language of the pictures, en or es.</source>
+        <translation>Idioma de las imágenes, en o es.</translation>
+    </message>
+</context>
+<context>
+    <name>main</name>
+    <message>
+        <source>The team&apos;s Book; made when missing.</source>
+        <translation>El Libro del equipo; se crea si falta.</translation>
+    </message>
+    <message>
+        <source>Name of the team of a new Book.</source>
+        <translation>Nombre del equipo de un Libro nuevo.</translation>
+    </message>
+    <message>
+        <source>Our team</source>
+        <translation>Nuestro equipo</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::AthleteModel</name>
+    <message>
+        <source>No helmet yet</source>
+        <translation>Aún sin casco</translation>
+    </message>
+    <message>
+        <source>Helmet %1, %2, %3</source>
+        <comment>serial, model, size</comment>
+        <translation>Casco %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Nothing due</source>
+        <translation>Nada pendiente</translation>
+    </message>
+    <message>
+        <source>Nothing due. Next look from %1.</source>
+        <translation>Nada pendiente. Próximo vistazo desde %1.</translation>
+    </message>
+    <message>
+        <source>seen %1</source>
+        <translation>visto %1</translation>
+    </message>
+    <message>
+        <source>seen %1 by %2</source>
+        <translation>visto %1 por %2</translation>
+    </message>
+    <message>
+        <source>Not seen</source>
+        <translation>Sin ver</translation>
+    </message>
+    <message>
+        <source>%1, size %2</source>
+        <translation>%1, talla %2</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Choose helmet</source>
+        <translation>Elegir casco</translation>
+    </message>
+    <message>
+        <source>Swap helmet</source>
+        <translation>Cambiar de casco</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <comment>a day, initials</comment>
+        <translation>%1 por %2</translation>
+    </message>
+    <message>
+        <source>Off the chart of this model</source>
+        <translation>Fuera de la tabla de este modelo</translation>
+    </message>
+    <message>
+        <source>Between sizes: try both, start with %1</source>
+        <translation>Entre tallas: pruebe ambas, empiece con %1</translation>
+    </message>
+    <message>
+        <source>Size %1</source>
+        <translation>Talla %1</translation>
+    </message>
+    <message>
+        <source>Head %1, give or take %2</source>
+        <translation>Cabeza %1, más o menos %2</translation>
+    </message>
+    <message>
+        <source>%1 likely</source>
+        <comment>odds of a size</comment>
+        <translation>%1 probable</translation>
+    </message>
+    <message>
+        <source>Reading in millimetres</source>
+        <translation>Lectura en milímetros</translation>
+    </message>
+    <message>
+        <source>Reading in inches</source>
+        <translation>Lectura en pulgadas</translation>
+    </message>
+    <message>
+        <source>Tape %1 above the eyebrows, level, round the back.</source>
+        <translation>Cinta %1 sobre las cejas, nivelada, alrededor por atrás.</translation>
+    </message>
+    <message>
+        <source>Take the tape off and read once more.</source>
+        <translation>Quite la cinta y lea una vez más.</translation>
+    </message>
+    <message>
+        <source>Readings differ by more than %1: take another.</source>
+        <translation>Las lecturas difieren en más de %1: tome otra.</translation>
+    </message>
+    <message>
+        <source>Readings agree. Done, or take another.</source>
+        <translation>Las lecturas coinciden. Listo, o tome otra.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::DockModel</name>
+    <message>
+        <source>Made %1</source>
+        <translation>Hecho %1</translation>
+    </message>
+    <message>
+        <source>Goes in service</source>
+        <translation>Entra en servicio</translation>
+    </message>
+    <message>
+        <source>This device has no room to keep what was touched. It stays on the glass only.</source>
+        <translation>Este dispositivo no tiene espacio para guardar lo tocado. Queda solo en la pantalla.</translation>
+    </message>
+    <message>
+        <source>Refused: %1</source>
+        <translation>Rechazado: %1</translation>
+    </message>
+    <message>
+        <source>Refused: the check digit of this tag does not agree. Scan it again, or type the serial from the plate.</source>
+        <translation>Rechazado: el dígito de control de esta placa no coincide. Escanéela otra vez, o escriba la serie de la placa.</translation>
+    </message>
+    <message>
+        <source>%1 is still on the table. Finish it or put it aside, then scan %2 again.</source>
+        <translation>%1 sigue sobre la mesa. Termínelo o póngalo a un lado, y luego escanee %2 otra vez.</translation>
+    </message>
+    <message>
+        <source>Say why it is held.</source>
+        <translation>Diga por qué se retiene.</translation>
+    </message>
+    <message>
+        <source>%1 is in service</source>
+        <translation>%1 está en servicio</translation>
+    </message>
+    <message>
+        <source>%1 is on hold</source>
+        <translation>%1 está retenido</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::DoorsModel</name>
+    <message>
+        <source>Nobody to see before practice</source>
+        <translation>Nadie por ver antes de la práctica</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to see before %1</source>
+        <translation>
+            <numerusform>%n por ver antes de las %1</numerusform>
+            <numerusform>%n por ver antes de las %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to see</source>
+        <translation>
+            <numerusform>%n por ver</numerusform>
+            <numerusform>%n por ver</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them: do not wear</source>
+        <translation>
+            <numerusform>%n de ellos: no usar</numerusform>
+            <numerusform>%n de ellos: no usar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Athletes say where it hurts or slips</source>
+        <translation>Los atletas dicen dónde duele o se mueve</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n athlete(s) said something nobody has seen to yet</source>
+        <translation>
+            <numerusform>%n atleta dijo algo que nadie ha atendido aún</numerusform>
+            <numerusform>%n atletas dijeron algo que nadie ha atendido aún</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Take helmets in, one scan after another</source>
+        <translation>Recibir cascos, un escaneo tras otro</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) on hold</source>
+        <translation>
+            <numerusform>%n casco retenido</numerusform>
+            <numerusform>%n cascos retenidos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>athletes, helmets</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n athlete(s)</source>
+        <translation>
+            <numerusform>%n atleta</numerusform>
+            <numerusform>%n atletas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n casco</numerusform>
+            <numerusform>%n cascos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Who signs?</source>
+        <translation>¿Quién firma?</translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation>nadie aún</translation>
+    </message>
+    <message>
+        <source>signs here</source>
+        <translation>firma aquí</translation>
+    </message>
+    <message>
+        <source>trainer</source>
+        <translation>entrenador/a</translation>
+    </message>
+    <message>
+        <source>staff</source>
+        <translation>personal</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::GaugeModel</name>
+    <message>
+        <source>There is no Bluetooth in this program. Type the value.</source>
+        <translation>Este programa no tiene Bluetooth. Escriba el valor.</translation>
+    </message>
+    <message>
+        <source>That gauge is no longer there. Look again.</source>
+        <translation>Ese manómetro ya no está. Busque otra vez.</translation>
+    </message>
+    <message>
+        <source>Chosen before</source>
+        <translation>Elegido antes</translation>
+    </message>
+    <message>
+        <source>Offers pressure</source>
+        <translation>Ofrece presión</translation>
+    </message>
+    <message>
+        <source>Does not say that it offers pressure</source>
+        <translation>No dice que ofrezca presión</translation>
+    </message>
+    <message>
+        <source>Without a name</source>
+        <translation>Sin nombre</translation>
+    </message>
+    <message>
+        <source>psi</source>
+        <translation>psi</translation>
+    </message>
+    <message>
+        <source>kPa</source>
+        <translation>kPa</translation>
+    </message>
+    <message>
+        <source>No reading yet</source>
+        <translation>Aún sin lectura</translation>
+    </message>
+    <message>
+        <source>No value</source>
+        <translation>Sin valor</translation>
+    </message>
+    <message>
+        <source>Rising</source>
+        <translation>Sube</translation>
+    </message>
+    <message>
+        <source>Falling</source>
+        <translation>Baja</translation>
+    </message>
+    <message>
+        <source>Not steady yet</source>
+        <translation>Aún no es estable</translation>
+    </message>
+    <message>
+        <source>Steady</source>
+        <translation>Estable</translation>
+    </message>
+    <message>
+        <source>Battery low, %1 %</source>
+        <translation>Batería baja, %1 %</translation>
+    </message>
+    <message>
+        <source>Battery %1 %</source>
+        <translation>Batería %1 %</translation>
+    </message>
+    <message>
+        <source>sensor %1</source>
+        <comment>a temperature</comment>
+        <translation>sensor %1</translation>
+    </message>
+    <message>
+        <source>No gauge is chosen. Type the value, or choose one.</source>
+        <translation>No hay manómetro elegido. Escriba el valor, o elija uno.</translation>
+    </message>
+    <message>
+        <source>First the zero: hold the needle in open air, out of every bladder. The gauge reads the whole weight of the air; what it reads now is taken away from every reading after.</source>
+        <translation>Primero el cero: sostenga la aguja al aire libre, fuera de toda vejiga. El manómetro lee todo el peso del aire; lo que marca ahora se resta de cada lectura siguiente.</translation>
+    </message>
+    <message>
+        <source>Zeroed %1: open air reads %2</source>
+        <translation>Puesto a cero %1: el aire libre marca %2</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::GuideModel</name>
+    <message>
+        <source>%1 %2, %3</source>
+        <comment>jersey, name, serial of the helmet</comment>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>Recorded: %1</source>
+        <comment>a verdict</comment>
+        <translation>Registrado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::LineCheckModel</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>an athlete, why not in the line</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not here</source>
+        <translation>no está</translation>
+    </message>
+    <message>
+        <source>Nobody stands in this lane because of the air.</source>
+        <translation>Nadie está en este carril por el aire.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in the line. Go along it: brow, straps, hold. Touch only what is off.</source>
+        <translation>
+            <numerusform>%n en la fila. Recórrala: frente, correas, sujeción. Toque solo lo que está mal.</numerusform>
+            <numerusform>%n en la fila. Recórrala: frente, correas, sujeción. Toque solo lo que está mal.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Note what was touched</source>
+        <translation>Anotar lo tocado</translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n snug</source>
+        <translation>
+            <numerusform>%n, bien ajustado</numerusform>
+            <numerusform>Los %n, bien ajustados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n others snug</source>
+        <translation>
+            <numerusform>%n más, bien ajustado</numerusform>
+            <numerusform>Los otros %n, bien ajustados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Brow, straps and hold seen in line: %n, all snug.</source>
+        <translation>
+            <numerusform>Frente, correas y sujeción vistas en fila: %n, bien ajustado.</numerusform>
+            <numerusform>Frente, correas y sujeción vistas en fila: %n, todos bien ajustados.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Brow, straps and hold seen in line: %1, and %2 with something off.</source>
+        <translation>Frente, correas y sujeción vistas en fila: %1, y %2 con algo mal.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::LineModel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>a lane of the board, count</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Next look %1</source>
+        <translation>Próximo vistazo %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, practice at %2</source>
+        <translation>%1, práctica a las %2</translation>
+    </message>
+    <message>
+        <source>%1, next practice %2 at %3</source>
+        <translation>%1, próxima práctica %2 a las %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n before practice</source>
+        <translation>
+            <numerusform>%n antes de la práctica</numerusform>
+            <numerusform>%n antes de la práctica</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n weekly look(s)</source>
+        <translation>
+            <numerusform>%n vistazo semanal</numerusform>
+            <numerusform>%n vistazos semanales</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n first fit(s)</source>
+        <translation>
+            <numerusform>%n primer ajuste</numerusform>
+            <numerusform>%n primeros ajustes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in this lane because of the air</source>
+        <translation>
+            <numerusform>%n en este carril por el aire</numerusform>
+            <numerusform>%n en este carril por el aire</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The last of the line</source>
+        <translation>Último de la fila</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more after this one</source>
+        <translation>
+            <numerusform>%n más después de este</numerusform>
+            <numerusform>%n más después de este</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::LockModel</name>
+    <message>
+        <source>Wait %1, then try again. The wait runs only while Snugline is open.</source>
+        <translation>Espere %1 e intente de nuevo. La espera corre solo mientras Snugline está abierto.</translation>
+    </message>
+    <message>
+        <source>Only a trainer with a code of their own can give another a code.</source>
+        <translation>Solo un entrenador o una entrenadora con código propio puede dar un código a otra persona.</translation>
+    </message>
+    <message>
+        <source>That is not the code.</source>
+        <translation>Ese no es el código.</translation>
+    </message>
+    <message>
+        <source>That code is too easy to guess: not one digit over and over, nor a straight run.</source>
+        <translation>Ese código es muy fácil de adivinar: ni un solo dígito repetido, ni una serie seguida.</translation>
+    </message>
+    <message>
+        <source>A code has %1 to %2 digits.</source>
+        <translation>Un código tiene de %1 a %2 dígitos.</translation>
+    </message>
+    <message>
+        <source>The two were not the same. Begin again.</source>
+        <translation>No eran iguales. Empiece de nuevo.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::RosterImport</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>jersey, name</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>jersey %1</source>
+        <translation>camiseta %1</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>birth year %1</source>
+        <translation>año de nacimiento %1</translation>
+    </message>
+    <message>
+        <source>back on the roster</source>
+        <translation>de vuelta en el plantel</translation>
+    </message>
+    <message>
+        <source>off the roster</source>
+        <translation>fuera del plantel</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between changes</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>commas</source>
+        <translation>comas</translation>
+    </message>
+    <message>
+        <source>semicolons</source>
+        <translation>punto y coma</translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation>tabulaciones</translation>
+    </message>
+    <message>
+        <source>%1, separated by %2</source>
+        <translation>%1, separado por %2</translation>
+    </message>
+    <message>
+        <source>%1 is taken in: %2 added, %3 changed, %4 unchanged.</source>
+        <translation>%1 está cargado: %2 agregados, %3 cambiados, %4 sin cambios.</translation>
+    </message>
+    <message>
+        <source>Refused rows stayed out: %1.</source>
+        <translation>Renglones rechazados que quedaron fuera: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::RosterModel</name>
+    <message>
+        <source>Head not taped yet</source>
+        <translation>Cabeza aún sin medir</translation>
+    </message>
+    <message>
+        <source>Head %1 on %2: tape again</source>
+        <translation>Cabeza %1 el %2: medir otra vez</translation>
+    </message>
+    <message>
+        <source>Head %1 on %2</source>
+        <translation>Cabeza %1 el %2</translation>
+    </message>
+    <message>
+        <source>No helmet</source>
+        <translation>Sin casco</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between serials</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a birth year</source>
+        <translation>&quot;%1&quot; no es un año de nacimiento</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SayModel</name>
+    <message>
+        <source>That is me: %1.</source>
+        <translation>Soy yo: %1.</translation>
+    </message>
+    <message>
+        <source>Forehead</source>
+        <translation>Frente</translation>
+    </message>
+    <message>
+        <source>Left ear</source>
+        <translation>Oreja izquierda</translation>
+    </message>
+    <message>
+        <source>Right ear</source>
+        <translation>Oreja derecha</translation>
+    </message>
+    <message>
+        <source>Neck</source>
+        <translation>Nuca</translation>
+    </message>
+    <message>
+        <source>Chin</source>
+        <translation>Mentón</translation>
+    </message>
+    <message>
+        <source>Straps</source>
+        <translation>Correas</translation>
+    </message>
+    <message>
+        <source>Left cheek</source>
+        <translation>Mejilla izquierda</translation>
+    </message>
+    <message>
+        <source>Right cheek</source>
+        <translation>Mejilla derecha</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation>Arriba</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>Lado izquierdo</translation>
+    </message>
+    <message>
+        <source>Right side</source>
+        <translation>Lado derecho</translation>
+    </message>
+    <message>
+        <source>Whole helmet</source>
+        <translation>Todo el casco</translation>
+    </message>
+    <message>
+        <source>Touch where</source>
+        <translation>Toca dónde</translation>
+    </message>
+    <message>
+        <source>%1: what is it?</source>
+        <comment>a place</comment>
+        <translation>%1: ¿qué pasa?</translation>
+    </message>
+    <message>
+        <source>No helmet prevents concussion. Hurt or unwell: stop and tell the trainer.</source>
+        <translation>Ningún casco evita una conmoción cerebral. Si te duele algo o te sientes mal: para y avisa al entrenador o a la entrenadora.</translation>
+    </message>
+    <message>
+        <source>%1: hurts or presses</source>
+        <translation>%1: duele o presiona</translation>
+    </message>
+    <message>
+        <source>%1: moves or slips</source>
+        <translation>%1: se mueve o se desliza</translation>
+    </message>
+    <message>
+        <source>Hair changed</source>
+        <translation>Cambió el cabello</translation>
+    </message>
+    <message>
+        <source>Something broke: %1</source>
+        <translation>Algo se rompió: %1</translation>
+    </message>
+    <message>
+        <source>Something broke</source>
+        <translation>Algo se rompió</translation>
+    </message>
+    <message>
+        <source>%1. &quot;%2&quot;</source>
+        <comment>what was touched, own words</comment>
+        <translation>%1. &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>day, time</comment>
+        <translation>%1 a las %2</translation>
+    </message>
+    <message>
+        <source>Do not wear this helmet until staff have seen it. Hand it to them now.</source>
+        <translation>No uses este casco hasta que el personal lo vea. Entrégalo ahora.</translation>
+    </message>
+    <message>
+        <source>You have no helmet in the Book yet. Staff see to it before the next practice, %1.</source>
+        <translation>Aún no tienes casco en el Libro. El personal lo atiende antes de la próxima práctica, %1.</translation>
+    </message>
+    <message>
+        <source>Staff look at it before the next practice, %1. If it gets worse, take the helmet off and tell them.</source>
+        <translation>El personal lo revisa antes de la próxima práctica, %1. Si empeora, quítate el casco y avisa.</translation>
+    </message>
+    <message>
+        <source>Español</source>
+        <translation>Español</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation>English</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SeasonModel</name>
+    <message>
+        <source>Nothing said again and again</source>
+        <translation>Nada dicho una y otra vez</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n places said again and again</source>
+        <translation>
+            <numerusform>%n lugar dicho una y otra vez</numerusform>
+            <numerusform>%n lugares dichos una y otra vez</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The same place on %1 days by one athlete, or by %2 athletes in one model. Pads and air may not reach the cause: try another size or model, and ask the maker.</source>
+        <translation>El mismo lugar en %1 días por una persona, o por %2 atletas en un modelo. Puede que las almohadillas y el aire no lleguen a la causa: pruebe otra talla u otro modelo, y pregunte al fabricante.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SettingsModel</name>
+    <message>
+        <source>%1 %2, season %3</source>
+        <translation>%1 %2, temporada %3</translation>
+    </message>
+    <message>
+        <source>Athletes %1, helmets %2, model sheets %3</source>
+        <translation>Atletas %1, cascos %2, fichas de modelo %3</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SheetsModel</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Certified for</source>
+        <translation>Certificado por</translation>
+    </message>
+    <message>
+        <source>%1 months; no longer than %2 months from the first</source>
+        <translation>%1 meses; no más de %2 meses desde la primera</translation>
+    </message>
+    <message>
+        <source>Brow gap</source>
+        <translation>Altura sobre las cejas</translation>
+    </message>
+    <message>
+        <source>Air, %1</source>
+        <translation>Aire, %1</translation>
+    </message>
+    <message>
+        <source>start %1, within %2</source>
+        <translation>inicio %1, dentro de %2</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Aire</translation>
+    </message>
+    <message>
+        <source>none, fitted foam only</source>
+        <translation>ninguno, solo espuma ajustada</translation>
+    </message>
+    <message>
+        <source>Jaw pads</source>
+        <translation>Carrilleras</translation>
+    </message>
+    <message>
+        <source>Crown pads</source>
+        <translation>Almohadillas de la coronilla</translation>
+    </message>
+    <message>
+        <source>Straps</source>
+        <translation>Correas</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
+        <source>Set in this order</source>
+        <translation>Se pone en este orden</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between ports</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Adopted %1</source>
+        <translation>Adoptada %1</translation>
+    </message>
+    <message>
+        <source>%1 is adopted already</source>
+        <translation>%1 ya está adoptada</translation>
+    </message>
+    <message>
+        <source>%1 adopted</source>
+        <translation>%1 adoptadas</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::UnitAir</name>
+    <message>
+        <source>kPa</source>
+        <translation>kPa</translation>
+    </message>
+    <message>
+        <source>psi</source>
+        <translation>psi</translation>
+    </message>
+    <message>
+        <source>The sheet starts at %1, and its band is %2 to %3.</source>
+        <translation>La ficha empieza en %1, y su margen es de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>Not measured yet.</source>
+        <translation>Aún sin medir.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) without weather cannot be compared.</source>
+        <translation>
+            <numerusform>%n lectura sin clima no se puede comparar.</numerusform>
+            <numerusform>%n lecturas sin clima no se pueden comparar.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>As read</source>
+        <translation>Como se leyó</translation>
+    </message>
+    <message>
+        <source>Carried to 20 °C at sea level</source>
+        <translation>Llevado a 20 °C a nivel del mar</translation>
+    </message>
+    <message>
+        <source>Carried to 68 °F at sea level</source>
+        <translation>Llevado a 68 °F a nivel del mar</translation>
+    </message>
+    <message>
+        <source>Set or pumped</source>
+        <translation>Puesto o bombeado</translation>
+    </message>
+    <message>
+        <source>Leak slope and its 95 % band</source>
+        <translation>Pendiente de la fuga y su franja de 95 %</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>puesto</translation>
+    </message>
+    <message>
+        <source>pumped</source>
+        <translation>bombeado</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>leído</translation>
+    </message>
+    <message>
+        <source>on the head</source>
+        <translation>en la cabeza</translation>
+    </message>
+    <message>
+        <source>off the head</source>
+        <translation>fuera de la cabeza</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>a %1</translation>
+    </message>
+    <message>
+        <source>%1 recorded: %2</source>
+        <comment>a bladder, a pressure</comment>
+        <translation>%1 registrada: %2</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::UnitPage</name>
+    <message>
+        <source>not seen yet</source>
+        <translation>aún sin ver</translation>
+    </message>
+    <message>
+        <source>seen %1</source>
+        <translation>visto %1</translation>
+    </message>
+    <message>
+        <source>seen %1 by %2</source>
+        <translation>visto %1 por %2</translation>
+    </message>
+    <message>
+        <source>%1 not measured</source>
+        <comment>a bladder</comment>
+        <translation>%1 sin medir</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a bladder, its pressure</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>held %1</source>
+        <translation>retenido %1</translation>
+    </message>
+    <message>
+        <source>held %1 by %2</source>
+        <translation>retenido %1 por %2</translation>
+    </message>
+    <message>
+        <source>Put in service</source>
+        <translation>Poner en servicio</translation>
+    </message>
+    <message>
+        <source>To repair</source>
+        <translation>A reparación</translation>
+    </message>
+    <message>
+        <source>Send out to recertify</source>
+        <translation>Enviar a recertificar</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Perdido</translation>
+    </message>
+    <message>
+        <source>Retire</source>
+        <translation>Dar de baja</translation>
+    </message>
+    <message>
+        <source>Back with us</source>
+        <translation>De vuelta con nosotros</translation>
+    </message>
+    <message>
+        <source>No helmet yet</source>
+        <translation>Aún sin casco</translation>
+    </message>
+    <message>
+        <source>Has %1 now</source>
+        <translation>Ahora tiene %1</translation>
+    </message>
+    <message>
+        <source>given back</source>
+        <translation>devuelto</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::UnitsModel</name>
+    <message>
+        <source>All</source>
+        <translation>Todos</translation>
+    </message>
+    <message>
+        <source>In service</source>
+        <translation>En servicio</translation>
+    </message>
+    <message>
+        <source>On hold</source>
+        <translation>Retenidos</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>En el estante</translation>
+    </message>
+    <message>
+        <source>With athletes</source>
+        <translation>En uso</translation>
+    </message>
+    <message>
+        <source>Label lapses</source>
+        <translation>Etiqueta por vencer</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::UnwellModel</name>
+    <message>
+        <source>Said %1. See the athlete now and follow the local concussion protocol.</source>
+        <comment>a time or a day</comment>
+        <translation>Dicho %1. Atienda ya a esta persona y siga el protocolo local de conmoción.</translation>
+    </message>
+    <message>
+        <source>Said %1, and the trainer knows. Back only with leave of a licensed practitioner.</source>
+        <comment>a time or a day</comment>
+        <translation>Dicho %1, y el entrenador o la entrenadora ya lo sabe. Se vuelve solo con permiso de profesionales de la salud con licencia.</translation>
+    </message>
+    <message>
+        <source>%1 A trainer closes it.</source>
+        <translation>%1 Lo cierra un entrenador o una entrenadora.</translation>
+    </message>
+    <message>
+        <source>The trainer knows</source>
+        <translation>El entrenador o la entrenadora ya lo sabe</translation>
+    </message>
+    <message>
+        <source>Leave was given: close it</source>
+        <translation>Hay permiso: cerrarlo</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::WeatherModel</name>
+    <message>
+        <source>Give the place a name.</source>
+        <translation>Dé un nombre al lugar.</translation>
+    </message>
+    <message>
+        <source>Weather not noted. Touch plus or minus, or here.</source>
+        <translation>Clima sin anotar. Toque más o menos, o aquí.</translation>
+    </message>
+    <message>
+        <source>temperature not noted</source>
+        <translation>temperatura sin anotar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not judged</source>
+        <translation>
+            <numerusform>%n sin juzgar</numerusform>
+            <numerusform>%n sin juzgar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1. Touch what is different now; it is noted anew.</source>
+        <translation>%1. Toque lo que ahora es distinto; se anota de nuevo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) could not be judged: no weather was noted when their air was set.</source>
+        <translation>
+            <numerusform>%n casco no se pudo juzgar: no se anotó el clima cuando se puso su aire.</numerusform>
+            <numerusform>%n cascos no se pudieron juzgar: no se anotó el clima cuando se puso su aire.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n degree(s) colder</source>
+        <translation>
+            <numerusform>%n grado más frío</numerusform>
+            <numerusform>%n grados más frío</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n degree(s) warmer</source>
+        <translation>
+            <numerusform>%n grado más caliente</numerusform>
+            <numerusform>%n grados más caliente</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 más abajo</translation>
+    </message>
+    <message>
+        <source>%1 higher</source>
+        <translation>%1 más arriba</translation>
+    </message>
+    <message>
+        <source>Temperature in °C</source>
+        <translation>Temperatura en °C</translation>
+    </message>
+    <message>
+        <source>Temperature in °F</source>
+        <translation>Temperatura en °F</translation>
+    </message>
+    <message>
+        <source>Elevation in metres</source>
+        <translation>Altitud en metros</translation>
+    </message>
+    <message>
+        <source>Elevation in feet</source>
+        <translation>Altitud en pies</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <comment>a temperature</comment>
+        <translation>última %1</translation>
+    </message>
+    <message>
+        <source>Air pressure there about %1</source>
+        <translation>Presión del aire allí cerca de %1</translation>
+    </message>
+</context>
+</TS>
