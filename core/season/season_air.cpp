@@ -80,6 +80,11 @@ bool mayHaveInterval(const std::vector<const AirEvent*>& events) {
   return false;
 }
 
+Pressure allowanceOf(const Views& views, const UnitRecord& unit) {
+  const gear::ModelSheet* sheet = views.sheetOf(unit);
+  return sheet != nullptr && sheet->leakPerWeek.pa > 0 ? sheet->leakPerWeek : air::kLeakAllowanceUnsaid;
+}
+
 AirCause whatMoved(const air::Foresight& f) {
   const std::int64_t byTemperature = std::abs(f.byTemperature.pa), byElevation = std::abs(f.byElevation.pa);
   constexpr std::int64_t kQuarter = 4;  // a quarter of the other is worth naming (ours)
@@ -146,9 +151,13 @@ std::vector<air::LeakReading> leakReadingsOf(const UnitRecord& unit, gear::Port 
 }
 
 air::Leak leakOf(const Views& views, const UnitRecord& unit, gear::Port port) {
-  const gear::ModelSheet* sheet = views.sheetOf(unit);
-  const auto readings = leakReadingsOf(unit, port);
-  return air::leakOf(readings, sheet != nullptr && sheet->leakPerWeek.pa > 0 ? sheet->leakPerWeek : air::kLeakAllowanceUnsaid);
+  return air::leakOf(leakReadingsOf(unit, port), allowanceOf(views, unit));
+}
+
+RecentAir recentAirOf(const Views& views, const UnitRecord& unit, gear::Port port) {
+  RecentAir air{recent(unit, port), {}};
+  air.leak = air::leakOf(readingsOf(air.events), allowanceOf(views, unit));
+  return air;
 }
 
 PumpLearned pumpLearned(const Views& views, const std::string& sheet) {

@@ -31,6 +31,13 @@ void settleLeaks(UnitRecord& unit);
 [[nodiscard]] std::vector<air::LeakReading> leakReadingsOf(const UnitRecord& unit, gear::Port port);
 // Of the whole history since the last repair, for the plot. Allowance of the sheet.
 [[nodiscard]] air::Leak leakOf(const Views& views, const UnitRecord& unit, gear::Port port);
+// What the board judges: the latest readings, as settleLeaks takes them. Readings of the leak are indexes into events, which live as long
+// as the record does. Allowance of the sheet.
+struct RecentAir {
+  std::vector<const AirEvent*> events;  // oldest first
+  air::Leak leak;
+};
+[[nodiscard]] RecentAir recentAirOf(const Views& views, const UnitRecord& unit, gear::Port port);
 
 struct PumpLearned {
   std::array<air::PumpEvidence, gear::kPortCount> brow;  // um of brow gap for a pump at this port

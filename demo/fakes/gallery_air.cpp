@@ -89,6 +89,7 @@ void Gallery::airScreens() {
   scrollTo("keep-place");
   shoot(QStringLiteral("weather-places"));
   go("line");
+  weather.choosePlace(QStringLiteral("Home field"));
   weather.chooseWhereabouts(QStringLiteral("outside"));
   weather.typeTemperature(QStringLiteral("-4 C"));
   weather.flush();
@@ -147,10 +148,20 @@ void Gallery::gaugeScreens() {
   shoot(QStringLiteral("gauge-rising"));
   m_gauge.send({{"", air::kPressureCharacteristic, {1, 2, 3}, {m_sampleMs, 0}}});
   shoot(QStringLiteral("gauge-three-bytes"));
-  const season::UnitRecord* leaking = nullptr;
-  for (const auto& [id, unit] : m_composition.desk().views().units)
-    if (leaking == nullptr || unit.air.size() > leaking->air.size()) leaking = &unit;
+  const auto isLeak = [](const season::DueReason& r) { return r.kind == season::DueKind::airLeaking; };
+  const QString athlete =
+      athleteWith([&](const season::DueRow& row) { return std::any_of(row.reasons.begin(), row.reasons.end(), isLeak); });
+  const season::AthleteRecord* wearer = m_composition.desk().views().athlete(athlete.toStdString());
+  const season::UnitRecord* leaking =
+      wearer == nullptr || wearer->units.empty() ? nullptr : m_composition.desk().views().unit(wearer->units.back());
   if (leaking == nullptr) return;
+  go("athlete", athlete);
+  for (const QVariant& reason : m_composition.shell().athlete()->reasons()) {
+    if (reason.toMap().value(QStringLiteral("about")) != QLatin1String("leak")) continue;
+    press(("why-leak-" + reason.toMap().value(QStringLiteral("port")).toByteArray()).constData());
+    shoot(QStringLiteral("why-leak"));
+    press("close");
+  }
   m_composition.shell().units()->air()->open(QString::fromStdString(leaking->id));
   m_composition.shell().units()->page()->open(QString::fromStdString(leaking->id));
   showBook("air");

@@ -29,7 +29,7 @@ std::int64_t scatter(std::int64_t n, std::int64_t width) { return (n * 7919 % 11
 
 void Story::noteWeather(Day day) {
   season::Conditions morning;
-  morning.place = "equipment room";
+  morning.place = "Equipment room";
   morning.whereabouts = season::Whereabouts::indoors;
   morning.elevation = kHome;
   morning.temperature = Temperature::millikelvin(kRoom.mk + scatter(day.number, 2) * kHalfDegree);
@@ -70,7 +70,7 @@ void Story::readAir(const Season& season, Day day) {
 // The first cold morning: the squad walks by in a line, two with slack straps; those are seen at the next look.
 void Story::lineUp(Day day) {
   season::Conditions cold;
-  cold.place = "home field";
+  cold.place = "Home field";
   cold.whereabouts = season::Whereabouts::outside;
   cold.elevation = kHome;
   cold.temperature = Temperature::celsius(6);

@@ -62,6 +62,7 @@ PageFrame {
         rowSpacing: Theme.grid
         BigButton { objectName: "numbers"; Layout.fillWidth: true; Layout.preferredWidth: 1; sign: "list"; enabled: page.air.readings.length > 0; text: page.listed ? qsTr("Hide the numbers") : qsTr("The numbers"); onClicked: page.listed = !page.listed }
         BigButton { objectName: "why"; Layout.fillWidth: true; Layout.preferredWidth: 1; sign: "inform"; text: qsTr("Today's weather"); onClicked: why.open() }
+        BigButton { objectName: "why-leak"; Layout.fillWidth: true; Layout.preferredWidth: 1; Layout.columnSpan: Theme.stacks ? 1 : 2; visible: page.air.hasPlot; sign: "inform"; text: qsTr("How the leak is worked out"); onClicked: whyLeak.open() }
     }
     Repeater {
         model: page.listed ? page.air.readings : []
@@ -126,4 +127,5 @@ PageFrame {
     foot: UndoBar { objectName: "air-undo"; Layout.fillWidth: true; text: page.air.doneWords; onUndone: page.air.undo() }
 
     WhySheet { id: why; why: page.air.why }
+    WhySheet { id: whyLeak; objectName: "why-leak-sheet"; why: page.air.leakArithmetic }
 }

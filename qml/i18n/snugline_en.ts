@@ -28,10 +28,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>between %1 and %2 with 95 % confidence, from %n readings</source>
+        <source>%1 with 95 % confidence, from %n readings</source>
         <translation>
-            <numerusform>between %1 and %2 with 95 % confidence, from %n reading</numerusform>
-            <numerusform>between %1 and %2 with 95 % confidence, from %n readings</numerusform>
+            <numerusform>%1 with 95 % confidence, from %n reading</numerusform>
+            <numerusform>%1 with 95 % confidence, from %n readings</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -411,10 +411,10 @@
         <translation>Gana %1 por semana</translation>
     </message>
     <message numerus="yes">
-        <source>between %1 and %2 with 95 % confidence, from %n readings</source>
+        <source>%1 with 95 % confidence, from %n readings</source>
         <translation>
-            <numerusform>entre %1 y %2 con 95 % de confianza, según %n lectura</numerusform>
-            <numerusform>entre %1 y %2 con 95 % de confianza, según %n lecturas</numerusform>
+            <numerusform>%1 con 95 % de confianza, según %n lectura</numerusform>
+            <numerusform>%1 con 95 % de confianza, según %n lecturas</numerusform>
         </translation>
     </message>
     <message>

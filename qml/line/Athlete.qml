@@ -78,13 +78,13 @@ PageFrame {
                 Component {
                     id: whyEntry
                     BigButton {
-                        objectName: "why-" + reason.modelData.port
+                        objectName: (reason.modelData.about === "leak" ? "why-leak-" : "why-") + reason.modelData.port
                         sign: "inform"
                         tone: reason.modelData.tone
                         text: reason.modelData.text
                         detail: qsTr("Why? The arithmetic")
                         onClicked: {
-                            page.why = page.athlete.why(reason.modelData.port)
+                            page.why = page.athlete.why(reason.modelData.port, reason.modelData.about)
                             whySheet.open()
                         }
                     }

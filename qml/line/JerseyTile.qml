@@ -11,8 +11,8 @@ T.AbstractButton {
     property string jersey: ""
     property string name: ""
     property string noted: ""             // "straps loose"; empty: nothing off
-    property string state: ""             // "", "off", "away"
-    readonly property string tone: state === "off" ? "see" : "plain"
+    property string state: ""             // "", "off", "away", "snug" once that is written
+    readonly property string tone: state === "off" ? "see" : state === "snug" ? "snug" : "plain"
 
     implicitWidth: 150
     implicitHeight: Math.max(Theme.answerHeight, column.implicitHeight + 2 * Theme.grid)
@@ -45,7 +45,7 @@ T.AbstractButton {
         radius: Theme.radius
         color: tile.state === "away" ? "transparent" : Theme.card
         border.width: tile.down ? Theme.stroke * 2 : tile.state === "off" ? Theme.stroke * 2 : Theme.stroke
-        border.color: tile.state === "off" ? Theme.ochre : tile.state === "away" ? Theme.slate : Theme.ink
+        border.color: tile.state === "off" ? Theme.ochre : tile.state === "snug" ? Theme.turf : tile.state === "away" ? Theme.slate : Theme.ink
         FocusFrame { shown: tile.visualFocus }
     }
 }

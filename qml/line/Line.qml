@@ -12,7 +12,7 @@ PageFrame {
 
     required property Shell shell
     readonly property LineModel line: shell.line
-    readonly property real above: chip.height + Theme.gap + (lineCheck.active ? lineCheck.height + Theme.gap : 0) + (shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0)
+    readonly property real above: top.height + Theme.gap + (shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0)
     signal go(string screen, string what)
 
     function act(athlete: string, code: string): void {
@@ -40,30 +40,40 @@ PageFrame {
         actionText: qsTr("Understood")
         onActed: page.shell.guide.dismissTrouble()
     }
-    WeatherChip {
-        id: chip
-        objectName: "weather-chip"
+    // Side by side where there is room, so that the lanes get the height.
+    GridLayout {
+        id: top
         Layout.fillWidth: true
-        figures: page.shell.weather.figures
-        words: page.shell.weather.words
-        old: page.shell.weather.isOld
-        onStepped: by => page.shell.weather.step(by)
-        onOpened: {
-            weatherSheet.active = true
-            weatherSheet.item.open()
+        columns: page.width >= 700 && !Theme.stacks ? 2 : 1
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.gap
+        WeatherChip {
+            id: chip
+            objectName: "weather-chip"
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            figures: page.shell.weather.figures
+            words: page.shell.weather.words
+            old: page.shell.weather.isOld
+            onStepped: by => page.shell.weather.step(by)
+            onOpened: {
+                weatherSheet.active = true
+                weatherSheet.item.open()
+            }
         }
-    }
-    Loader {
-        id: lineCheck
-        Layout.fillWidth: true
-        active: page.line.lineCheckWords.length > 0
-        visible: active
-        sourceComponent: BigButton {
-            objectName: "line-check"
-            sign: "list"
-            text: qsTr("Line check")
-            detail: page.line.lineCheckWords
-            onClicked: page.go("line-check", "")
+        Loader {
+            id: lineCheck
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            active: page.line.lineCheckWords.length > 0
+            visible: active
+            sourceComponent: BigButton {
+                objectName: "line-check"
+                sign: "list"
+                text: qsTr("Line check")
+                detail: page.line.lineCheckWords
+                onClicked: page.go("line-check", "")
+            }
         }
     }
     Loader {

@@ -90,17 +90,20 @@ QVariantList AthleteModel::reasons() const {
     const QString tone = reason.lane == Lane::doNotWear        ? QStringLiteral("stop")
                          : reason.lane == Lane::beforePractice ? QStringLiteral("see")
                                                                : QStringLiteral("plain");
+    const bool isLeak = reason.kind == season::DueKind::airLeaking;
+    const bool hasWhy = reason.port && (isLeak || reason.kind == season::DueKind::airChanged);
     list << QVariantMap{{QStringLiteral("text"), DueWords::reason(reason, speech())},
                         {QStringLiteral("tone"), tone},
-                        {QStringLiteral("port"),
-                         reason.kind == season::DueKind::airChanged && reason.port ? codeWord(gear::code(*reason.port)) : QString()}};
+                        {QStringLiteral("port"), hasWhy ? codeWord(gear::code(*reason.port)) : QString()},
+                        {QStringLiteral("about"), isLeak ? QStringLiteral("leak") : QStringLiteral("air")}};
   }
   return list;
 }
 
-QVariantMap AthleteModel::why(const QString& port) const {
+QVariantMap AthleteModel::why(const QString& port, const QString& about) const {
   const auto which = gear::portFromCode(port.toStdString());
   if (!which || unit() == nullptr) return {};
+  if (about == QLatin1String("leak")) return leakWhy(m_desk->views(), *unit(), *which, m_choices->units(), m_desk->now());
   return airWhy(m_desk->views(), record(), *unit(), *which, m_weather->now(), m_choices->units(), m_desk->now());
 }
 

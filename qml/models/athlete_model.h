@@ -29,8 +29,9 @@ class AthleteModel : public QObject {
   Q_PROPERTY(QString athleteId READ athleteId NOTIFY changed)
   Q_PROPERTY(QString jersey READ jersey NOTIFY changed)
   Q_PROPERTY(QString name READ name NOTIFY changed)
-  Q_PROPERTY(QString summary READ summary NOTIFY changed)        // "Helmet H-0207, Alder A1, L"
-  Q_PROPERTY(QVariantList reasons READ reasons NOTIFY changed)   // {text, tone, port}: port where an air reason has a why
+  Q_PROPERTY(QString summary READ summary NOTIFY changed)  // "Helmet H-0207, Alder A1, L"
+  Q_PROPERTY(
+      QVariantList reasons READ reasons NOTIFY changed)  // {text, tone, port, about}: port and "air" or "leak" where a reason has a why
   Q_PROPERTY(QString nothingDue READ nothingDue NOTIFY changed)  // what comes next where nothing is due
   Q_PROPERTY(QStringList strip READ strip NOTIFY changed)
   Q_PROPERTY(QStringList points READ points NOTIFY changed)
@@ -53,7 +54,8 @@ class AthleteModel : public QObject {
   AthleteModel(Desk* desk, Choices* choices, WeatherModel* weather, QObject* parent = nullptr);
 
   Q_INVOKABLE void open(const QString& athlete);
-  Q_INVOKABLE QVariantMap why(const QString& port) const;  // the arithmetic of an air reason, for WhyLines
+  // The arithmetic of a reason, for WhyLines. about: "air", "leak".
+  Q_INVOKABLE QVariantMap why(const QString& port, const QString& about) const;
   Q_INVOKABLE void choose(const QString& unit);
   Q_INVOKABLE void addReading(const QString& digits);  // recorded at once, with the earlier ones of this tape
   Q_INVOKABLE void endTape();

@@ -67,11 +67,15 @@ QVariantList LineCheckModel::tiles() const {
       for (const auto& [mark, finding] : off->second) noted << MarkWords::found(mark, finding, fit::Side::both, fit::HoldHow::unsaid);
     }
     const bool isAway = m_away.contains(id);
+    const bool isSnug = !isAway && noted.isEmpty() && !m_doneWords.isEmpty();
     list << QVariantMap{{QStringLiteral("athlete"), PlainWords::text(id)},
                         {QStringLiteral("jersey"), PlainWords::text(record->jersey)},
                         {QStringLiteral("name"), PlainWords::shortName(speech(), record->family, record->given)},
-                        {QStringLiteral("noted"), isAway ? tr("not here") : noted.join(QStringLiteral(", "))},
+                        {QStringLiteral("noted"), isAway   ? tr("not here")
+                                                  : isSnug ? tr("snug")
+                                                           : noted.join(QStringLiteral(", "))},
                         {QStringLiteral("state"), isAway            ? QStringLiteral("away")
+                                                  : isSnug          ? QStringLiteral("snug")
                                                   : noted.isEmpty() ? QString()
                                                                     : QStringLiteral("off")}};
   }

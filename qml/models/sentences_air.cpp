@@ -114,6 +114,13 @@ QString AirWords::lineOff(const DueReason& reason) {
   return tr("Seen in the line: %1").arg(MarkWords::found(*reason.mark, reason.finding, reason.side, fit::HoldHow::unsaid));
 }
 
+QString AirWords::leakRange(const air::Leak& leak, UnitSystem units) {
+  const auto amount = [units](double pa) { return PlainWords::text(print(Pressure{std::llround(std::abs(pa))}, units)); };
+  if (leak.high <= 0) return tr("between %1 and %2").arg(amount(leak.high), amount(leak.low));
+  if (leak.low >= 0) return tr("between %1 and %2").arg(amount(leak.low), amount(leak.high));
+  return tr("between %1 lost and %2 gained").arg(amount(leak.low), amount(leak.high));
+}
+
 QString AirWords::leak(const air::Leak& leak, Pressure allowance, UnitSystem units) {
   const auto amount = [units](double pa) { return PlainWords::text(print(Pressure{std::llround(std::abs(pa))}, units)); };
   const auto count = static_cast<int>(leak.used);
@@ -121,9 +128,7 @@ QString AirWords::leak(const air::Leak& leak, Pressure allowance, UnitSystem uni
     return tr("%n readings: too few to speak of a leak. Five in a row between two refills are needed.", nullptr, count);
   const bool isLoss = leak.paPerWeek <= 0;
   const QString slope = isLoss ? tr("Loses %1 a week").arg(amount(leak.paPerWeek)) : tr("Gains %1 a week").arg(amount(leak.paPerWeek));
-  const QString range =
-      tr("between %1 and %2 with 95 % confidence, from %n readings", nullptr, count)
-          .arg(signedExact(Pressure{std::llround(leak.low)}, units), signedExact(Pressure{std::llround(leak.high)}, units));
+  const QString range = tr("%1 with 95 % confidence, from %n readings", "between what and what", count).arg(leakRange(leak, units));
   if (leak.isLeaking) return tr("Leaks. %1, %2. The sheet allows %3.").arg(slope, range, amount(static_cast<double>(allowance.pa)));
   return tr("No leak shown. %1, %2. The sheet allows %3.").arg(slope, range, amount(static_cast<double>(allowance.pa)));
 }

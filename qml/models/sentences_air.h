@@ -36,6 +36,7 @@ struct AirWords {
 
   // "Loses 3.1 kPa a week (between 2.4 and 4.0, from 8 readings)", or that there are too few.
   static QString leak(const air::Leak& leak, Pressure allowance, UnitSystem units);
+  static QString leakRange(const air::Leak& leak, UnitSystem units);            // "between 2.4 kPa and 4.0 kPa", of what is lost or gained
   static QString pumps(const air::PumpCount& count, std::int64_t steps);        // "About 2 pumps (1 to 4), from 12 pumpings"
   static QString onePump(const air::PumpResponse& response, UnitSystem units);  // "One pump does about 3 kPa"
   static QString source(const season::AirSource& source);                       // "Typed", "Gauge Bench 0142"
@@ -44,6 +45,10 @@ struct AirWords {
 // The arithmetic behind one port, for the sheet that says why: see WhyLines.qml. Empty when nothing can be worked out.
 [[nodiscard]] QVariantMap airWhy(const season::Views& views, const season::AthleteRecord* athlete, const season::UnitRecord& unit,
                                  gear::Port port, const season::Conditions& now, UnitSystem units, Instant at);
+
+// The arithmetic behind a leak: what was read and what that is carried to, the slopes, and what the sheet allows. Empty without a reading.
+[[nodiscard]] QVariantMap leakWhy(const season::Views& views, const season::UnitRecord& unit, gear::Port port, UnitSystem units,
+                                  Instant at);
 
 struct GaugeWords {
   Q_DECLARE_TR_FUNCTIONS(GaugeWords)

@@ -73,9 +73,10 @@ void UnitAir::refresh() {
       const season::AirEvent& event = unit()->air[i];
       if (event.port == m_port) m_events.push_back(event);
     }
-    m_leak = season::leakOf(m_desk->views(), *unit(), m_port);
+    m_history = season::leakOf(m_desk->views(), *unit(), m_port);
+    m_leak = season::recentAirOf(m_desk->views(), *unit(), m_port).leak;
   } else {
-    m_leak = {};
+    m_history = m_leak = {};
   }
   emit changed();
 }
@@ -100,7 +101,7 @@ QString UnitAir::bandWords() const {
 QString UnitAir::leakWords() const {
   const auto isRead = [](const season::AirEvent& event) { return event.gauge.has_value(); };
   if (std::none_of(m_events.begin(), m_events.end(), isRead)) return tr("Not measured yet.");
-  const auto left = std::count_if(m_leak.leftOut.begin(), m_leak.leftOut.end(), [this](const air::LeftOutReading& one) {
+  const auto left = std::count_if(m_history.leftOut.begin(), m_history.leftOut.end(), [this](const air::LeftOutReading& one) {
     return one.why == air::LeftOut::notBelieved && m_events[one.index].gauge;
   });
   QString words = AirWords::leak(m_leak, sheet() == nullptr ? air::kLeakAllowanceUnsaid : sheet()->leakPerWeek, m_choices->units());
@@ -113,7 +114,7 @@ QVariantMap UnitAir::plot() const {
   if (!hasPlot()) return map;
   const bool isMetric = m_choices->units() == UnitSystem::metric;
   const double scale = isMetric ? 1000.0 : kPascalsPerPsi;
-  const auto& carried = m_leak.readings;
+  const auto& carried = m_history.readings;
   double low = carried.front().pa, high = carried.front().pa;
   for (const air::CarriedReading& one : carried) {
     const auto raw = static_cast<double>(m_events[one.index].gauge->pa);
@@ -141,7 +142,7 @@ QVariantMap UnitAir::plot() const {
   if (m_leak.hasInterval) {
     for (std::size_t run = 0; run < m_leak.runs.size(); ++run) {
       std::optional<double> from, to;
-      for (const air::CarriedReading& one : carried) {
+      for (const air::CarriedReading& one : m_leak.readings) {
         if (one.run != run) continue;
         if (!from) from = static_cast<double>(one.at.ms);
         to = static_cast<double>(one.at.ms);
@@ -192,7 +193,7 @@ QVariantList UnitAir::readings() const {
         .replace(QLatin1Char('-'), QStringLiteral("\u2212"));
   };
   std::vector<std::optional<double>> carried(m_events.size());
-  for (const air::CarriedReading& one : m_leak.readings) carried[one.index] = one.pa;
+  for (const air::CarriedReading& one : m_history.readings) carried[one.index] = one.pa;
   for (std::size_t i = m_events.size(); i-- > 0;) {
     const season::AirEvent& event = m_events[i];
     if (!event.gauge) continue;  // pumps counted, not measured
@@ -217,6 +218,10 @@ QVariantMap UnitAir::why() const {
   const auto& team = m_desk->views().team;
   return airWhy(m_desk->views(), athlete, *unit(), m_port, team && team->weather ? team->weather->conditions : season::Conditions{},
                 m_choices->units(), m_desk->now());
+}
+
+QVariantMap UnitAir::leakArithmetic() const {
+  return unit() == nullptr ? QVariantMap() : leakWhy(m_desk->views(), *unit(), m_port, m_choices->units(), m_desk->now());
 }
 
 void UnitAir::takeTyped(const QString& words, bool isOnHead, bool isRefill) {

@@ -36,10 +36,11 @@ class UnitAir : public QObject {
   Q_PROPERTY(bool hasPlot READ hasPlot NOTIFY changed)  // two readings at least
   Q_PROPERTY(QString leakWords READ leakWords NOTIFY changed)
   Q_PROPERTY(bool isLeaking READ isLeaking NOTIFY changed)
-  Q_PROPERTY(QString bandWords READ bandWords NOTIFY changed)     // "The sheet starts at 20.0 kPa and allows 14.0 to 28.0 kPa."
-  Q_PROPERTY(QVariantList readings READ readings NOTIFY changed)  // {when, raw, carried, how, note}, latest first
-  Q_PROPERTY(QVariantMap why READ why NOTIFY changed)             // for WhyLines
-  Q_PROPERTY(QString unitName READ unitName NOTIFY changed)       // "kPa", of what is typed
+  Q_PROPERTY(QString bandWords READ bandWords NOTIFY changed)                // "The sheet starts at 20.0 kPa and allows 14.0 to 28.0 kPa."
+  Q_PROPERTY(QVariantList readings READ readings NOTIFY changed)             // {when, raw, carried, how, note}, latest first
+  Q_PROPERTY(QVariantMap why READ why NOTIFY changed)                        // for WhyLines
+  Q_PROPERTY(QVariantMap leakArithmetic READ leakArithmetic NOTIFY changed)  // likewise; empty without a reading to compare
+  Q_PROPERTY(QString unitName READ unitName NOTIFY changed)                  // "kPa", of what is typed
   Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
   Q_PROPERTY(QString doneWords READ doneWords NOTIFY changed)  // what was recorded last, for undo
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)
@@ -59,12 +60,13 @@ class UnitAir : public QObject {
   [[nodiscard]] bool hasAir() const;
   [[nodiscard]] QVariantList ports() const;
   [[nodiscard]] QVariantMap plot() const;
-  [[nodiscard]] bool hasPlot() const { return m_leak.readings.size() > 1; }
+  [[nodiscard]] bool hasPlot() const { return m_history.readings.size() > 1; }
   [[nodiscard]] QString leakWords() const;
   [[nodiscard]] bool isLeaking() const { return m_leak.isLeaking; }
   [[nodiscard]] QString bandWords() const;
   [[nodiscard]] QVariantList readings() const;
   [[nodiscard]] QVariantMap why() const;
+  [[nodiscard]] QVariantMap leakArithmetic() const;
   [[nodiscard]] QString unitName() const;
   [[nodiscard]] QString trouble() const { return m_trouble; }
   [[nodiscard]] QString doneWords() const { return m_doneWords; }
@@ -87,7 +89,8 @@ class UnitAir : public QObject {
   std::string m_unit;
   gear::Port m_port = gear::Port::crown;
   std::vector<season::AirEvent> m_events;  // of the port since the last repair, as recorded; a leak names them by their place
-  air::Leak m_leak;
+  air::Leak m_history;                     // since the last repair: what the plot shows
+  air::Leak m_leak;                        // the latest readings: what is judged, here and on the board
   std::vector<std::string> m_facts;
   QString m_trouble, m_doneWords;
   bool m_isBusy = false;

@@ -31,6 +31,8 @@ void makeBook(const std::string& folder, const std::string& sheet = "sheets/alde
 
 // Six athletes, fitted and seen indoors at 21 C and 180 m with their crown air gauged: nothing is due on the day.
 void makeColdBook(const std::string& folder);
+// Five readings of the crown of that athlete's helmet in that Book, off the head, four hours and 0.1 kPa apart: 18 to 17.6 kPa.
+void loseAir(const std::string& folder, const std::string& jersey);
 
 // An athlete of makeBook said this place hurts, so many days ago each; written by another device's hand before the field opens.
 void sayEarlier(const std::string& folder, const std::string& jersey, fit::Mark where, fit::Side side, const std::vector<int>& daysAgo);

@@ -153,4 +153,18 @@ void makeColdBook(const std::string& folder) {
   for (const std::string& id : all) make.fit(id, fit::CheckKind::look, kToday.plus(-1));
 }
 
+void loseAir(const std::string& folder, const std::string& jersey) {
+  StandingClock clock;
+  platform::FileKeys keys(folder + "/keys");
+  auto book = must(book::Book::open(folder + "/team.snugbook", book::Access::readWrite, keys, clock), "open");
+  const std::string unit = book->views().athleteByJersey(jersey)->units.back();
+  constexpr int kReadings = 5;
+  for (int i = 1; i <= kReadings; ++i) {
+    clock.at = instantAt(kToday.plus(-1), 960, -300);
+    clock.at.ms += std::int64_t{i - 1} * 4 * 3600 * 1000;
+    const book::AirReading reading{gear::Port::crown, Pressure{kCrownPa - 2000 - 100 * (i - 1)}, false, false, {}};
+    must(book->append(must(book::readAir(book->views(), unit, reading, clock.at), "air")), "air");
+  }
+}
+
 }  // namespace snugline::field

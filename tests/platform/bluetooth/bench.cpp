@@ -12,7 +12,8 @@ constexpr int kPatienceMs = 30'000;
 }
 
 Bench::Bench(const std::vector<std::string>& scene, const GaugePace& pace)
-    : gauge(
+    : m_app(QCoreApplication::instance() == nullptr ? std::make_unique<QCoreApplication>(m_argc, m_argv) : nullptr),
+      gauge(
           [] {
             return std::make_unique<ports::MemoryClock>(Instant{1'000, 0});
           },

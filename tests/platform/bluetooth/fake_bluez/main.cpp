@@ -4,7 +4,7 @@
 //   adapter on | adapter off | adapter gone
 //   gauge ADDRESS NAME [serial=S] [pressure=HEX] [battery=HEX] [temperature=HEX] [service=181A] [flags=read,notify] [twins=bare|alike]
 //         [measurement=HEX] [silent] [busy] [refuses] [early]
-//   remove ADDRESS | drop ADDRESS | value ADDRESS HEX | send ADDRESS HEX | flood ADDRESS COUNT (one in a millisecond, counting up)
+//   remove ADDRESS | drop ADDRESS | value ADDRESS HEX | send ADDRESS HEX | flood ADDRESS COUNT [FIRST] (one in a millisecond, counting up)
 // Asked with --version it answers as Qt expects of that service.
 #include <QCoreApplication>
 #include <QDBusMetaType>
@@ -48,7 +48,8 @@ fake::Gauge gaugeOf(const QStringList& words) {
 // Counts up in little-endian bytes. Whatever the timer's grain, as many have gone out as milliseconds have passed.
 class Flood final : public QObject {
  public:
-  Flood(fake::Tree& tree, QString address, quint32 count) : m_tree(tree), m_address(std::move(address)), m_count(count) {
+  Flood(fake::Tree& tree, QString address, quint32 count, quint32 first)
+      : m_tree(tree), m_address(std::move(address)), m_count(count), m_first(first) {
     m_timer.setTimerType(Qt::PreciseTimer);
     connect(&m_timer, &QTimer::timeout, this, [this] { pour(); });
     m_since.start();
@@ -59,7 +60,7 @@ class Flood final : public QObject {
   void pour() {
     while (m_sent < m_count && m_sent < static_cast<quint32>(m_since.elapsed())) {
       QByteArray bytes(4, '\0');
-      for (int i = 0; i < 4; ++i) bytes[i] = static_cast<char>((m_sent >> (8 * i)) & 0xFFU);
+      for (int i = 0; i < 4; ++i) bytes[i] = static_cast<char>(((m_first + m_sent) >> (8 * i)) & 0xFFU);
       m_tree.send(m_address, bytes);
       ++m_sent;
     }
@@ -67,7 +68,7 @@ class Flood final : public QObject {
   }
   fake::Tree& m_tree;
   QString m_address;
-  quint32 m_count, m_sent = 0;
+  quint32 m_count, m_first, m_sent = 0;
   QElapsedTimer m_since;
   QTimer m_timer;
 };
@@ -93,7 +94,7 @@ void play(fake::Tree& tree, const QStringList& words) {
   } else if (what == QLatin1String("send")) {
     tree.send(address, bytes);
   } else if (what == QLatin1String("flood")) {
-    new Flood(tree, address, words.value(2).toUInt());
+    new Flood(tree, address, words.value(2).toUInt(), words.value(3).toUInt());
   }
 }
 
