@@ -93,6 +93,7 @@ struct Book::Body {
   std::size_t tailFacts = 0;
   std::unordered_map<std::string, std::vector<std::string>> corrections;  // fact -> those that correct it
   std::vector<std::pair<std::string, std::string>> tailCorrections;
+  bool isFoldNoted = false;   // the file says that this program's fold has made the stored ones
   bool areViewsWhole = true;  // false: the stored ones could not be used, all rows are written at the next checkpoint
   bool isClosing = false;
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/book/book_body.h"
+#include "core/book/fact_json.h"
 
 namespace snugline::book {
 
@@ -44,6 +45,12 @@ Result<void> Book::Body::seal() {
 }
 
 Result<void> Book::Body::storeViews() {
+  if (!isFoldNoted) {
+    auto sign = database.prepare("INSERT OR REPLACE INTO meta(key, value) VALUES('folds', ?1)");
+    if (!sign) return tl::unexpected<Error>(sign.error());
+    sign->bind(1, std::string_view(foldSign()));
+    if (auto done = sign->run(); !done) return done;
+  }
   for (const auto& [entity, table] : kViewTables) {
     auto& changed = folded.changed[static_cast<std::size_t>(entity)];
     if (areViewsWhole && changed.empty()) continue;
@@ -140,7 +147,7 @@ Result<void> Book::Body::checkpoint() {
   tail.clear();
   tailCorrections.clear();
   tailFacts = 0;
-  areViewsWhole = true;
+  areViewsWhole = isFoldNoted = true;
   if (own) {
     own->identity.notedN = devices[own->index].last;
     own->identity.place = placeMark(path);

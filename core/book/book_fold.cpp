@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "core/book/book_body.h"
+#include "core/book/fact_json.h"
 #include "core/book/view_rows.h"
 
 namespace snugline::book {
@@ -87,8 +88,15 @@ Result<void> Book::Body::loadViews() {
     if (!*row) break;
     corrections[std::string(list->bytes(0))].emplace_back(list->bytes(1));
   }
+  auto sign = database.prepare("SELECT value FROM meta WHERE key = 'folds'");
+  if (!sign) return tl::unexpected<Error>(sign.error());
+  const auto noted = sign->step();
+  if (!noted) return tl::unexpected<Error>(noted.error());
+  isFoldNoted = *noted && sign->bytes(0) == foldSign();
+  sign->reset();
   RowReader reader;
-  bool isReadable = true;
+  // What a program made that knew other kinds lacks what came of theirs.
+  bool isReadable = isFoldNoted;
   for (const auto& [entity, table] : kViewTables) {
     auto rows = database.prepare(std::string("SELECT key, value FROM ") + table);
     if (!rows) return tl::unexpected<Error>(rows.error());

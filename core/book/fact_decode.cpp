@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "core/book/fact_decode.h"
 
-#include "core/book/fact_json.h"
-
+#include <set>
 #include <unordered_map>
+
+#include "core/book/fact_json.h"
 
 namespace snugline::book {
 
@@ -383,6 +384,22 @@ Result<Fact> FactDecoder::decode(std::string_view line, const std::string& name)
   }
   if (fault.error) return tl::unexpected<Error>(std::move(*fault.error));
   return fact;
+}
+
+namespace {
+// To be raised when the fold makes something else of a kind that it knew already.
+constexpr int kFold = 1;
+}  // namespace
+
+const std::string& foldSign() {
+  static const std::string kSign = [] {
+    std::set<std::string_view> kinds;
+    for (const auto& [kind, read] : readers()) kinds.insert(kind);
+    std::string sign;
+    for (const std::string_view kind : kinds) sign += std::string(kind) + " " + std::to_string(newestOf(kind)) + ", ";
+    return sign + "fold " + std::to_string(kFold);
+  }();
+  return kSign;
 }
 
 Result<Fact> decode(std::string_view line, const std::string& name) {

@@ -51,5 +51,8 @@ void addPeopleReaders(std::unordered_map<std::string_view, BodyReader>& readers)
 // Version of the kind that says what stands in the body: 1, or 2 for answers about air and ended checks that carry the weather.
 [[nodiscard]] std::int64_t versionOf(const Body& body);
 [[nodiscard]] std::int64_t newestOf(std::string_view kind);  // of a known kind
+// fact_decode.cpp. Which kinds this program folds, and to which version, and how: "air-read 2, answer-..., fold 1". Views that another
+// set has made are not used.
+[[nodiscard]] const std::string& foldSign();
 
 }  // namespace snugline::book

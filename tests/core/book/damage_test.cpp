@@ -151,6 +151,21 @@ TEST_CASE("A changed view is noticed by a rebuild and put right") {
   CHECK(must(book->rebuild()).wasEqual);
 }
 
+TEST_CASE("Views that a program with other kinds has made are made anew when the Book is opened, and then kept") {
+  SmallBook small;
+  const std::string before = must(small.world.open()->dumpViews());
+  // As a program would leave it that knew fewer kinds: what it could not read is not in its views.
+  for (const char* sign : {"UPDATE meta SET value = 'mark-seen 1, fold 1' WHERE key = 'folds'", "DELETE FROM meta WHERE key = 'folds'"}) {
+    Raw(small.world.path).run(std::string(sign) + "; UPDATE view_athletes SET value = replace(value, 'Marrow', 'Narrow')");
+    CHECK(must(small.world.open({}, book::Access::readOnly)->dumpViews()) == before);
+    CHECK(must(small.world.open()->dumpViews()) == before);
+    CHECK(must(small.world.open()->rebuild()).wasEqual);
+  }
+  // The same sign: the stored ones are taken.
+  Raw(small.world.path).run("UPDATE view_athletes SET value = replace(value, 'Marrow', 'Narrow')");
+  CHECK(must(small.world.open()->dumpViews()) != before);
+}
+
 TEST_CASE("A Book cut short anywhere is refused with its name and not touched") {
   SmallBook small;
   const std::string whole = bytesOfFile(small.world.path);
