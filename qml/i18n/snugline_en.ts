@@ -28,13 +28,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%1 with 95 % confidence, from %n readings</source>
-        <translation>
-            <numerusform>%1 with 95 % confidence, from %n reading</numerusform>
-            <numerusform>%1 with 95 % confidence, from %n readings</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>About %n pump(s)</source>
         <translation>
             <numerusform>About %n pump</numerusform>
@@ -46,6 +39,14 @@
         <translation>
             <numerusform>%1: learned from %n step with this model</numerusform>
             <numerusform>%1: learned from %n steps with this model</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 with 95 % confidence, from %n readings</source>
+        <comment>between what and what</comment>
+        <translation>
+            <numerusform>%1 with 95 % confidence, from %n reading</numerusform>
+            <numerusform>%1 with 95 % confidence, from %n readings</numerusform>
         </translation>
     </message>
 </context>
@@ -141,6 +142,16 @@
         <translation>
             <numerusform>%n more of a size under 1 % likely</numerusform>
             <numerusform>%n more of sizes under 1 % likely</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Timeline</name>
+    <message numerus="yes">
+        <source>Names are shown for %n year(s) after the last entry</source>
+        <translation>
+            <numerusform>Names are shown for %n year after the last entry</numerusform>
+            <numerusform>Names are shown for %n years after the last entry</numerusform>
         </translation>
     </message>
 </context>

@@ -84,6 +84,10 @@
         <source>Say both above first</source>
         <translation>Primero indique las dos cosas de arriba</translation>
     </message>
+    <message>
+        <source>How the leak is worked out</source>
+        <translation>Cómo se calcula la fuga</translation>
+    </message>
 </context>
 <context>
     <name>AirWhy</name>
@@ -263,6 +267,96 @@
         <source>Bring the helmet to room temperature before changing its air. Air changed in the cold is seen again warm.</source>
         <translation>Lleve el casco a temperatura ambiente antes de cambiar su aire. El aire cambiado en frío se vuelve a ver en tibio.</translation>
     </message>
+    <message>
+        <source>(%1 + %2) × %3 / %4 − %5</source>
+        <comment>gauge, ambient, kelvin of 20 C, kelvin then, one standard atmosphere</comment>
+        <translation>(%1 + %2) × %3 / %4 − %5</translation>
+    </message>
+    <message>
+        <source>Left out: older than one before it</source>
+        <translation>Excluida: más antigua que una anterior</translation>
+    </message>
+    <message>
+        <source>Left out: older than the last filling</source>
+        <translation>Excluida: más antigua que el último inflado</translation>
+    </message>
+    <message>
+        <source>Left out: no weather was noted with it</source>
+        <translation>Excluida: no se anotó el clima con ella</translation>
+    </message>
+    <message>
+        <source>Left out: alone since a filling</source>
+        <translation>Excluida: única desde un inflado</translation>
+    </message>
+    <message>
+        <source>Left out: too long ago</source>
+        <translation>Excluida: hace demasiado tiempo</translation>
+    </message>
+    <message>
+        <source>Filled or let out just before: a new run begins here</source>
+        <translation>Inflada o desinflada justo antes: aquí empieza una serie nueva</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a day, a pressure</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Each reading, carried to 20 °C at sea level</source>
+        <translation>Cada lectura, llevada a 20 °C al nivel del mar</translation>
+    </message>
+    <message>
+        <source>Each reading, carried to 68 °F at sea level</source>
+        <translation>Cada lectura, llevada a 68 °F al nivel del mar</translation>
+    </message>
+    <message>
+        <source>The middle one of the slopes of all %1 pairs (Theil 1950, Sen 1968).</source>
+        <translation>La pendiente central de los %1 pares (Theil 1950, Sen 1968).</translation>
+    </message>
+    <message>
+        <source>The middle one of the slopes of all %1 pairs within %2 runs (Theil 1950, Sen 1968).</source>
+        <translation>La pendiente central de los %1 pares dentro de %2 series (Theil 1950, Sen 1968).</translation>
+    </message>
+    <message>
+        <source>A week</source>
+        <translation>Por semana</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>Intervalo del 95 %</translation>
+    </message>
+    <message>
+        <source>By the ranks of the slopes (Sen 1968).</source>
+        <translation>Por los rangos de las pendientes (Sen 1968).</translation>
+    </message>
+    <message>
+        <source>The slope</source>
+        <translation>La pendiente</translation>
+    </message>
+    <message>
+        <source>Loss that is allowed in a week</source>
+        <translation>Pérdida permitida por semana</translation>
+    </message>
+    <message>
+        <source>Nothing is called a leak without an interval.</source>
+        <translation>Sin intervalo no se habla de fuga.</translation>
+    </message>
+    <message>
+        <source>All of the interval loses more than that.</source>
+        <translation>Todo el intervalo pierde más que eso.</translation>
+    </message>
+    <message>
+        <source>Not all of the interval loses more than that.</source>
+        <translation>No todo el intervalo pierde más que eso.</translation>
+    </message>
+    <message>
+        <source>No model sheet</source>
+        <translation>Sin ficha de modelo</translation>
+    </message>
+    <message>
+        <source>Fill it, see the marks again, and look at the valve and the bladder. What goes on losing air needs a repair by the maker&apos;s instructions.</source>
+        <translation>Ínflela, vea de nuevo las marcas y revise la válvula y la vejiga. Lo que sigue perdiendo aire necesita reparación según las instrucciones del fabricante.</translation>
+    </message>
 </context>
 <context>
     <name>AirWords</name>
@@ -410,13 +504,6 @@
         <source>Gains %1 a week</source>
         <translation>Gana %1 por semana</translation>
     </message>
-    <message numerus="yes">
-        <source>%1 with 95 % confidence, from %n readings</source>
-        <translation>
-            <numerusform>%1 con 95 % de confianza, según %n lectura</numerusform>
-            <numerusform>%1 con 95 % de confianza, según %n lecturas</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Leaks. %1, %2. The sheet allows %3.</source>
         <translation>Tiene fuga. %1, %2. La ficha permite %3.</translation>
@@ -494,6 +581,22 @@
     <message>
         <source>This reading would be older than the last one. Look at the clock of this device, or leave it.</source>
         <translation>Esta lectura sería anterior a la última. Revise el reloj de este dispositivo, o déjela.</translation>
+    </message>
+    <message>
+        <source>between %1 and %2</source>
+        <translation>entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>between %1 lost and %2 gained</source>
+        <translation>entre %1 perdidos y %2 ganados</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 with 95 % confidence, from %n readings</source>
+        <comment>between what and what</comment>
+        <translation>
+            <numerusform>%1 con 95 % de confianza, según %n lectura</numerusform>
+            <numerusform>%1 con 95 % de confianza, según %n lecturas</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4694,6 +4797,65 @@
         <comment>day, time</comment>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Yearly warning %1 signed on paper by the athlete, %2</source>
+        <comment>season, initials</comment>
+        <translation>Advertencia anual %1 firmada en papel por el/la atleta, %2</translation>
+    </message>
+    <message>
+        <source>Yearly warning %1 read and signed by the athlete, %2</source>
+        <comment>season, initials</comment>
+        <translation>Advertencia anual %1 leída y firmada por el/la atleta, %2</translation>
+    </message>
+    <message>
+        <source>Yearly warning %1 signed on paper by a parent or guardian, %2</source>
+        <comment>season, initials</comment>
+        <translation>Advertencia anual %1 firmada en papel por madre, padre o tutor, %2</translation>
+    </message>
+    <message>
+        <source>Yearly warning %1 read and signed by a parent or guardian, %2</source>
+        <comment>season, initials</comment>
+        <translation>Advertencia anual %1 leída y firmada por madre, padre o tutor, %2</translation>
+    </message>
+    <message>
+        <source>A recovery sheet was made; the ones before it are void</source>
+        <translation>Se hizo una hoja de recuperación; las anteriores quedan anuladas</translation>
+    </message>
+    <message>
+        <source>The text of the yearly warning was set; everybody signs anew</source>
+        <translation>Se fijó el texto de la advertencia anual; todos firman de nuevo</translation>
+    </message>
+    <message>
+        <source>The text of the yearly warning was set</source>
+        <translation>Se fijó el texto de la advertencia anual</translation>
+    </message>
+    <message numerus="yes">
+        <source>Names are shown for %n year(s) after the last entry</source>
+        <translation>
+            <numerusform>Los nombres se muestran %n año después de la última anotación</numerusform>
+            <numerusform>Los nombres se muestran %n años después de la última anotación</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Names are always shown</source>
+        <translation>Los nombres se muestran siempre</translation>
+    </message>
+    <message>
+        <source>Legal hold on everybody: %1</source>
+        <translation>Retención legal de todos: %1</translation>
+    </message>
+    <message>
+        <source>Legal hold: %1</source>
+        <translation>Retención legal: %1</translation>
+    </message>
+    <message>
+        <source>Legal hold on everybody ended: %1</source>
+        <translation>Terminó la retención legal de todos: %1</translation>
+    </message>
+    <message>
+        <source>Legal hold ended: %1</source>
+        <translation>Terminó la retención legal: %1</translation>
+    </message>
 </context>
 <context>
     <name>Trouble</name>
@@ -5628,6 +5790,10 @@
     <message>
         <source>Brow, straps and hold seen in line: %1, and %2 with something off.</source>
         <translation>Frente, correas y sujeción vistas en fila: %1, y %2 con algo mal.</translation>
+    </message>
+    <message>
+        <source>snug</source>
+        <translation>ajusta bien</translation>
     </message>
 </context>
 <context>

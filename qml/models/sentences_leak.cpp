@@ -15,7 +15,6 @@ namespace {
 struct LeakWords {
   Q_DECLARE_TR_FUNCTIONS(AirWhy)
 };
-using W = LeakWords;
 
 QVariantMap line(const QString& name, const QString& value, const QString& how = {}) {
   return {{QStringLiteral("name"), name}, {QStringLiteral("value"), value}, {QStringLiteral("how"), how}};
@@ -26,11 +25,11 @@ QString shown(double pa, UnitSystem units) {
 // From where there is no warmth, as the ratio of the gas law needs it.
 QString warmth(std::int64_t mk, UnitSystem units) {
   const double kelvin = static_cast<double>(mk) / 1000.0;
-  return units == UnitSystem::metric ? W::tr("%1 K").arg(kelvin, 0, 'f', 1) : W::tr("%1 °R").arg(kelvin * 1.8, 0, 'f', 1);
+  return units == UnitSystem::metric ? LeakWords::tr("%1 K").arg(kelvin, 0, 'f', 1) : LeakWords::tr("%1 °R").arg(kelvin * 1.8, 0, 'f', 1);
 }
 QString carrying(const season::AirEvent& event, UnitSystem units) {
   const std::int64_t ambient = event.climate.ambientPa != 0 ? event.climate.ambientPa : air::kStandardAtmosphere.pa;
-  return W::tr("(%1 + %2) × %3 / %4 − %5", "gauge, ambient, kelvin of 20 C, kelvin then, one standard atmosphere")
+  return LeakWords::tr("(%1 + %2) × %3 / %4 − %5", "gauge, ambient, kelvin of 20 C, kelvin then, one standard atmosphere")
       .arg(shown(static_cast<double>(event.gauge->pa), units), shown(static_cast<double>(ambient), units),
            warmth(air::kReferenceTemperature.mk, units), warmth(event.climate.temperatureMk, units),
            shown(static_cast<double>(air::kStandardAtmosphere.pa), units));
@@ -38,15 +37,15 @@ QString carrying(const season::AirEvent& event, UnitSystem units) {
 QString whyLeft(air::LeftOut why) {
   switch (why) {
     case air::LeftOut::notInOrder:
-      return W::tr("Left out: older than one before it");
+      return LeakWords::tr("Left out: older than one before it");
     case air::LeftOut::beforeRefill:
-      return W::tr("Left out: older than the last filling");
+      return LeakWords::tr("Left out: older than the last filling");
     case air::LeftOut::notBelieved:
-      return W::tr("Left out: no weather was noted with it");
+      return LeakWords::tr("Left out: no weather was noted with it");
     case air::LeftOut::onlyOne:
-      return W::tr("Left out: alone since a filling");
+      return LeakWords::tr("Left out: alone since a filling");
     case air::LeftOut::beyondTheMost:
-      return W::tr("Left out: too long ago");
+      return LeakWords::tr("Left out: too long ago");
   }
   return {};
 }
@@ -66,7 +65,7 @@ QVariantMap leakWhy(const season::Views& views, const season::UnitRecord& unit, 
   const Pressure allowance = sheet != nullptr && sheet->leakPerWeek.pa > 0 ? sheet->leakPerWeek : air::kLeakAllowanceUnsaid;
   QVariantMap why;
   QVariantList parts;
-  why.insert(QStringLiteral("title"), W::tr("Why: %1 air", "of a bladder").arg(PlainWords::sentenceCase(MarkWords::port(port))));
+  why.insert(QStringLiteral("title"), LeakWords::tr("Why: %1 air", "of a bladder").arg(PlainWords::sentenceCase(MarkWords::port(port))));
   why.insert(QStringLiteral("sentence"), AirWords::leak(leak, allowance, units));
   why.insert(QStringLiteral("tone"), leak.isLeaking ? QStringLiteral("see") : QStringLiteral("plain"));
 
@@ -78,18 +77,19 @@ QVariantMap leakWhy(const season::Views& views, const season::UnitRecord& unit, 
     const QString raw = shown(static_cast<double>(event.gauge->pa), units);
     const QString how = i + 1 == leak.readings.size()         ? carrying(event, units)
                         : event.kind == season::AirKind::read ? QString()
-                                                              : W::tr("Filled or let out just before: a new run begins here");
-    carried << line(W::tr("%1: %2", "a day, a pressure").arg(PlainWords::day(dayOf(one.at), today), raw), shown(one.pa, units), how);
+                                                              : LeakWords::tr("Filled or let out just before: a new run begins here");
+    carried << line(LeakWords::tr("%1: %2", "a day, a pressure").arg(PlainWords::day(dayOf(one.at), today), raw), shown(one.pa, units),
+                    how);
   }
   for (const air::LeftOutReading& left : leak.leftOut) {
     const season::AirEvent& event = *recent.events[left.index];
     if (!event.gauge) continue;
-    carried << line(W::tr("%1: %2", "a day, a pressure")
+    carried << line(LeakWords::tr("%1: %2", "a day, a pressure")
                         .arg(PlainWords::day(dayOf(event.stamp.at), today), shown(static_cast<double>(event.gauge->pa), units)),
                     QStringLiteral("\u2013"), whyLeft(left.why));
   }
-  parts << part(units == UnitSystem::metric ? W::tr("Each reading, carried to 20 °C at sea level")
-                                            : W::tr("Each reading, carried to 68 °F at sea level"),
+  parts << part(units == UnitSystem::metric ? LeakWords::tr("Each reading, carried to 20 °C at sea level")
+                                            : LeakWords::tr("Each reading, carried to 68 °F at sea level"),
                 carried);
 
   if (leak.hasSlope) {
@@ -97,27 +97,28 @@ QVariantMap leakWhy(const season::Views& views, const season::UnitRecord& unit, 
     for (const air::LeakRun& run : leak.runs) pairs += static_cast<qlonglong>(run.count * (run.count - 1) / 2);
     QVariantList slope;
     const QString howSlope = leak.runs.size() == 1
-                                 ? W::tr("The middle one of the slopes of all %1 pairs (Theil 1950, Sen 1968).").arg(pairs)
-                                 : W::tr("The middle one of the slopes of all %1 pairs within %2 runs (Theil 1950, Sen 1968).")
+                                 ? LeakWords::tr("The middle one of the slopes of all %1 pairs (Theil 1950, Sen 1968).").arg(pairs)
+                                 : LeakWords::tr("The middle one of the slopes of all %1 pairs within %2 runs (Theil 1950, Sen 1968).")
                                        .arg(pairs)
                                        .arg(static_cast<qlonglong>(leak.runs.size()));
-    slope << line(W::tr("A week"), shown(leak.paPerWeek, units), howSlope);
+    slope << line(LeakWords::tr("A week"), shown(leak.paPerWeek, units), howSlope);
     if (leak.hasInterval)
-      slope << line(W::tr("95 % interval"), W::tr("%1 to %2").arg(shown(leak.low, units), shown(leak.high, units)),
-                    W::tr("By the ranks of the slopes (Sen 1968)."));
-    parts << part(W::tr("The slope"), slope, QStringLiteral("info"));
+      slope << line(LeakWords::tr("95 % interval"), LeakWords::tr("%1 to %2").arg(shown(leak.low, units), shown(leak.high, units)),
+                    LeakWords::tr("By the ranks of the slopes (Sen 1968)."));
+    parts << part(LeakWords::tr("The slope"), slope, QStringLiteral("info"));
   }
   QVariantList judged;
-  judged << line(W::tr("Loss that is allowed in a week"), shown(static_cast<double>(allowance.pa), units),
-                 !leak.hasInterval ? W::tr("Nothing is called a leak without an interval.")
-                 : leak.isLeaking  ? W::tr("All of the interval loses more than that.")
-                                   : W::tr("Not all of the interval loses more than that."));
-  parts << part(sheet == nullptr ? W::tr("No model sheet") : PlainWords::text(sheet->name), judged,
+  judged << line(LeakWords::tr("Loss that is allowed in a week"), shown(static_cast<double>(allowance.pa), units),
+                 !leak.hasInterval ? LeakWords::tr("Nothing is called a leak without an interval.")
+                 : leak.isLeaking  ? LeakWords::tr("All of the interval loses more than that.")
+                                   : LeakWords::tr("Not all of the interval loses more than that."));
+  parts << part(sheet == nullptr ? LeakWords::tr("No model sheet") : PlainWords::text(sheet->name), judged,
                 leak.isLeaking ? QStringLiteral("see") : QString());
   why.insert(QStringLiteral("parts"), parts);
-  why.insert(QStringLiteral("advice"), leak.isLeaking ? W::tr("Fill it, see the marks again, and look at the valve and the bladder. What "
-                                                              "goes on losing air needs a repair by the maker's instructions.")
-                                                      : QString());
+  why.insert(QStringLiteral("advice"), leak.isLeaking
+                                           ? LeakWords::tr("Fill it, see the marks again, and look at the valve and the bladder. What "
+                                                           "goes on losing air needs a repair by the maker's instructions.")
+                                           : QString());
   why.insert(QStringLiteral("caution"), GuideWords::caution(sheet));
   return why;
 }
