@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQuickStyle>
 #include <QQuickView>
@@ -11,6 +12,7 @@
 
 #include "qml/models/choices.h"
 #include "qml/models/shell.h"
+#include "qml/tokens/bundled_font.h"
 
 namespace snugline::app {
 
@@ -18,9 +20,13 @@ namespace {
 constexpr int kSamples = 4;  // smooth edges of the drawings on a GPU
 constexpr const char* kWords = "words";
 constexpr const char* kMain = "qrc:/qt/qml/Snugline/Main.qml";
+constexpr const char* kLine = "qrc:/qt/qml/Snugline/Line/Line.qml";
+// Expressions of a first screen run a few times each: to compile each to machine code first costs more than it saves.
+constexpr const char* kCompileAfter = "QV4_JIT_CALL_THRESHOLD";
 }  // namespace
 
 void prepare() {
+  if (!qEnvironmentVariableIsSet(kCompileAfter)) qputenv(kCompileAfter, "1000");
   QSurfaceFormat format = QSurfaceFormat::defaultFormat();
   format.setSamples(kSamples);
   QSurfaceFormat::setDefaultFormat(format);
@@ -64,13 +70,19 @@ void Composition::chooseLanguage() {
 }
 
 // The window goes first: its bindings look at the models.
-Composition::~Composition() { m_view.reset(); }
+Composition::~Composition() {
+  m_ahead.reset();
+  m_view.reset();
+}
 
 void Composition::load() {
   m_desk->open(m_places.book, m_places.ifMissing);
   m_view->setTitle(QStringLiteral("Snugline"));
   m_view->engine()->addImportPath(QStringLiteral("qrc:/qt/qml"));
   m_view->setResizeMode(QQuickView::SizeRootObjectToView);
+  // What the board is made of is read by the engine's own thread while this one makes the font ready and waits for the Book.
+  m_ahead = std::make_unique<QQmlComponent>(m_view->engine(), QUrl(QLatin1String(kLine)), QQmlComponent::Asynchronous);
+  static_cast<void>(tokens::bundledFamily());
   m_view->setInitialProperties({{QStringLiteral("shell"), QVariant::fromValue(m_shell.get())}});
   m_view->setSource(QUrl(QLatin1String(kMain)));
 }

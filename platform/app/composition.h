@@ -12,6 +12,7 @@
 #include "core/ports/gauge_port.h"
 #include "qml/models/desk.h"
 
+class QQmlComponent;
 class QQuickView;
 
 namespace snugline::models {
@@ -55,7 +56,8 @@ class Composition {
   std::unique_ptr<models::Desk> m_desk;
   std::unique_ptr<models::Shell> m_shell;
   std::unique_ptr<QQuickView> m_view;
-  QString m_language;  // that the glass speaks
+  QString m_language;                      // that the glass speaks
+  std::unique_ptr<QQmlComponent> m_ahead;  // the board's parts, kept read for the first time it is shown
 };
 
 // To be called before the application object: style, smooth edges.

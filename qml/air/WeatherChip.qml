@@ -2,7 +2,6 @@
 // The weather on the board: minus and plus move the temperature by one touch, the middle opens the rest. All words come in. Kept light,
 // because it stands in the first frame: rectangles and two lines of text.
 import QtQuick
-import QtQuick.Templates as T
 import Snugline.Parts
 import Snugline.Tokens
 
@@ -18,22 +17,19 @@ FocusScope {
     signal opened()
     signal stepped(int by)
 
-    component Sign: T.AbstractButton {
+    component Sign: Touchable {
         id: sign
         property bool plus: false
         width: Theme.touch
         height: chip.height
         autoRepeat: true
-        hoverEnabled: false
-        focusPolicy: Qt.StrongFocus
+        Accessible.role: Accessible.Button
         Accessible.name: text
-        Keys.onReturnPressed: clicked()
-        background: Item {
-            Rectangle { visible: sign.down; anchors.fill: parent; anchors.margins: Theme.grid / 2; radius: Theme.radius; color: Theme.wash }
-            Rectangle { anchors.centerIn: parent; width: 22; height: Theme.stroke + 1; color: chip.frame }
-            Rectangle { anchors.centerIn: parent; visible: sign.plus; width: Theme.stroke + 1; height: 22; color: chip.frame }
-            FocusFrame { shown: sign.visualFocus }
-        }
+        Accessible.onPressAction: clicked()
+        Rectangle { visible: sign.down; anchors.fill: parent; anchors.margins: Theme.grid / 2; radius: Theme.radius; color: Theme.wash }
+        Rectangle { anchors.centerIn: parent; width: 22; height: Theme.stroke + 1; color: chip.frame }
+        Rectangle { anchors.centerIn: parent; visible: sign.plus; width: Theme.stroke + 1; height: 22; color: chip.frame }
+        FocusFrame { shown: sign.visualFocus }
     }
 
     implicitWidth: 320
@@ -49,21 +45,18 @@ FocusScope {
         border.color: chip.frame
     }
     Sign { id: minus; objectName: "colder"; text: qsTr("Colder"); onClicked: chip.stepped(-1) }
-    T.AbstractButton {
+    Touchable {
         id: open
         objectName: "weather"
         anchors { left: minus.right; right: plus.left; top: parent.top; bottom: parent.bottom }
-        hoverEnabled: false
-        focusPolicy: Qt.StrongFocus
+        Accessible.role: Accessible.Button
         Accessible.name: qsTr("Weather") + ". " + [chip.figures, chip.words].filter(w => w.length > 0).join(". ")
-        Keys.onReturnPressed: clicked()
+        Accessible.onPressAction: clicked()
         onClicked: chip.opened()
-        background: Item {
-            Rectangle { visible: open.down; anchors.fill: parent; anchors.margins: Theme.grid / 2; color: Theme.wash }
-            Rectangle { y: Theme.grid; width: Theme.hairlineWidth; height: parent.height - 2 * y; color: Theme.hairline }
-            Rectangle { y: Theme.grid; x: parent.width - width; width: Theme.hairlineWidth; height: parent.height - 2 * y; color: Theme.hairline }
-            FocusFrame { shown: open.visualFocus }
-        }
+        Rectangle { visible: open.down; anchors.fill: parent; anchors.margins: Theme.grid / 2; color: Theme.wash }
+        Rectangle { y: Theme.grid; width: Theme.hairlineWidth; height: parent.height - 2 * y; color: Theme.hairline }
+        Rectangle { y: Theme.grid; x: parent.width - width; width: Theme.hairlineWidth; height: parent.height - 2 * y; color: Theme.hairline }
+        FocusFrame { shown: open.visualFocus }
         Column {
             id: middle
             anchors.verticalCenter: parent.verticalCenter

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 // The head of a lane: its name and count. A touch folds the lane away or out.
 import QtQuick
-import QtQuick.Controls.Basic
 import Snugline.Parts
 import Snugline.Tokens
 
-ItemDelegate {
+Touchable {
     id: head
 
     property string title: ""
@@ -15,27 +14,23 @@ ItemDelegate {
     signal toggled()
 
     implicitHeight: Math.max(Theme.touch, column.implicitHeight + 2 * Theme.grid)
-    padding: 0
-    hoverEnabled: false
-    focusPolicy: Qt.StrongFocus
+    Accessible.role: Accessible.Button
     Accessible.name: head.title + ". " + (empty.length > 0 ? empty : isOpen ? qsTr("open") : qsTr("folded"))
-    Keys.onReturnPressed: clicked()
+    Accessible.onPressAction: clicked()
     onClicked: toggled()
 
-    contentItem: Item {
-        Column {
-            id: column
-            anchors { left: parent.left; right: fold.left; bottom: parent.bottom; bottomMargin: Theme.grid; rightMargin: Theme.gap }
-            Words { width: parent.width; text: head.title; size: "head"; tone: head.tone; Accessible.ignored: true }
-            Words { width: parent.width; visible: text.length > 0; text: head.empty; size: "small"; tone: "quiet"; Accessible.ignored: true }
-        }
-        IconStroke {
-            id: fold
-            visible: head.empty.length === 0
-            anchors { right: parent.right; rightMargin: Theme.gap; bottom: parent.bottom; bottomMargin: Theme.grid }
-            name: head.isOpen ? "up" : "down"
-            color: Theme.slate
-        }
+    Column {
+        id: column
+        anchors { left: parent.left; right: fold.left; bottom: parent.bottom; bottomMargin: Theme.grid; rightMargin: Theme.gap }
+        Words { width: parent.width; text: head.title; size: "head"; tone: head.tone; Accessible.ignored: true }
+        Words { width: parent.width; visible: text.length > 0; text: head.empty; size: "small"; tone: "quiet"; Accessible.ignored: true }
     }
-    background: Item { FocusFrame { shown: head.visualFocus } }
+    IconStroke {
+        id: fold
+        visible: head.empty.length === 0
+        anchors { right: parent.right; rightMargin: Theme.gap; bottom: parent.bottom; bottomMargin: Theme.grid }
+        name: head.isOpen ? "up" : "down"
+        color: Theme.slate
+    }
+    FocusFrame { shown: head.visualFocus }
 }

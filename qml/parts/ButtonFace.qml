@@ -1,59 +1,68 @@
 // SPDX-License-Identifier: Apache-2.0
 // What stands on a BigButton: an icon beside one or two lines of words, centred, wrapping when the button is narrow.
 import QtQuick
+import Snugline.Parts
 import Snugline.Tokens
 
 Item {
     id: face
 
-    property string text: ""
+    required property Touchable owner     // whose text and font it shows
     property string detail: ""
     property string sign: ""
-    property font font
     property color color: Theme.ink
-    readonly property real signRoom: icon.visible ? icon.width + (text.length > 0 ? Theme.grid : 0) : 0
-    readonly property real wordsWidth: Math.max(line.advanceWidth, second.advanceWidth) + 2
+    readonly property real signSide: 28 * Math.min(Theme.textScale, 1.6)
+    readonly property bool isSigned: sign.length > 0
+    readonly property bool isWorded: owner.text.length > 0
+    readonly property real signRoom: isSigned ? signSide + (isWorded ? Theme.grid : 0) : 0
+    readonly property real wordsWidth: Math.max(owner.textAdvance, detail.length > 0 ? owner.advanceOf(detail, Qt.font({ family: Theme.family, pixelSize: Theme.smallSize })) : 0) + 2
+    readonly property real linesHeight: line.implicitHeight + (second.active ? second.implicitHeight : 0)
     // Width at which nothing wraps; does not depend on the width given.
     readonly property real naturalWidth: wordsWidth + signRoom
 
     implicitWidth: naturalWidth
-    implicitHeight: Math.max(lines.implicitHeight, icon.visible ? icon.height : 0)
+    implicitHeight: Math.max(linesHeight, isSigned ? signSide : 0)
 
-    TextMetrics { id: line; font: face.font; text: face.text }
-    TextMetrics { id: second; font.family: Theme.family; font.pixelSize: Theme.smallSize; text: face.detail }
-    Row {
+    Item {
+        id: box
         anchors.centerIn: parent
-        spacing: Theme.grid
-        IconStroke {
-            id: icon
-            name: face.sign
-            visible: name.length > 0
-            color: face.color
+        width: face.signRoom + (face.isWorded ? line.width : 0)
+        height: Math.max(face.isWorded ? lines.height : 0, face.isSigned ? face.signSide : 0)
+        Loader {                          // most buttons have no sign
+            active: face.isSigned
             anchors.verticalCenter: parent.verticalCenter
+            sourceComponent: IconStroke { name: face.sign; color: face.color; side: face.signSide }
         }
-        Column {
+        Item {
             id: lines
             anchors.verticalCenter: parent.verticalCenter
-            visible: face.text.length > 0
-            width: Math.min(face.width - face.signRoom, face.wordsWidth)
+            x: face.signRoom
+            visible: face.isWorded
+            width: line.width
+            height: face.linesHeight
             Text {
-                width: parent.width
-                text: face.text
-                font: face.font
+                id: line
+                width: Math.min(face.width - face.signRoom, face.wordsWidth)
+                text: face.owner.text
+                font: face.owner.font
                 color: face.color
-                horizontalAlignment: icon.visible ? Text.AlignLeft : Text.AlignHCenter
+                horizontalAlignment: face.isSigned ? Text.AlignLeft : Text.AlignHCenter
                 wrapMode: Text.Wrap
                 textFormat: Text.PlainText
                 Accessible.ignored: true
             }
-            Words {
-                width: parent.width
-                visible: face.detail.length > 0
-                text: face.detail
-                size: "small"
-                color: face.color
-                horizontalAlignment: icon.visible ? Text.AlignLeft : Text.AlignHCenter
-                Accessible.ignored: true
+            Loader {
+                id: second
+                active: face.detail.length > 0
+                y: line.height
+                width: line.width
+                sourceComponent: Words {
+                    text: face.detail
+                    size: "small"
+                    color: face.color
+                    horizontalAlignment: face.isSigned ? Text.AlignLeft : Text.AlignHCenter
+                    Accessible.ignored: true
+                }
             }
         }
     }

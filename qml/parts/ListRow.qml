@@ -2,10 +2,10 @@
 // A row of a list: number, title, reason, and at the right whatever the caller puts in (a fit strip) over a small note.
 // Below 480 px or above 130 % text it stacks: number and title, reason, then what stood at the right.
 import QtQuick
-import QtQuick.Controls.Basic
+import Snugline.Parts
 import Snugline.Tokens
 
-ItemDelegate {
+Touchable {
     id: row
 
     property string number: ""            // jersey number, kept as text
@@ -20,16 +20,22 @@ ItemDelegate {
     readonly property bool stacked: Theme.rowsStack(width)
     function joined(words: var): string { return words.filter(word => word.length > 0).join(". ") }
 
-    padding: Theme.gap
+    readonly property real padding: Theme.gap
+
+    implicitWidth: 2 * padding
     implicitHeight: Math.max(Theme.touch, face.implicitHeight + 2 * padding)
-    hoverEnabled: false
-    focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
     Accessible.name: joined([number, title, detail, tagText, note])
-    Keys.onReturnPressed: clicked()
-    Keys.onEnterPressed: clicked()
+    Accessible.onPressAction: clicked()
 
-    contentItem: Item { }                 // what is seen stands beside it, so that the slot has one place
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.card
+        radius: Theme.radius
+        border.width: row.down ? Theme.stroke * 2 : Theme.hairlineWidth
+        border.color: row.down ? Theme.ink : Theme.hairline
+    }
+    FocusFrame { shown: row.visualFocus }
     RowFace {
         id: face
         x: row.padding
@@ -45,12 +51,5 @@ ItemDelegate {
         tagShape: row.tagShape
         tone: row.tone
         stacked: row.stacked
-    }
-    background: Rectangle {
-        color: Theme.card
-        radius: Theme.radius
-        border.width: row.down ? Theme.stroke * 2 : Theme.hairlineWidth
-        border.color: row.down ? Theme.ink : Theme.hairline
-        FocusFrame { shown: row.visualFocus }
     }
 }

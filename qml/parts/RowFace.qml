@@ -52,11 +52,11 @@ Item {
     }
     Flow {
         id: side
-        readonly property bool any: slot.visible || noteWords.visible || tag.visible
+        readonly property bool any: slot.visible || noteWords.active || tag.active
         visible: any
         x: face.stacked ? 0 : face.width - width
         y: face.stacked ? Math.max(figure.height, words.height) + (any ? Theme.grid : 0) : (face.height - height) / 2
-        width: !any ? 0 : face.stacked ? face.width : Math.max(slot.visible ? slot.width : 0, noteWords.implicitWidth, tag.visible ? tag.implicitWidth : 0)
+        width: !any ? 0 : face.stacked ? face.width : Math.max(slot.visible ? slot.width : 0, noteWords.active ? noteWords.implicitWidth : 0, tag.active ? tag.implicitWidth : 0)
         height: any ? implicitHeight : 0
         spacing: face.stacked ? Theme.gap : 4
         Item {
@@ -65,7 +65,17 @@ Item {
             width: childrenRect.width
             height: childrenRect.height
         }
-        Tag { id: tag; visible: face.tagText.length > 0; text: face.tagText; tone: face.tagTone; shape: face.tagShape; Accessible.ignored: true }
-        Words { id: noteWords; visible: text.length > 0; text: face.note; size: "small"; tone: "quiet"; Accessible.ignored: true }
+        Loader {
+            id: tag
+            active: face.tagText.length > 0
+            visible: active
+            sourceComponent: Tag { text: face.tagText; tone: face.tagTone; shape: face.tagShape; Accessible.ignored: true }
+        }
+        Loader {
+            id: noteWords
+            active: face.note.length > 0
+            visible: active
+            sourceComponent: Words { text: face.note; size: "small"; tone: "quiet"; Accessible.ignored: true }
+        }
     }
 }

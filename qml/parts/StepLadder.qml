@@ -26,8 +26,7 @@ Item {
         objectName: "indicator"
         visible: ladder.layout === "indicator"
         width: parent.width
-        topInset: Theme.grid
-        bottomInset: Theme.grid
+        inset: Theme.grid
         topPadding: 10
         bottomPadding: 10
         sign: "list"

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 // A wide panel that is one target: a door. Title, what waits behind it, and whatever the caller draws at the right.
 import QtQuick
-import QtQuick.Controls.Basic
+import Snugline.Parts
 import Snugline.Tokens
 
-ItemDelegate {
+Touchable {
     id: panel
 
     property string title: ""
     property string detail: ""
     property string more: ""
+    readonly property real padding: Theme.margin
     property string detailTone: "quiet"
     default property alias picture: slot.data
 
@@ -17,15 +18,17 @@ ItemDelegate {
 
     implicitHeight: Math.max(Theme.answerHeight * 1.4, words.implicitHeight + 2 * padding)
     implicitWidth: 320
-    padding: Theme.margin
-    hoverEnabled: false
-    focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
     Accessible.name: joined([title, detail, more])
-    Keys.onReturnPressed: clicked()
-    Keys.onEnterPressed: clicked()
+    Accessible.onPressAction: clicked()
 
-    contentItem: Item { }                 // what is seen stands beside it, so that the slot has one place
+    Rectangle {
+        anchors.fill: parent
+        radius: Theme.radius
+        color: Theme.card
+        border.width: panel.down ? Theme.stroke * 2 : Theme.stroke
+        border.color: Theme.ink
+    }
     Column {
         id: words
         x: panel.padding
@@ -44,11 +47,5 @@ ItemDelegate {
         height: panel.height - 2 * panel.padding
         width: Math.min(height * 1.1, panel.width * 0.34)
     }
-    background: Rectangle {
-        radius: Theme.radius
-        color: Theme.card
-        border.width: panel.down ? Theme.stroke * 2 : Theme.stroke
-        border.color: Theme.ink
-        FocusFrame { shown: panel.visualFocus }
-    }
+    FocusFrame { shown: panel.visualFocus }
 }

@@ -2,6 +2,7 @@
 // Every colour, size and weight of the screens stands here once. Units: px at tablet scale (72 px = 12 mm).
 pragma Singleton
 import QtQuick
+import Snugline.Tokens
 
 QtObject {
     id: theme
@@ -57,9 +58,7 @@ QtObject {
     readonly property color lakeWash: tints.lakeWash
 
     // B612, drawn to be read at a glance; loaded from the program, never from the system.
-    readonly property FontLoader regularFace: FontLoader { source: "B612-Regular.otf" }
-    readonly property FontLoader boldFace: FontLoader { source: "B612-Bold.otf" }
-    readonly property string family: regularFace.name
+    readonly property string family: BundledFont.family
 
     readonly property int titleSize: Math.round((phone ? 28 : 34) * textScale)
     readonly property int headSize: Math.round((phone ? 21 : 24) * textScale)

@@ -12,7 +12,7 @@ function isShown(item) {
     return item.visible && item.opacity > 0 && item.width > 0 && item.height > 0
 }
 function isControl(item) {
-    return item.clicked !== undefined && item.pressed !== undefined && item.focusPolicy !== undefined
+    return item.clicked !== undefined && item.visualFocus !== undefined
 }
 
 // Nothing sticks out sideways, nothing is cut off, everything touched is large enough and says its name.

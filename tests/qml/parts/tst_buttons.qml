@@ -27,6 +27,8 @@ TestCase {
     Component { id: button; BigButton { text: "On the mark"; x: 20; y: 20 } }
     Component { id: answers; AnswerBar { width: 780; answers: [{ name: "low", text: "Sits low" }, { name: "snug", text: "On the mark" }, { name: "high", text: "Sits high" }] } }
     Component { id: choices; ChoiceRow { width: 500; choices: [{ name: "mm", text: "mm" }, { name: "in", text: "inches" }] } }
+    Component { id: icon; IconStroke { side: 96; width: 96; height: 96; weight: 8 } }
+    Component { id: scrolled; Flickable { width: 300; height: 100; contentHeight: 600; BigButton { text: "On the mark" } } }
     Component { id: spy; SignalSpy { } }
 
     function test_a_button_answers_a_finger_and_the_keyboard(): void {
@@ -53,6 +55,54 @@ TestCase {
         touch.move(0, item, 10, item.height + 200).commit()
         touch.release(0, item, 10, item.height + 200).commit()
         compare(clicks.count, 0)
+    }
+    function test_a_button_that_is_switched_off_or_hidden_under_the_finger_is_not_pressed_data(): var {
+        return [{ tag: "off", property: "enabled" }, { tag: "hidden", property: "visible" }]
+    }
+    function test_a_button_that_is_switched_off_or_hidden_under_the_finger_is_not_pressed(row: var): void {
+        const item = createTemporaryObject(button, testCase)
+        const clicks = createTemporaryObject(spy, testCase, { target: item, signalName: "clicked" })
+        const touch = touchEvent(item)
+        touch.press(0, item, 10, 10).commit()
+        item[row.property] = false
+        verify(!item.down)
+        item[row.property] = true
+        touch.release(0, item, 10, 10).commit()
+        compare(clicks.count, 0)
+    }
+    function test_a_list_that_moves_under_the_finger_takes_the_press_away(): void {
+        const list = createTemporaryObject(scrolled, testCase)
+        const item = list.contentItem.children[0]
+        const clicks = createTemporaryObject(spy, testCase, { target: item, signalName: "clicked" })
+        mousePress(item, 10, 60)
+        verify(item.down)
+        for (let y = 50; y >= -80; y -= 10)
+            mouseMove(item, 10, 60 + (y - 60) / 2)
+        verify(list.moving)
+        verify(!item.down)
+        mouseRelease(list, 10, 10)
+        compare(clicks.count, 0)
+    }
+    function test_the_frame_of_the_keyboard_shows_where_tab_came_and_not_where_a_finger_was(): void {
+        const item = createTemporaryObject(button, testCase)
+        mouseClick(item)
+        verify(item.activeFocus)
+        verify(!item.visualFocus)
+        item.focus = false
+        item.forceActiveFocus(Qt.TabFocusReason)
+        verify(item.visualFocus)
+        item.focus = false
+        verify(!item.visualFocus)
+    }
+    function test_an_icon_is_painted_where_its_strokes_are_and_an_unknown_one_not_at_all(): void {
+        const sign = createTemporaryObject(icon, testCase, { name: "inform", color: "#000000" })
+        const dark = (x, y) => grabImage(sign).red(x, y) < 100
+        // A circle of radius 10 round the middle of 24 units, drawn on 96 px.
+        tryVerify(() => dark(8, 48))
+        verify(dark(88, 48))
+        verify(dark(48, 88))
+        verify(!dark(28, 28))
+        compare(createTemporaryObject(icon, testCase, { name: "none such" }).strokes, "")
     }
     function test_a_button_names_itself_with_both_lines(): void {
         const item = createTemporaryObject(button, testCase, { detail: "25 mm" })
