@@ -234,6 +234,23 @@ void Gallery::otherScreens() {
   go("book");
   shoot(QStringLiteral("book"));
   showBook("season");
+  m_screen = QStringLiteral("book");
+  shoot(QStringLiteral("season"));
+  showBook("matching");
+  shoot(QStringLiteral("matching"));
+  const QVariantList matched = m_composition.shell().season()->matching()->rows();
+  const auto pair = std::find_if(matched.begin(), matched.end(), [](const QVariant& row) { return row.toMap().value(QStringLiteral("kind")) == QLatin1String("pair"); });
+  if (pair != matched.end()) {
+    press(pair->toMap().value(QStringLiteral("name")).toByteArray().constData());
+    shoot(QStringLiteral("matching-pair"));
+    press("set-aside");
+    shoot(QStringLiteral("matching-aside"));
+  }
+  showBook("plan");
+  shoot(QStringLiteral("plan"));
+  scrollTo("month-bars");
+  shoot(QStringLiteral("plan-charts"));
+  showBook("season");
   shoot(QStringLiteral("season"));
   showBook("settings");
   shoot(QStringLiteral("settings"));

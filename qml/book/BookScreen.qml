@@ -18,7 +18,7 @@ FocusScope {
 
     readonly property var pages: ({ athletes: athletesPage, form: formPage, roster: rosterPage, helmets: helmetsPage, unit: unitPage,
                                     pair: pairPage, sheets: sheetsPage, settings: settingsPage,
-                                    air: airPage, gauge: gaugePage, season: seasonPage })
+                                    air: airPage, gauge: gaugePage, season: seasonPage, matching: matchingPage, plan: planPage })
 
     // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
@@ -133,7 +133,15 @@ FocusScope {
     }
     Component {
         id: seasonPage
-        SeasonPage { season: book.season; settings: book.settings; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id) }
+        SeasonPage { season: book.season; settings: book.settings; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id); onChosen: name => book.push(name, {}) }
+    }
+    Component {
+        id: matchingPage
+        MatchingPage { matching: book.season.matching; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id) }
+    }
+    Component {
+        id: planPage
+        PlanPage { plan: book.season.plan; onBack: book.goBack() }
     }
     Component {
         id: airPage

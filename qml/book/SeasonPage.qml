@@ -13,11 +13,14 @@ PageFrame {
     required property SettingsModel settings
 
     signal openAthlete(string athleteId)
+    signal chosen(string name)
 
     title: qsTr("Season")
     subtitle: page.settings.teamWords
     hasBack: true
 
+    ListRow { objectName: "matching"; Layout.fillWidth: true; title: qsTr("Matching"); detail: qsTr("Heads to helmets for the whole roster, and what is short"); onClicked: page.chosen("matching") }
+    ListRow { objectName: "plan"; Layout.fillWidth: true; title: qsTr("Plan"); detail: qsTr("What lapses, what goes out, what to order"); onClicked: page.chosen("plan") }
     SeasonSection {
         objectName: "said-again"
         Layout.fillWidth: true

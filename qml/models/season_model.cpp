@@ -6,7 +6,12 @@
 
 namespace snugline::models {
 
-SeasonModel::SeasonModel(Desk* desk, Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+SeasonModel::SeasonModel(Desk* desk, Choices* choices, QObject* parent)
+    : QObject(parent),
+      m_desk(desk),
+      m_choices(choices),
+      m_matching(new MatchingModel(desk, choices, this)),
+      m_plan(new PlanModel(desk, choices, this)) {
   connect(desk, &Desk::opened, this, &SeasonModel::changed);
   connect(desk, &Desk::changed, this, &SeasonModel::changed);
   connect(choices, &Choices::changed, this, &SeasonModel::changed);

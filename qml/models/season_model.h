@@ -10,6 +10,8 @@
 
 #include "choices.h"
 #include "desk.h"
+#include "matching_model.h"
+#include "plan_model.h"
 #include "sentences.h"
 
 namespace snugline::models {
@@ -20,13 +22,17 @@ class SeasonModel : public QObject {
   QML_UNCREATABLE("built by the composition root")
   Q_PROPERTY(QString words READ words NOTIFY changed)               // for the way in: "2 places said again and again"
   Q_PROPERTY(QVariantList saidAgain READ saidAgain NOTIFY changed)  // {name, title, detail, tone, athlete}: athlete empty for a model
-  Q_PROPERTY(QString againRule READ againRule NOTIFY changed)       // when a place is listed
+  Q_PROPERTY(snugline::models::MatchingModel* matching READ matching CONSTANT)
+  Q_PROPERTY(snugline::models::PlanModel* plan READ plan CONSTANT)
+  Q_PROPERTY(QString againRule READ againRule NOTIFY changed)  // when a place is listed
  public:
   SeasonModel(Desk* desk, Choices* choices, QObject* parent = nullptr);
 
   [[nodiscard]] QString words() const;
   [[nodiscard]] QVariantList saidAgain() const;
   [[nodiscard]] QString againRule() const;
+  [[nodiscard]] MatchingModel* matching() const { return m_matching; }
+  [[nodiscard]] PlanModel* plan() const { return m_plan; }
 
  signals:
   void changed();
@@ -36,6 +42,8 @@ class SeasonModel : public QObject {
 
   Desk* m_desk;
   Choices* m_choices;
+  MatchingModel* m_matching;
+  PlanModel* m_plan;
 };
 
 }  // namespace snugline::models
