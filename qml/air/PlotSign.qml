@@ -1,26 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 // One kind of the plot as its legend shows it: "raw", "carried", "refill", "slope".
 import QtQuick
-import QtQuick.Shapes
+import Snugline.Parts
 import Snugline.Tokens
 
-Shape {
+SignGlyph {
     id: sign
 
     property string kind: ""
-    readonly property var paths: ({
-        "raw": "M 9 6 h 10 v 10 h -10 Z", "carried": "M 9 11 a 5 5 0 1 0 10 0 a 5 5 0 1 0 -10 0 Z",
-        "refill": "M 14 21 V 2 M 8 10 L 14 2 L 20 10", "slope": "M 1 6 L 27 16 M 4 3 V 12 M 10 5 V 14 M 16 8 V 17 M 22 10 V 19"
-    })
-    readonly property color ink: kind === "refill" ? Theme.ochre : kind === "slope" ? Theme.lake : kind === "raw" ? Theme.slate : Theme.ink
 
-    width: 28
-    height: 22
-    ShapePath {
-        strokeColor: sign.ink
-        strokeWidth: Theme.stroke
-        fillColor: sign.kind === "carried" ? sign.ink : "transparent"
-        joinStyle: ShapePath.RoundJoin
-        PathSvg { path: sign.paths[sign.kind] ?? "" }
-    }
+    implicitWidth: 24
+    implicitHeight: 24
+    color: kind === "refill" ? Theme.ochre : kind === "slope" ? Theme.lake : kind === "raw" ? Theme.slate : Theme.ink
+    weight: kind === "carried" ? 10 : Theme.stroke   // a dot is one fat stroke
+    strokes: kind === "raw" ? "M 7 7 H 17 V 17 H 7 Z"
+           : kind === "carried" ? "M 12 12 H 12.1"
+           : kind === "refill" ? "M 12 22 V 3 M 6 10 L 12 3 L 18 10"
+           : kind === "slope" ? "M 1 7 L 23 17 M 4 4 V 13 M 9 6 V 15 M 14 9 V 18 M 19 11 V 20" : ""
 }

@@ -136,6 +136,58 @@
     </message>
 </context>
 <context>
+    <name>SeasonWords</name>
+    <message numerus="yes">
+        <source>%n point(s) not seen</source>
+        <translation>
+            <numerusform>%n point not seen</numerusform>
+            <numerusform>%n points not seen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n year(s) since its first label</source>
+        <translation>
+            <numerusform>%n year since its first label</numerusform>
+            <numerusform>%n years since its first label</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more not counted: on hold, in repair, out of service or unread.</source>
+        <translation>
+            <numerusform>%n more not counted: on hold, in repair, out of service or unread.</numerusform>
+            <numerusform>%n more not counted: on hold, in repair, out of service or unread.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A helmet that goes out is away for %n days. Its new label is judged by the year in which it comes back.</source>
+        <translation>
+            <numerusform>A helmet that goes out is away for %n day. Its new label is judged by the year in which it comes back.</numerusform>
+            <numerusform>A helmet that goes out is away for %n days. Its new label is judged by the year in which it comes back.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a birth year count as growing.</source>
+        <translation>
+            <numerusform>%n without a birth year counts as growing.</numerusform>
+            <numerusform>%n without a birth year count as growing.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n never taped: taken as any head of that age.</source>
+        <translation>
+            <numerusform>%n never taped: taken as any head of that age.</numerusform>
+            <numerusform>%n never taped: taken as any head of that age.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tape(s) are stale.</source>
+        <translation>
+            <numerusform>%n tape is stale.</numerusform>
+            <numerusform>%n tapes are stale.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Shelf</name>
     <message numerus="yes">
         <source>%n more of sizes under 1 % likely</source>
@@ -297,6 +349,47 @@
         <translation>
             <numerusform>%n more after this one</numerusform>
             <numerusform>%n more after this one</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::MatchingModel</name>
+    <message numerus="yes">
+        <source>%1 of %n heads have a helmet that can be given.</source>
+        <translation>
+            <numerusform>%1 of %n head has a helmet that can be given.</numerusform>
+            <numerusform>%1 of %n heads have a helmet that can be given.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PlanModel</name>
+    <message numerus="yes">
+        <source>%n week(s)</source>
+        <translation>
+            <numerusform>%n week</numerusform>
+            <numerusform>%n weeks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s), %1</source>
+        <translation>
+            <numerusform>%n helmet, %1</numerusform>
+            <numerusform>%n helmets, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n past their age limit</source>
+        <translation>
+            <numerusform>; %n past its age limit</numerusform>
+            <numerusform>; %n past their age limit</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s): %1</source>
+        <translation>
+            <numerusform>%n helmet: %1</numerusform>
+            <numerusform>%n helmets: %1</numerusform>
         </translation>
     </message>
 </context>

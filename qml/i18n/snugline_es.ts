@@ -3574,6 +3574,49 @@
     </message>
 </context>
 <context>
+    <name>MatchingPage</name>
+    <message>
+        <source>Matching</source>
+        <translation>Asignación</translation>
+    </message>
+    <message>
+        <source>Who wears one that can be given</source>
+        <translation>Quien usa uno que se puede dar</translation>
+    </message>
+    <message>
+        <source>Keeps it</source>
+        <translation>Lo conserva</translation>
+    </message>
+    <message>
+        <source>All anew</source>
+        <translation>Todo de nuevo</translation>
+    </message>
+    <message>
+        <source>Touch to take this back</source>
+        <translation>Toque para deshacer esto</translation>
+    </message>
+    <message>
+        <source>Pin this pair</source>
+        <translation>Fijar este par</translation>
+    </message>
+    <message>
+        <source>Stays, whatever the others get</source>
+        <translation>Queda, reciban lo que reciban los demás</translation>
+    </message>
+    <message>
+        <source>Not this helmet</source>
+        <translation>Este casco no</translation>
+    </message>
+    <message>
+        <source>Another one for this head</source>
+        <translation>Otro para esta cabeza</translation>
+    </message>
+    <message>
+        <source>Open the athlete</source>
+        <translation>Abrir atleta</translation>
+    </message>
+</context>
+<context>
     <name>NumberEntry</name>
     <message>
         <source>Less: %1</source>
@@ -3875,6 +3918,77 @@
         <source>%1 %</source>
         <comment>odds</comment>
         <translation>%1 %</translation>
+    </message>
+</context>
+<context>
+    <name>PlanPage</name>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Chance that a size is enough</source>
+        <translation>Probabilidad de que una talla alcance</translation>
+    </message>
+    <message>
+        <source>Athletes who come back</source>
+        <translation>Atletas que vuelven</translation>
+    </message>
+    <message>
+        <source>Away when sent out</source>
+        <translation>Fuera cuando se envía</translation>
+    </message>
+    <message>
+        <source>Short</source>
+        <translation>Faltan</translation>
+    </message>
+    <message>
+        <source>Order for the next season</source>
+        <translation>Pedido para la próxima temporada</translation>
+    </message>
+    <message>
+        <source>No size is known to be needed.</source>
+        <translation>No se sabe de ninguna talla que haga falta.</translation>
+    </message>
+    <message>
+        <source>What it costs is left to you.</source>
+        <translation>Lo que cuesta queda a su criterio.</translation>
+    </message>
+    <message>
+        <source>Send out</source>
+        <translation>Enviar</translation>
+    </message>
+    <message>
+        <source>Nothing to send out.</source>
+        <translation>Nada que enviar.</translation>
+    </message>
+    <message>
+        <source>What lapses</source>
+        <translation>Lo que vence</translation>
+    </message>
+    <message>
+        <source>Nothing lapses through the next season.</source>
+        <translation>Nada vence hasta el fin de la próxima temporada.</translation>
+    </message>
+    <message>
+        <source>Needed and good, by size</source>
+        <translation>Necesarios y buenos, por talla</translation>
+    </message>
+    <message>
+        <source>Certified at the start of each month</source>
+        <translation>Certificados al comienzo de cada mes</translation>
+    </message>
+    <message>
+        <source>As labels stand, by their earliest day, with nothing sent out.</source>
+        <translation>Según las etiquetas de hoy, por su día más temprano, sin enviar nada.</translation>
+    </message>
+    <message>
+        <source>What this rests on</source>
+        <translation>En qué se basa esto</translation>
+    </message>
+    <message>
+        <source>The maker&apos;s instructions and the rules of your league come first.</source>
+        <translation>Primero van las instrucciones del fabricante y las reglas de su liga.</translation>
     </message>
 </context>
 <context>
@@ -4347,6 +4461,269 @@
     <message>
         <source>Nothing so far.</source>
         <translation>Nada hasta ahora.</translation>
+    </message>
+    <message>
+        <source>Matching</source>
+        <translation>Asignación</translation>
+    </message>
+    <message>
+        <source>Heads to helmets for the whole roster, and what is short</source>
+        <translation>Cabezas y cascos de todo el plantel, y lo que falta</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>What lapses, what goes out, what to order</source>
+        <translation>Qué vence, qué se envía, qué pedir</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonWords</name>
+    <message>
+        <source>Size odds</source>
+        <translation>Probabilidad de la talla</translation>
+    </message>
+    <message>
+        <source>Odds so low that it is tried on first</source>
+        <translation>Probabilidad tan baja que primero se prueba</translation>
+    </message>
+    <message>
+        <source>Not the last helmet: a new first fit</source>
+        <translation>No es el último casco: un primer ajuste nuevo</translation>
+    </message>
+    <message>
+        <source>The last helmet of somebody else</source>
+        <translation>El último casco de otra persona</translation>
+    </message>
+    <message>
+        <source>This model and size did not fit at the last check</source>
+        <translation>Este modelo y talla no quedó bien en la última revisión</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) not seen</source>
+        <translation>
+            <numerusform>%n punto sin ver</numerusform>
+            <numerusform>%n puntos sin ver</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n year(s) since its first label</source>
+        <translation>
+            <numerusform>%n año desde su primera etiqueta</numerusform>
+            <numerusform>%n años desde su primera etiqueta</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not in service</source>
+        <translation>fuera de servicio</translation>
+    </message>
+    <message>
+        <source>on hold</source>
+        <translation>retenido</translation>
+    </message>
+    <message>
+        <source>in repair</source>
+        <translation>en reparación</translation>
+    </message>
+    <message>
+        <source>sent out</source>
+        <translation>enviado</translation>
+    </message>
+    <message>
+        <source>retired</source>
+        <translation>dado de baja</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdido</translation>
+    </message>
+    <message>
+        <source>a fault is open</source>
+        <translation>tiene una falla abierta</translation>
+    </message>
+    <message>
+        <source>label missing</source>
+        <translation>falta la etiqueta</translation>
+    </message>
+    <message>
+        <source>label not read yet</source>
+        <translation>etiqueta aún sin leer</translation>
+    </message>
+    <message>
+        <source>two readings of its label differ</source>
+        <translation>dos lecturas de su etiqueta no coinciden</translation>
+    </message>
+    <message>
+        <source>certification lapses too early, or may</source>
+        <translation>la certificación vence demasiado pronto, o puede vencer</translation>
+    </message>
+    <message>
+        <source>its model or size is not known</source>
+        <translation>no se conoce su modelo o talla</translation>
+    </message>
+    <message>
+        <source>off the charts</source>
+        <translation>fuera de las tablas</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>model, size</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>unknown model</source>
+        <translation>modelo desconocido</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>how many, of what</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>odds %1</source>
+        <translation>probabilidad %1</translation>
+    </message>
+    <message>
+        <source>never taped</source>
+        <translation>nunca medida</translation>
+    </message>
+    <message>
+        <source>by a stale tape</source>
+        <translation>con una medida vieja</translation>
+    </message>
+    <message>
+        <source>try on</source>
+        <translation>por probar</translation>
+    </message>
+    <message>
+        <source>the last helmet</source>
+        <translation>el último casco</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>fijado</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3</source>
+        <comment>serial, model and size, what speaks for it</comment>
+        <translation>%1, %2. %3</translation>
+    </message>
+    <message>
+        <source>Never taped: no size is known</source>
+        <translation>Nunca medida: no se conoce la talla</translation>
+    </message>
+    <message>
+        <source>No size of the models at hand is likely enough</source>
+        <translation>Ninguna talla de los modelos disponibles es bastante probable</translation>
+    </message>
+    <message>
+        <source>No helmet that can be given is of size %1 or near it</source>
+        <translation>Ningún casco que se pueda dar es de talla %1 ni cercana</translation>
+    </message>
+    <message>
+        <source>Fewer helmets than heads of size %1</source>
+        <translation>Menos cascos que cabezas de talla %1</translation>
+    </message>
+    <message>
+        <source>Only helmets that were set aside or did not fit at the last check</source>
+        <translation>Solo cascos apartados o que no quedaron bien en la última revisión</translation>
+    </message>
+    <message>
+        <source>%1, by a stale tape</source>
+        <translation>%1, con una medida vieja</translation>
+    </message>
+    <message>
+        <source>lapsed, or may have</source>
+        <translation>vencidos, o quizá vencidos</translation>
+    </message>
+    <message>
+        <source>in this season</source>
+        <translation>en esta temporada</translation>
+    </message>
+    <message>
+        <source>between the seasons</source>
+        <translation>entre las temporadas</translation>
+    </message>
+    <message>
+        <source>in the next season</source>
+        <translation>en la próxima temporada</translation>
+    </message>
+    <message>
+        <source>%1 returning and %2 new heads expected. %3 helmets are enough with a chance of %4 (asked %5); %6 of ours are good through the next season, once renewed.</source>
+        <translation>Se esperan %1 cabezas que vuelven y %2 nuevas. %3 cascos alcanzan con una probabilidad de %4 (pedida: %5); %6 de los nuestros sirven hasta el fin de la próxima temporada, una vez renovados.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more not counted: on hold, in repair, out of service or unread.</source>
+        <translation>
+            <numerusform>%n más sin contar: retenido, en reparación, fuera de servicio o sin leer.</numerusform>
+            <numerusform>%n más sin contar: retenidos, en reparación, fuera de servicio o sin leer.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Season %1 taken as %2, the next on the same days a year later.</source>
+        <translation>Temporada %1 tomada como %2; la próxima, en los mismos días un año después.</translation>
+    </message>
+    <message>
+        <source>Season %1: %2, the next on the same days a year later.</source>
+        <translation>Temporada %1: %2; la próxima, en los mismos días un año después.</translation>
+    </message>
+    <message numerus="yes">
+        <source>A helmet that goes out is away for %n days. Its new label is judged by the year in which it comes back.</source>
+        <translation>
+            <numerusform>Un casco enviado está fuera %n día. Su nueva etiqueta se juzga por el año en que vuelve.</numerusform>
+            <numerusform>Un casco enviado está fuera %n días. Su nueva etiqueta se juzga por el año en que vuelve.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each head returns with a chance of %1, none past age %2 (%3 are past it).</source>
+        <translation>Cada cabeza vuelve con una probabilidad de %1, ninguna después de los %2 años (%3 los pasan).</translation>
+    </message>
+    <message>
+        <source>%1 newcomers expected, with heads of %2-year-olds, in %3.</source>
+        <translation>Se esperan %1 nuevos, con cabezas de %2 años, en %3.</translation>
+    </message>
+    <message>
+        <source>no model known</source>
+        <translation>ningún modelo conocido</translation>
+    </message>
+    <message>
+        <source>Heads grow %1 mm a year through age %2, with a spread of %3 mm (Dutch boys 1997).</source>
+        <translation>Las cabezas crecen %1 mm al año hasta los %2 años, con una dispersión de %3 mm (niños neerlandeses, 1997).</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a birth year count as growing.</source>
+        <translation>
+            <numerusform>%n sin año de nacimiento se cuenta como en crecimiento.</numerusform>
+            <numerusform>%n sin año de nacimiento se cuentan como en crecimiento.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n never taped: taken as any head of that age.</source>
+        <translation>
+            <numerusform>%n nunca medida: se toma como cualquier cabeza de esa edad.</numerusform>
+            <numerusform>%n nunca medidas: se toman como cualquier cabeza de esa edad.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tape(s) are stale.</source>
+        <translation>
+            <numerusform>%n medida es vieja.</numerusform>
+            <numerusform>%n medidas son viejas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 heads expected off the charts; no order covers them.</source>
+        <translation>Se esperan %1 cabezas fuera de las tablas; ningún pedido las cubre.</translation>
+    </message>
+    <message>
+        <source>These wishes contradict each other. Take one of them back.</source>
+        <translation>Estos deseos se contradicen. Deshaga uno de ellos.</translation>
     </message>
 </context>
 <context>
@@ -5887,6 +6264,196 @@
     <message>
         <source>The two were not the same. Begin again.</source>
         <translation>No eran iguales. Empiece de nuevo.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::MatchingModel</name>
+    <message>
+        <source>No helmet, %1</source>
+        <translation>Sin casco, %1</translation>
+    </message>
+    <message>
+        <source>Another helmet than now, %1</source>
+        <translation>Otro casco que ahora, %1</translation>
+    </message>
+    <message>
+        <source>As now, %1</source>
+        <translation>Como ahora, %1</translation>
+    </message>
+    <message>
+        <source>Pins that cannot be</source>
+        <translation>Pares fijados que no pueden ser</translation>
+    </message>
+    <message>
+        <source>%1: the helmet is barred</source>
+        <translation>%1: el casco no se puede dar</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>En el estante</translation>
+    </message>
+    <message>
+        <source>Short</source>
+        <translation>Faltan</translation>
+    </message>
+    <message>
+        <source>Nothing.</source>
+        <translation>Nada.</translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation>Sobran</translation>
+    </message>
+    <message>
+        <source>%1 cannot be given</source>
+        <translation>%1 no se puede dar</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>what keeps it, model and size</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Nobody is on the roster yet.</source>
+        <translation>Aún no hay nadie en el plantel.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n heads have a helmet that can be given.</source>
+        <translation>
+            <numerusform>%1 de %n cabeza tiene un casco que se puede dar.</numerusform>
+            <numerusform>%1 de %n cabezas tienen un casco que se puede dar.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Certified through %1, in service, and of a size that is likely.</source>
+        <translation>Certificado hasta el %1, en servicio y de una talla probable.</translation>
+    </message>
+    <message>
+        <source>The season&apos;s end is not set: certified today, in service, and of a size that is likely.</source>
+        <translation>El fin de la temporada no está puesto: certificado hoy, en servicio y de una talla probable.</translation>
+    </message>
+    <message>
+        <source>−ln %1</source>
+        <translation>−ln %1</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Suma</translation>
+    </message>
+    <message>
+        <source>What this pair costs</source>
+        <translation>Lo que cuesta este par</translation>
+    </message>
+    <message>
+        <source>As many heads as possible come first, then the least sum over all pairs. Nothing is written down here.</source>
+        <translation>Primero, tantas cabezas como sea posible; después, la menor suma de todos los pares. Aquí no se anota nada.</translation>
+    </message>
+    <message>
+        <source>A size by the tape is where to start. The fit on the head decides.</source>
+        <translation>La talla por la cinta es por dónde empezar. Decide el ajuste en la cabeza.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>an athlete, a helmet</comment>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>Pinned: %1, %2</source>
+        <translation>Fijado: %1, %2</translation>
+    </message>
+    <message>
+        <source>Set aside: %1, %2</source>
+        <translation>Apartado: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PlanModel</name>
+    <message>
+        <source>This season %1, the next %2</source>
+        <comment>years</comment>
+        <translation>Esta temporada %1, la próxima %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n week(s)</source>
+        <translation>
+            <numerusform>%n semana</numerusform>
+            <numerusform>%n semanas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s), %1</source>
+        <translation>
+            <numerusform>%n casco, %1</numerusform>
+            <numerusform>%n cascos, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n past their age limit</source>
+        <translation>
+            <numerusform>; %n pasa su límite de edad</numerusform>
+            <numerusform>; %n pasan su límite de edad</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Before today</source>
+        <translation>Antes de hoy</translation>
+    </message>
+    <message>
+        <source>Send %1, back %2</source>
+        <translation>Enviar %1, vuelta %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s): %1</source>
+        <translation>
+            <numerusform>%n casco: %1</numerusform>
+            <numerusform>%n cascos: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 short of %2</source>
+        <comment>how many, of what</comment>
+        <translation>Faltan %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2, whatever is sent</source>
+        <translation>%1 a %2, se envíe lo que se envíe</translation>
+    </message>
+    <message>
+        <source>Order %1 of %2</source>
+        <comment>how many, of what</comment>
+        <translation>Pedir %1 de %2</translation>
+    </message>
+    <message>
+        <source>No more of %1</source>
+        <translation>No más de %1</translation>
+    </message>
+    <message>
+        <source>%1 enough</source>
+        <translation>%1 alcanzan</translation>
+    </message>
+    <message>
+        <source>%1 good</source>
+        <translation>%1 buenos</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>%1 certified</source>
+        <translation>%1 certificados</translation>
+    </message>
+    <message>
+        <source>%1 lapsed</source>
+        <translation>%1 vencidos</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation>Sin leer</translation>
+    </message>
+    <message>
+        <source>%1 without a label that is known</source>
+        <translation>%1 sin una etiqueta conocida</translation>
     </message>
 </context>
 <context>

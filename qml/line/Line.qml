@@ -147,9 +147,13 @@ PageFrame {
             }
         }
     }
-    foot: RowLayout {
+    foot: GridLayout {
+        id: acts
+        readonly property bool under: page.phone && Theme.textScale > 1.3    // large words side by side would break within a word
         Layout.fillWidth: true
-        spacing: Theme.gap
+        columns: under ? 1 : 2
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.grid
         BigButton {
             objectName: "start-line"
             Layout.fillWidth: true
@@ -170,7 +174,7 @@ PageFrame {
             rightPadding: leftPadding
             Layout.fillWidth: true
             Layout.preferredWidth: 1
-            large: true
+            large: !acts.under
             text: page.phone ? qsTr("Number") : qsTr("Jersey number")
             onClicked: page.go("jersey", "")
         }

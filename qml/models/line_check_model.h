@@ -26,7 +26,8 @@ class LineCheckModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("built by the composition root")
-  Q_PROPERTY(QVariantList tiles READ tiles NOTIFY changed)     // {athlete, jersey, name, noted, state}; state "", "off", "away", "snug" once it is written
+  Q_PROPERTY(QVariantList tiles READ tiles NOTIFY
+                 changed)  // {athlete, jersey, name, noted, state}; state "", "off", "away", "snug" once it is written
   Q_PROPERTY(QString summary READ summary NOTIFY changed)      // "14 stand here. Touch only what is off."
   Q_PROPERTY(QStringList apart READ apart NOTIFY changed)      // who is in the lane and cannot be seen in the line, and why
   Q_PROPERTY(QString allWords READ allWords NOTIFY changed)    // on the button: "All 12 others snug"

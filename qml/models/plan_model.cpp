@@ -163,10 +163,14 @@ QVariantList PlanModel::missing() const {
 QVariantList PlanModel::orders() const {
   QVariantList list;
   if (!m_answer) return list;
-  for (const season::Order& order : m_answer->orders) {
-    if (order.enough == 0 && order.good == 0 && order.notCounted == 0) continue;
-    list << entry(tr("%1 of %2", "how many, of what").arg(order.order).arg(SeasonWords::kind(m_desk->views(), order.sheet, order.size)),
-                  SeasonWords::order(order, m_wishes.cover), order.order > 0 ? "see" : "plain");
+  // What is to be ordered first; then what is there in plenty, with its reckoning too.
+  for (const bool isWanted : {true, false}) {
+    for (const season::Order& order : m_answer->orders) {
+      if ((order.order > 0) != isWanted || (order.enough == 0 && order.good == 0 && order.notCounted == 0)) continue;
+      const QString kind = SeasonWords::kind(m_desk->views(), order.sheet, order.size);
+      list << entry(isWanted ? tr("Order %1 of %2", "how many, of what").arg(order.order).arg(kind) : tr("No more of %1").arg(kind),
+                    SeasonWords::order(order, m_wishes.cover), isWanted ? "see" : "plain");
+    }
   }
   return list;
 }

@@ -2,7 +2,6 @@
 // Counts as bars that read without colour: filled, hollow, or striped, with the figure in words beside each. rows: [{ label, parts: [{ value,
 // words, kind: "full", "hollow", "striped" }] }]. joined: the parts of a row lie in one bar and its words under it.
 import QtQuick
-import QtQuick.Layouts
 import Snugline.Tokens
 
 Column {

@@ -24,7 +24,7 @@ Item {
         for (let i = 0; i < buttons.count; ++i) {
             const button = buttons.itemAt(i) as BigButton
             if (button)
-                most = Math.max(most, button.naturalWidth - (button.checked ? 28 * Math.min(Theme.textScale, 1.6) + Theme.grid : 0))
+                most = Math.max(most, button.naturalWidth + (button.checked ? 0 : 28 * Math.min(Theme.textScale, 1.6) + Theme.grid))   // with the room of the check, so that choosing moves nothing
         }
         widest = most
     }

@@ -8,7 +8,7 @@ if(SNUGLINE_APP)
   target_compile_definitions(line_field PUBLIC SNUGLINE_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
   target_link_libraries(line_field PUBLIC snugline_composition snugline_system)
 
-  add_executable(journey_line line_field/line_walks.cpp)
+  add_executable(journey_line line_field/line_walks.cpp line_field/season_walks.cpp)
   add_executable(journey_line_child line_field/kill_child.cpp)
   add_executable(journey_line_kill line_field/kill_walk.cpp)
   add_executable(journey_say line_field/say_walks.cpp line_field/said_walks.cpp)
