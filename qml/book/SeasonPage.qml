@@ -2,7 +2,6 @@
 // What is only seen over weeks, section by section.
 import QtQuick
 import QtQuick.Layouts
-import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 

@@ -42,18 +42,11 @@ QString relengthed(int direction) {
 QString SaidWords::times(int times, Day since, Day today) {
   if (times < 2) return {};
   const QString day = PlainWords::day(since, today);
-  switch (times) {
-    case 2:
-      return tr("second time since %1", "a day").arg(day);
-    case 3:
-      return tr("third time since %1", "a day").arg(day);
-    case 4:
-      return tr("fourth time since %1", "a day").arg(day);
-    case 5:
-      return tr("fifth time since %1", "a day").arg(day);
-    default:
-      return tr("%n times since %1", "a day", times).arg(day);
-  }
+  if (times == 2) return tr("second time since %1", "a day").arg(day);
+  if (times == 3) return tr("third time since %1", "a day").arg(day);
+  if (times == 4) return tr("fourth time since %1", "a day").arg(day);
+  if (times == 5) return tr("fifth time since %1", "a day").arg(day);
+  return tr("%n times since %1", "a day", times).arg(day);
 }
 
 QString SaidWords::place(fit::Mark where, fit::Side side) {
