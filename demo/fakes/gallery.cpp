@@ -238,6 +238,8 @@ void Gallery::otherScreens() {
   showBook("season");
   m_screen = QStringLiteral("book");
   shoot(QStringLiteral("season"));
+  scrollTo("look-bars");
+  shoot(QStringLiteral("season-charts"));
   showBook("matching");
   shoot(QStringLiteral("matching"));
   const QVariantList matched = m_composition.shell().season()->matching()->rows();

@@ -3,6 +3,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Parts
+import Snugline.Tokens
 import Snugline.Models
 
 PageFrame {
@@ -28,5 +29,27 @@ PageFrame {
         nothing: qsTr("Nothing so far.")
         rows: page.season.saidAgain
         onRowChosen: row => page.openAthlete(row.athlete)
+    }
+    GridLayout {
+        Layout.fillWidth: true
+        columns: page.width >= 900 && !Theme.stacks ? 2 : 1
+        columnSpacing: Theme.margin
+        rowSpacing: Theme.margin
+        ColumnLayout {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+            spacing: Theme.gap
+            Words { Layout.fillWidth: true; text: qsTr("The seven points, as last seen"); size: "head"; Accessible.role: Accessible.Heading }
+            Bars { objectName: "point-bars"; Layout.fillWidth: true; joined: true; rows: page.season.pointBars }
+        }
+        ColumnLayout {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+            spacing: Theme.gap
+            Words { Layout.fillWidth: true; text: qsTr("From a fit to the first look"); size: "head"; Accessible.role: Accessible.Heading }
+            Bars { objectName: "look-bars"; Layout.fillWidth: true; rows: page.season.lookBars }
+        }
     }
 }

@@ -4478,6 +4478,14 @@
         <source>What lapses, what goes out, what to order</source>
         <translation>Qué vence, qué se envía, qué pedir</translation>
     </message>
+    <message>
+        <source>The seven points, as last seen</source>
+        <translation>Los siete puntos, como se vieron por última vez</translation>
+    </message>
+    <message>
+        <source>From a fit to the first look</source>
+        <translation>Del ajuste al primer vistazo</translation>
+    </message>
 </context>
 <context>
     <name>SeasonWords</name>
@@ -6675,6 +6683,42 @@
     <message>
         <source>The same place on %1 days by one athlete, or by %2 athletes in one model. Pads and air may not reach the cause: try another size or model, and ask the maker.</source>
         <translation>El mismo lugar en %1 días por una persona, o por %2 atletas en un modelo. Puede que las almohadillas y el aire no lleguen a la causa: pruebe otra talla u otro modelo, y pregunte al fabricante.</translation>
+    </message>
+    <message>
+        <source>%1 sound</source>
+        <translation>%1 en buen estado</translation>
+    </message>
+    <message>
+        <source>%1 at fault</source>
+        <translation>%1 con falla</translation>
+    </message>
+    <message>
+        <source>%1 not seen</source>
+        <translation>%1 sin ver</translation>
+    </message>
+    <message>
+        <source>Same day</source>
+        <translation>El mismo día</translation>
+    </message>
+    <message>
+        <source>After 1 day</source>
+        <translation>A 1 día</translation>
+    </message>
+    <message>
+        <source>After 2 days</source>
+        <translation>A 2 días</translation>
+    </message>
+    <message>
+        <source>After 3 days</source>
+        <translation>A 3 días</translation>
+    </message>
+    <message>
+        <source>After more</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>Ninguno aún</translation>
     </message>
 </context>
 <context>

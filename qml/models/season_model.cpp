@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "season_model.h"
 
+#include "core/season/charts.h"
 #include "core/season/patterns.h"
+#include "sentences_gear.h"
 #include "sentences_said.h"
 
 namespace snugline::models {
@@ -36,6 +38,40 @@ QVariantList SeasonModel::saidAgain() const {
                         {QStringLiteral("tone"), pattern.isOpen ? QStringLiteral("see") : QStringLiteral("plain")},
                         {QStringLiteral("athlete"), PlainWords::text(pattern.athlete)}};
   }
+  return list;
+}
+
+namespace {
+QVariantMap bar(int value, const QString& words, const char* kind) {
+  return {{QStringLiteral("value"), value}, {QStringLiteral("words"), words}, {QStringLiteral("kind"), QLatin1String(kind)}};
+}
+}  // namespace
+
+QVariantList SeasonModel::pointBars() const {
+  QVariantList list;
+  if (!m_desk->isOpen()) return list;
+  const auto counts = season::pointsOver(m_desk->views());
+  for (const gear::Point point : gear::kPoints) {
+    const season::PointCount& count = counts[static_cast<std::size_t>(point)];
+    QVariantList parts{bar(count.sound, tr("%1 sound").arg(count.sound), "full")};
+    if (count.fault > 0) parts << bar(count.fault, tr("%1 at fault").arg(count.fault), "striped");
+    if (count.unseen > 0) parts << bar(count.unseen, tr("%1 not seen").arg(count.unseen), "hollow");
+    list << QVariantMap{{QStringLiteral("label"), pointName(point)}, {QStringLiteral("parts"), parts}};
+  }
+  return list;
+}
+
+QVariantList SeasonModel::lookBars() const {
+  QVariantList list;
+  if (!m_desk->isOpen()) return list;
+  const auto& team = m_desk->views().team;
+  const season::FirstLooks looks = season::firstLooks(m_desk->views(), team ? team->seasonStart : std::nullopt);
+  const QStringList labels{tr("Same day"), tr("After 1 day"), tr("After 2 days"), tr("After 3 days"), tr("After more")};
+  for (std::size_t i = 0; i < looks.after.size(); ++i)
+    list << QVariantMap{{QStringLiteral("label"), labels[static_cast<qsizetype>(i)]},
+                        {QStringLiteral("parts"), QVariantList{bar(looks.after[i], QString::number(looks.after[i]), "full")}}};
+  list << QVariantMap{{QStringLiteral("label"), tr("None yet")},
+                      {QStringLiteral("parts"), QVariantList{bar(looks.waiting, QString::number(looks.waiting), "hollow")}}};
   return list;
 }
 

@@ -24,12 +24,16 @@ class SeasonModel : public QObject {
   Q_PROPERTY(QVariantList saidAgain READ saidAgain NOTIFY changed)  // {name, title, detail, tone, athlete}: athlete empty for a model
   Q_PROPERTY(snugline::models::MatchingModel* matching READ matching CONSTANT)
   Q_PROPERTY(snugline::models::PlanModel* plan READ plan CONSTANT)
-  Q_PROPERTY(QString againRule READ againRule NOTIFY changed)  // when a place is listed
+  Q_PROPERTY(QVariantList pointBars READ pointBars NOTIFY changed)  // for Bars: the seven points over all helmets
+  Q_PROPERTY(QVariantList lookBars READ lookBars NOTIFY changed)    // likewise: how soon the first look came
+  Q_PROPERTY(QString againRule READ againRule NOTIFY changed)       // when a place is listed
  public:
   SeasonModel(Desk* desk, Choices* choices, QObject* parent = nullptr);
 
   [[nodiscard]] QString words() const;
   [[nodiscard]] QVariantList saidAgain() const;
+  [[nodiscard]] QVariantList pointBars() const;
+  [[nodiscard]] QVariantList lookBars() const;
   [[nodiscard]] QString againRule() const;
   [[nodiscard]] MatchingModel* matching() const { return m_matching; }
   [[nodiscard]] PlanModel* plan() const { return m_plan; }

@@ -33,10 +33,12 @@ Popup {
     ColumnLayout {
         anchors.fill: parent
         spacing: Theme.gap
-        RowLayout {
+        GridLayout {
             id: head
             Layout.fillWidth: true
-            spacing: Theme.gap
+            columns: Theme.stacks && sheet.width < 480 ? 1 : 2    // large words beside a button would break within a word
+            columnSpacing: Theme.gap
+            rowSpacing: Theme.grid
             Words { Layout.fillWidth: true; text: sheet.title; size: "head" }
             BigButton { objectName: "close"; text: sheet.closeText; sign: "cross"; onClicked: sheet.close() }
         }
