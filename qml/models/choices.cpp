@@ -54,6 +54,9 @@ void Choices::keep(const char* key, const QVariant& value) {
 void Choices::setUnits(UnitSystem units) {
   if (m_units == units) return;
   m_units = units;
+  // The gauge follows the one switch for everything; its own is for the dial at hand.
+  m_isGaugeInPsi.reset();
+  if (!m_file.isEmpty()) QSettings(m_file, QSettings::IniFormat).remove(QLatin1String(kGaugeInPsi));
   keep(kUnits, units == UnitSystem::metric ? QStringLiteral("metric") : QStringLiteral("us"));
 }
 

@@ -30,6 +30,7 @@ class Choices : public QObject {
   [[nodiscard]] QString gaugeName() const { return m_gaugeName; }
   [[nodiscard]] QString gaugeSerial() const { return m_gaugeSerial; }
   [[nodiscard]] bool isGaugeInPsi() const { return m_isGaugeInPsi.value_or(m_units == UnitSystem::us); }
+  [[nodiscard]] UnitSystem gaugeUnits() const { return isGaugeInPsi() ? UnitSystem::us : UnitSystem::metric; }
 
   [[nodiscard]] int lockMinutes() const { return m_lockMinutes; }  // of no touch, 1..60
   // "en" or "es": of the staff's side; as the device speaks until somebody says otherwise. The athletes' side keeps its own.

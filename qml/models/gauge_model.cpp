@@ -228,7 +228,7 @@ void GaugeModel::forgetZero() {
   m_zeroDoubt.clear();
 }
 
-UnitSystem GaugeModel::units() const { return m_choices->isGaugeInPsi() ? UnitSystem::us : UnitSystem::metric; }
+UnitSystem GaugeModel::units() const { return m_choices->gaugeUnits(); }
 QString GaugeModel::unitCode() const { return m_choices->isGaugeInPsi() ? QStringLiteral("psi") : QStringLiteral("kpa"); }
 QString GaugeModel::unit() const { return m_choices->isGaugeInPsi() ? tr("psi") : tr("kPa"); }
 void GaugeModel::setUnit(const QString& code) { m_choices->setGaugeInPsi(code == QLatin1String("psi")); }

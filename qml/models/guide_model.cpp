@@ -21,7 +21,9 @@ GuideModel::GuideModel(Desk* desk, Choices* choices, QObject* parent) : QObject(
 }
 
 const CheckRecord* GuideModel::check() const { return m_check.empty() ? nullptr : m_desk->views().openCheck(m_check); }
-Speech GuideModel::speech() const { return {m_desk->views(), m_choices->units(), m_desk->today(), m_choices->areNamesShort()}; }
+Speech GuideModel::speech() const {
+  return {m_desk->views(), m_choices->units(), m_desk->today(), m_choices->areNamesShort(), {}, m_choices->gaugeUnits()};
+}
 
 void GuideModel::start(const QString& athlete, const QString& action) {
   if (m_isBusy) return;

@@ -79,12 +79,12 @@ void Maker::fittedAir(gear::Port port, int place) {
   const auto i = static_cast<std::size_t>(port);
   const bool isSaid = isPortSaid(m_check, port);
   const Pressure shown = isSaid ? m_check.state.fitted.air[i].value_or(air.start) : air.start;
-  m_page.choices << guideAnswer(QStringLiteral("air-") + codeWord(gear::code(port)),
-                                GuidePageWords::tr("%1. %2: %3", "order, bladder, pressure")
-                                    .arg(place)
-                                    .arg(PlainWords::sentenceCase(MarkWords::port(port)), PlainWords::text(print(shown, m_speech.units))),
-                                QStringLiteral("plain"),
-                                isSaid ? GuidePageWords::tr("read on the gauge") : GuidePageWords::tr("the sheet's start"));
+  m_page.choices << guideAnswer(
+      QStringLiteral("air-") + codeWord(gear::code(port)),
+      GuidePageWords::tr("%1. %2: %3", "order, bladder, pressure")
+          .arg(place)
+          .arg(PlainWords::sentenceCase(MarkWords::port(port)), PlainWords::text(print(shown, m_speech.gaugeUnits()))),
+      QStringLiteral("plain"), isSaid ? GuidePageWords::tr("read on the gauge") : GuidePageWords::tr("the sheet's start"));
   m_page.touchParts << QStringLiteral("port-") + codeWord(gear::code(port));
 }
 
@@ -150,11 +150,11 @@ void Maker::entry(gear::Port port) {
     const std::string zero = print(Pressure{}, units);
     return PlainWords::text(zero.substr(zero.find(' ') + 1));
   };
-  const QString unit = unitOf(m_speech.units);
-  const QString otherUnit = unitOf(m_speech.units == UnitSystem::metric ? UnitSystem::us : UnitSystem::metric);
+  const QString unit = unitOf(m_speech.gaugeUnits());
+  const QString otherUnit = unitOf(m_speech.gaugeUnits() == UnitSystem::metric ? UnitSystem::us : UnitSystem::metric);
   QString value, message;
   if (m_touches.pressure) {
-    value = PlainWords::text(print(*m_touches.pressure, m_speech.units));
+    value = PlainWords::text(print(*m_touches.pressure, m_speech.gaugeUnits()));
     value.truncate(value.lastIndexOf(QLatin1Char(' ')));
     const auto taken = fit::take(m_setup, m_check.state, fit::AirRead{port, *m_touches.pressure, true});
     if (!taken) message = GuidePageWords::tr("No bladder reads that. See the number and the unit.");
@@ -162,11 +162,11 @@ void Maker::entry(gear::Port port) {
   QString note;
   if (air != nullptr) {
     const auto number = [this](Pressure p) {
-      const std::string printed = print(p, m_speech.units);
+      const std::string printed = print(p, m_speech.gaugeUnits());
       return PlainWords::text(printed.substr(0, printed.find(' ')));
     };
     note = GuidePageWords::tr("Sheet: %1, between %2 and %3", "start, lowest, highest with unit")
-               .arg(number(air->start), number(air->low), PlainWords::text(print(air->high, m_speech.units)));
+               .arg(number(air->start), number(air->low), PlainWords::text(print(air->high, m_speech.gaugeUnits())));
   }
   m_page.entry = {{QStringLiteral("label"), PlainWords::sentenceCase(MarkWords::port(port))},
                   {QStringLiteral("port"), codeWord(gear::code(port))},
@@ -188,11 +188,11 @@ void Maker::reading(gear::Port port) {
   entry(port);
   if (m_touches.pressure && m_page.entry[QStringLiteral("message")].toString().isEmpty()) {
     m_page.answers << guideAnswer(QStringLiteral("record"),
-                                  GuidePageWords::tr("Reads %1").arg(PlainWords::text(print(*m_touches.pressure, m_speech.units))),
+                                  GuidePageWords::tr("Reads %1").arg(PlainWords::text(print(*m_touches.pressure, m_speech.gaugeUnits()))),
                                   QStringLiteral("primary"));
   } else {
     m_page.answers << guideAnswer(QStringLiteral("start"),
-                                  GuidePageWords::tr("Reads %1").arg(PlainWords::text(print(air->start, m_speech.units))),
+                                  GuidePageWords::tr("Reads %1").arg(PlainWords::text(print(air->start, m_speech.gaugeUnits()))),
                                   QStringLiteral("plain"), GuidePageWords::tr("the sheet's start"));
   }
   m_page.answers << guideAnswer(QStringLiteral("list"), GuidePageWords::tr("No gauge here"), QStringLiteral("plain"),

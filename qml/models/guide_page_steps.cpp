@@ -172,7 +172,7 @@ QString Maker::pumpsKnown(const fit::Advice& one) const {
     const auto count = air::pumpsFor(response, fit::kBrowTarget.um - gap->um);
     return count ? AirWords::pumps(*count, response.count) : QString();
   }
-  return AirWords::onePump(season::airResponse(learned, *one.port), m_speech.units);
+  return AirWords::onePump(season::airResponse(learned, *one.port), m_speech.gaugeUnits());
 }
 
 void Maker::advice() {
@@ -190,7 +190,7 @@ void Maker::advice() {
     for (int pumps = one.pumpsLow; pumps <= one.pumpsHigh; ++pumps) {
       m_page.answers << guideAnswer(
           QStringLiteral("pumps-%1").arg(pumps), GuidePageWords::tr("%n pump(s)", nullptr, pumps), QStringLiteral("plain"),
-          isRead ? GuidePageWords::tr("reads %1").arg(PlainWords::text(print(*m_touches.pressure, m_speech.units)))
+          isRead ? GuidePageWords::tr("reads %1").arg(PlainWords::text(print(*m_touches.pressure, m_speech.gaugeUnits())))
                  : GuidePageWords::tr("done, see again"));
     }
   } else {

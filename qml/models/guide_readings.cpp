@@ -43,7 +43,7 @@ void GuideModel::typeEntry(const QString& digits) {
   if (!entryPort() || m_isBusy) return;
   clearEntry();
   m_touches.typed = digits;
-  if (const auto read = parsed(digits, m_choices->units())) m_touches.pressure = *read;
+  if (const auto read = parsed(digits, m_choices->gaugeUnits())) m_touches.pressure = *read;
   refresh();
 }
 
@@ -54,8 +54,8 @@ void GuideModel::stepEntry(int steps) {
   const gear::ModelSheet* sheet = record == nullptr ? nullptr : m_desk->views().sheet(record->sheet);
   if (!port || sheet == nullptr || sheet->airAt(*port) == nullptr || m_isBusy) return;
   const Pressure known = record->state.fitted.air[static_cast<std::size_t>(*port)].value_or(sheet->airAt(*port)->start);
-  const double step =
-      m_choices->units() == UnitSystem::metric ? kStepKpa * kPaPerKpa : kStepPsi * kPaPerKpa * known.kpa() / std::max(known.psi(), 1e-9);
+  const double step = m_choices->gaugeUnits() == UnitSystem::metric ? kStepKpa * kPaPerKpa
+                                                                    : kStepPsi * kPaPerKpa * known.kpa() / std::max(known.psi(), 1e-9);
   const double from = static_cast<double>(m_touches.pressure.value_or(known).pa);
   m_touches.pressure = Pressure{std::llround((std::round(from / step) + steps) * step)};
   m_touches.typed.clear();
@@ -83,7 +83,7 @@ void GuideModel::setEntry(int pascals) {
 // What was typed is a number in the old unit: it is read anew, since the dial that is looked at has the other scale.
 void GuideModel::switchUnit() {
   const QString typed = m_touches.typed;
-  m_choices->setUnits(m_choices->units() == UnitSystem::metric ? UnitSystem::us : UnitSystem::metric);
+  m_choices->setGaugeInPsi(!m_choices->isGaugeInPsi());
   if (!typed.isEmpty()) typeEntry(typed);
 }
 

@@ -4,6 +4,8 @@
 // looked up there).
 #pragma once
 
+#include <optional>
+
 #include <QCoreApplication>
 #include <QString>
 #include <QStringList>
@@ -21,7 +23,9 @@ struct Speech {
   UnitSystem units = UnitSystem::us;
   Day today;
   bool areNamesShort = false;
-  season::Conditions weather = {};  // as it counts now
+  season::Conditions weather = {};                 // as it counts now
+  std::optional<UnitSystem> gauge = std::nullopt;  // of gauge values, where another was chosen
+  [[nodiscard]] UnitSystem gaugeUnits() const { return gauge.value_or(units); }
 };
 
 // Days, times, people and numbers.

@@ -194,3 +194,26 @@ TEST_CASE("a gauge is zeroed in open air, stands steady, and its value is record
   CHECK(event.source.rawDeciPascal == std::int64_t{kInBladder});
   CHECK(event.source.zeroDeciPascal == std::int64_t{kOpenAir});
 }
+
+TEST_CASE("the dial's unit is switched in the guide for gauge values alone, and follows the one switch for all") {
+  const QTemporaryDir folder;
+  const std::string path = folder.path().toStdString();
+  field::makeBook(path);
+  Field field(path);
+  models::Choices& choices = field.app().choices();
+  choices.setUnits(UnitSystem::metric);
+  REQUIRE(field.open());
+  REQUIRE(field.touch("door-line"));
+  REQUIRE(field.touch("act-57"));
+  REQUIRE(field.touch("wet"));
+  REQUIRE(field.touch("choice-air-crown"));
+  REQUIRE(field.until([&] { return field.find("entry-unit") != nullptr; }));
+  CHECK(field.reads("kPa"));
+  REQUIRE(field.touch("entry-unit"));
+  CHECK(field.shows("psi"));
+  CHECK(choices.isGaugeInPsi());
+  CHECK(choices.units() == UnitSystem::metric);  // lengths and weather stay as they were
+  choices.setUnits(UnitSystem::us);
+  choices.setUnits(UnitSystem::metric);
+  CHECK_FALSE(choices.isGaugeInPsi());
+}
