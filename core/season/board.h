@@ -187,9 +187,11 @@ class RankedRows {
   std::span<const std::uint32_t> m_order;
 };
 
+struct DueContext;  // board_reasons.h
+
 class Board {
  public:
-  // Athletes on the roster only.
+  // Athletes on the roster only. Where there are thousands, a second thread makes some of the rows and ends before this returns.
   void build(const Views& views, BoardTime time, const Conditions& conditions);
   // Rows of these athletes are made anew and put in their place; others are not touched, but for their air where the Book noted other
   // weather since. Time and conditions as at build.
@@ -208,6 +210,7 @@ class Board {
   void rank();
   void watch(const Views& views, std::uint32_t slot);  // board_air.cpp
   void indexSlots();
+  void makeRows(const Views& views, const DueContext& context);
   [[nodiscard]] std::optional<std::uint32_t> slotOf(const std::string& athlete) const;
   [[nodiscard]] bool isBefore(std::uint32_t a, std::uint32_t b) const;
   [[nodiscard]] std::ptrdiff_t placeOfSlot(std::uint32_t slot) const;

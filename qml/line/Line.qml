@@ -57,8 +57,9 @@ PageFrame {
             old: page.shell.weather.isOld
             onStepped: by => page.shell.weather.step(by)
             onOpened: {
-                weatherSheet.active = true
-                weatherSheet.item.open()
+                if (!weatherSheet.item)
+                    weatherSheet.setSource(Qt.resolvedUrl("WeatherSheet.qml"), { "weather": page.shell.weather })
+                weatherSheet.item["open"]()
             }
         }
         Loader {
@@ -76,11 +77,9 @@ PageFrame {
             }
         }
     }
-    Loader {
+    Loader {                              // by its name: what it is made of is read when it is first wanted, not with the board
         id: weatherSheet
         visible: false
-        active: false
-        sourceComponent: WeatherSheet { weather: page.shell.weather }
     }
     Component.onDestruction: shell.weather.flush()
     Words {

@@ -25,28 +25,31 @@ Rectangle {
     Accessible.role: Accessible.AlertMessage
     Accessible.name: place.length > 0 ? text + " " + place : text
 
-    RowLayout {
+    Loader {                              // most notices have nothing to say
         id: line
+        active: notice.text.length > 0
         x: Theme.gap
         y: Theme.gap
         width: notice.width - 2 * Theme.gap
-        spacing: Theme.gap
-        IconStroke {
-            Layout.alignment: Qt.AlignTop
-            name: notice.kind === "good" ? "check" : notice.kind
-            color: Theme.tone(notice.tone)
-        }
-        ColumnLayout {
-            Layout.fillWidth: true
-            spacing: 4
-            Words { Layout.fillWidth: true; text: notice.text; tone: notice.tone; bold: true; Accessible.ignored: true }
-            Words { Layout.fillWidth: true; visible: text.length > 0; text: notice.place; size: "small"; tone: "quiet"; Accessible.ignored: true }
-            BigButton {
-                objectName: "notice-act"
-                Layout.topMargin: Theme.grid
-                visible: text.length > 0
-                text: notice.actionText
-                onClicked: notice.acted()
+        sourceComponent: RowLayout {
+            spacing: Theme.gap
+            IconStroke {
+                Layout.alignment: Qt.AlignTop
+                name: notice.kind === "good" ? "check" : notice.kind
+                color: Theme.tone(notice.tone)
+            }
+            ColumnLayout {
+                Layout.fillWidth: true
+                spacing: 4
+                Words { Layout.fillWidth: true; text: notice.text; tone: notice.tone; bold: true; Accessible.ignored: true }
+                Words { Layout.fillWidth: true; visible: text.length > 0; text: notice.place; size: "small"; tone: "quiet"; Accessible.ignored: true }
+                BigButton {
+                    objectName: "notice-act"
+                    Layout.topMargin: Theme.grid
+                    visible: text.length > 0
+                    text: notice.actionText
+                    onClicked: notice.acted()
+                }
             }
         }
     }

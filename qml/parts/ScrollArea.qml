@@ -2,7 +2,6 @@
 // Scrolls up and down only; children go into a column as wide as the area (use Layout.fillWidth). No hover, a thin place mark at the right.
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Window
 import Snugline.Tokens
 
 Flickable {

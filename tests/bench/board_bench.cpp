@@ -100,7 +100,8 @@ void buildBoard(benchmark::State& state) {
   state.counters["per row"] =
       benchmark::Counter(static_cast<double>(state.range(0)), benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
 }
-BENCHMARK(buildBoard)->Arg(150)->Arg(1000)->Arg(10000)->Arg(100000)->Unit(benchmark::kMillisecond);
+// Thousands are made by two threads: what counts is the clock on the wall; the CPU column is of both together.
+BENCHMARK(buildBoard)->Arg(150)->Arg(1000)->Arg(10000)->Arg(100000)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime()->UseRealTime();
 
 // One athlete goes back and forth between two lanes.
 void updateOne(benchmark::State& state) {

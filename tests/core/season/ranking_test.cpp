@@ -115,6 +115,49 @@ TEST_CASE("A board is ranked, holds everyone on the roster once, and counts its 
   CHECK(isTrue);
 }
 
+// Thousands are made by two threads, of which no row may tell which of them made it, nor that another row came before.
+TEST_CASE("A district's rows are those that each athlete has alone, in rank order, also when the board is built again") {
+  SmallWorld world;
+  const AthleteRecord athlete = world.athlete();
+  const UnitRecord unit = world.unit();
+  world.views.athletes.clear();
+  world.views.units.clear();
+  constexpr int kDistrict = 6007;  // not a multiple of anything that is walked
+  std::size_t onRoster = 0;
+  for (int i = 0; i < kDistrict; ++i) {
+    AthleteRecord a = athlete;
+    UnitRecord u = unit;
+    a.id = "abcdefghijklm:" + std::to_string(i + 1);
+    u.id = "abcdefghijklm:" + std::to_string(kDistrict + i + 1);
+    a.jersey = std::to_string(i % 100);
+    a.units = {u.id};
+    u.athletes = {a.id};
+    for (EndedCheck& check : a.checks) check.unit = u.id;
+    if (i % 7 == 2) a.units.clear();
+    if (i % 11 == 3) a.isOnRoster = false;
+    if (i % 13 == 4) a.hairChanged = world.stamp(kToday.plus(-1));
+    if (i % 17 == 5) u.holds = {{"h:" + std::to_string(i), "shell", "crack along the edge", i % 2 == 0, world.stamp(kToday.plus(-1))}};
+    if (i % 19 == 6) a.checks.back().verdict = fit::Verdict::adjust;
+    onRoster += a.isOnRoster ? 1U : 0U;
+    world.views.athletes[a.id] = a;
+    world.views.units[u.id] = u;
+  }
+  const Conditions cold{Temperature::celsius(-4.0), Elevation{}, std::nullopt, Whereabouts::outside, {}};
+  Board board;
+  for (const Conditions& conditions : {Conditions{}, cold, cold}) {
+    board.build(world.views, {kNow}, conditions);
+    const auto rows = board.rows();
+    REQUIRE(rows.size() == onRoster);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      INFO(rows[i].athlete);
+      REQUIRE(rows[i] == rowOf(world.views, *world.views.athlete(rows[i].athlete), {kNow}, conditions));
+      REQUIRE((i == 0 || ranksBefore(rows[i - 1], rows[i])));
+    }
+    const auto counts = board.counts();
+    CHECK(static_cast<std::size_t>(counts[0] + counts[1] + counts[2] + counts[3]) == onRoster);
+  }
+}
+
 // Hundreds are sorted digit by digit, a few by comparing; ids of two devices that counted to the same number differ in their text only.
 TEST_CASE("A large board is ranked as a small one is, with the same numbers on two devices") {
   SmallWorld world;
