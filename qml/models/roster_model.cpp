@@ -109,8 +109,12 @@ void RosterModel::list() {
     if (isWanted) found.push_back(&athlete);
   }
   std::sort(found.begin(), found.end(), [](const season::AthleteRecord* a, const season::AthleteRecord* b) {
-    return std::tuple(!a->isOnRoster, jerseyOrder(a->jersey), a->family, a->given, a->id) <
-           std::tuple(!b->isOnRoster, jerseyOrder(b->jersey), b->family, b->given, b->id);
+    if (a->isOnRoster != b->isOnRoster) return a->isOnRoster;
+    if (a->jersey != b->jersey) {
+      const auto numberA = jerseyOrder(a->jersey), numberB = jerseyOrder(b->jersey);
+      if (numberA != numberB) return numberA < numberB;
+    }
+    return std::tie(a->family, a->given, a->id) < std::tie(b->family, b->given, b->id);
   });
   std::vector<std::string> rows;
   rows.reserve(found.size());
