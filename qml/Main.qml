@@ -18,7 +18,7 @@ FocusScope {
     readonly property alias screenItem: screenLoader.item
     readonly property var places: ({
         "doors": "Line/Doors.qml", "line": "Line/Line.qml", "jersey": "Line/Jersey.qml", "turn": "Line/Turn.qml",
-        "athlete": "Line/Athlete.qml", "tape": "Line/Tape.qml", "shelf": "Line/Shelf.qml", "guide": "Line/Guide.qml",
+        "athlete": "Line/Athlete.qml", "tape": "Line/Tape.qml", "shelf": "Line/Shelf.qml", "swap": "Line/Swap.qml", "guide": "Line/Guide.qml",
         "verdict": "Line/Verdict.qml", "people": "Line/People.qml", "line-check": "Line/LineCheck.qml", "code": "Line/Code.qml",
         "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml"
     })
@@ -53,7 +53,7 @@ FocusScope {
     }
     function given(): var {
         if (place.screen === "dock")
-            return { "model": shell.dock, "focus": true }
+            return { "model": shell.dock, "scan": shell.scan, "focus": true }
         if (place.screen === "book")
             return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "focus": true }
         return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }

@@ -9,6 +9,7 @@
 
 #include "core/book/fact.h"
 #include "core/gear/tag.h"
+#include "core/gear/unit_part.h"
 #include "core/season/air_record.h"
 #include "core/season/record.h"
 
@@ -57,8 +58,9 @@ inline constexpr std::size_t kWordsLimit = 500;  // characters
 // --- units
 struct Arrival {
   gear::Tag tag;
-  std::string sheet;  // hash of an adopted sheet
-  std::string size;   // of that sheet
+  std::string unit{};  // id: which one, where the tag alone does not say; else empty
+  std::string sheet;   // hash of an adopted sheet
+  std::string size;    // of that sheet
   std::optional<gear::Label> label;
   bool isLabelMissing = false;
   gear::PointFindings points;  // as seen now; unseen ones stay unseen
@@ -79,11 +81,16 @@ struct Outcome {
                                   bool isWithAthlete);
 // A crack's hold (point shell) is released only by return from repair or by retirement.
 [[nodiscard]] Result<Drafts> releaseHold(const season::Views&, const std::string& unit, const std::string& hold, const std::string& why);
-// to: in-service, repair, sent-out, back, retired, lost. Sent out, retired and lost also unpair; retired releases every hold, back from
-// repair too; back opens everything again: whoever wears it is paired anew and needs a first fit.
-[[nodiscard]] Result<Drafts> move(const season::Views&, const std::string& unit, const std::string& to, const std::string& where);
+// to: in-service, repair, sent-out, back, retired, lost; shelf says where it belongs and changes nothing else. reason: why, in words. Sent
+// out, retired and lost also unpair; retired releases every hold, back from repair all but those of a maker's notice; back opens everything
+// again: whoever wears it is paired anew and needs a first fit.
+[[nodiscard]] Result<Drafts> move(const season::Views&, const std::string& unit, const std::string& to, const std::string& where,
+                                  const std::string& reason = {});
 // A part of the unit was replaced; whoever wears it is seen before practice.
 [[nodiscard]] Result<Drafts> changePart(const season::Views&, const std::string& unit, const std::string& part, const std::string& what);
+// One of the parts that are known: says which marks it reopens (core/fit/part_marks.h). Errors also: unknownPort (a bladder that the
+// model has not).
+[[nodiscard]] Result<Drafts> changePart(const season::Views&, const std::string& unit, gear::UnitPart part, const std::string& what);
 // Only a unit in service, without an open hold and with a label not lapsed. Unpairs what either had.
 [[nodiscard]] Result<Drafts> pair(const season::Views&, const std::string& athlete, const std::string& unit, Day today);
 // Given back without another in its place. Errors: notFound also when the two are not paired.

@@ -4,6 +4,7 @@
 
 #include "core/book/acts.h"
 #include "core/book/acts_air.h"
+#include "core/book/acts_checks.h"
 #include "core/season/board_reasons.h"
 
 namespace snugline::book {
@@ -135,11 +136,16 @@ struct AnswerDrafts {
 
 Result<Drafts> pair(const Views& views, const std::string& athleteId, const std::string& unitId, Day today) {
   const AthleteRecord* athlete = views.athlete(athleteId);
+  if (athlete != nullptr && athlete->isOnRoster && !athlete->openCheck.empty()) return refuse(athlete->jersey, rule::kCheckOpen);
+  return pairDrafts(views, athleteId, unitId, today);
+}
+
+Result<Drafts> pairDrafts(const Views& views, const std::string& athleteId, const std::string& unitId, Day today) {
+  const AthleteRecord* athlete = views.athlete(athleteId);
   if (athlete == nullptr) return fail(ErrorCode::notFound, "athlete " + athleteId);
   const UnitRecord* unit = views.unit(unitId);
   if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + unitId);
   if (!athlete->isOnRoster) return refuse(athlete->jersey, rule::kOffRoster);
-  if (!athlete->openCheck.empty()) return refuse(athlete->jersey, rule::kCheckOpen);
   if (auto ok = checkWearable(views, *unit, today); !ok) return tl::unexpected(ok.error());
   if (unit->isLabelMissing) return refuse(unit->serial, rule::kLabelMissing);
   if (unit->labels.empty()) return refuse(unit->serial, rule::kLabelUnknown);
@@ -198,29 +204,34 @@ Result<Drafts> beginCheck(const Views& views, const std::string& athleteId, fit:
   const UnitRecord* unit = views.unit(athlete->units.front());
   if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + athlete->units.front());
   if (unit->athletes.size() > 1) return refuse(unit->serial, rule::kTwoAthletes);
-  // Out at once, out for the day: equipment work waits until the trainer knows.
-  const bool isUnwell = std::any_of(athlete->said.begin(), athlete->said.end(),
-                                    [](const auto& s) { return s.isUnwell && !s.isAcknowledged && !s.isAnswered; });
-  if (isUnwell) return refuse(athlete->jersey, rule::kUnwellSaid);
   if (auto ok = checkWearable(views, *unit, today); !ok) return tl::unexpected(ok.error());
-  if (views.sheetOf(*unit) == nullptr) return fail(ErrorCode::notFound, "sheet " + unit->sheet);
   if (kind == fit::CheckKind::look && kindDue(views, *athlete) == fit::CheckKind::first) return refuse(athlete->jersey, rule::kNeverFitted);
+  auto begun = begunIn(views, *athlete, *unit, kind);
+  if (!begun) return tl::unexpected(begun.error());
+  return Drafts{{"", std::move(*begun)}};
+}
 
+Result<CheckBegun> begunIn(const Views& views, const AthleteRecord& athlete, const UnitRecord& unit, fit::CheckKind kind) {
+  // Out at once, out for the day: equipment work waits until the trainer knows.
+  const bool isUnwell =
+      std::any_of(athlete.said.begin(), athlete.said.end(), [](const auto& s) { return s.isUnwell && !s.isAcknowledged && !s.isAnswered; });
+  if (isUnwell) return refuse(athlete.jersey, rule::kUnwellSaid);
+  if (views.sheetOf(unit) == nullptr) return fail(ErrorCode::notFound, "sheet " + unit.sheet);
   CheckBegun begun;
-  begun.athlete = athleteId;
-  begun.unit = unit->id;
-  begun.sheet = unit->sheet;
+  begun.athlete = athlete.id;
+  begun.unit = unit.id;
+  begun.sheet = unit.sheet;
   begun.kind = kind;
-  begun.isLabelMissing = unit->isLabelMissing;
-  if (const auto span = season::lastGoodDay(views, *unit)) begun.certifiedUntil = span->first;
-  for (const season::EndedCheck& check : athlete->checks) {
-    if (check.unit == unit->id) begun.before = check.check;
+  begun.isLabelMissing = unit.isLabelMissing;
+  if (const auto span = season::lastGoodDay(views, unit)) begun.certifiedUntil = span->first;
+  for (const season::EndedCheck& check : athlete.checks) {
+    if (check.unit == unit.id) begun.before = check.check;
   }
-  for (const season::SaidRecord& said : athlete->said) {
+  for (const season::SaidRecord& said : athlete.said) {
     if (said.isAnswered || said.isUnwell || (!said.where && !said.isBroken)) continue;
     begun.words.push_back({said.fact, said.where, said.side, said.isBroken ? fit::Feels::broke : said.feels});
   }
-  return Drafts{{"", std::move(begun)}};
+  return begun;
 }
 
 Result<Drafts> answer(const Views& views, const std::string& checkId, const std::vector<fit::Answer>& answers, Instant now,

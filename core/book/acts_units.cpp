@@ -3,6 +3,7 @@
 
 #include "core/book/acts.h"
 #include "core/book/written.h"
+#include "core/season/notice.h"
 
 namespace snugline::book {
 
@@ -14,7 +15,7 @@ using season::UnitRecord;
 using season::Views;
 
 constexpr int kLabelYearLowest = 1990, kLabelYearHighest = 2199;  // as gear::Label says
-constexpr std::string_view kReasonLabel = "label";
+constexpr std::string_view kReasonLabel = "label", kReasonNotice = "notice";
 
 bool isAway(const UnitRecord& unit) {
   switch (unit.place) {
@@ -31,7 +32,8 @@ bool isAway(const UnitRecord& unit) {
 }
 
 bool isHoldReason(const std::string& reason) {
-  return gear::pointFromCode(reason).has_value() || reason == kReasonLabel || reason == "fit" || reason == "broken" || reason == "other";
+  return gear::pointFromCode(reason).has_value() || reason == kReasonLabel || reason == "fit" || reason == "broken" ||
+         reason == kReasonNotice || reason == "other";
 }
 
 const HoldRecord* openHold(const UnitRecord& unit, std::string_view reason) {
@@ -51,10 +53,24 @@ Result<void> checkLabel(const gear::Label& label) {
   return checkWritten(label.source, label.fullDate ? 1 : 0, kNameLimit, "label source");
 }
 
+const UnitRecord* knownUnit(const Views& views, const Arrival& arrival) {
+  return arrival.unit.empty() ? views.unitByTag(arrival.tag.key) : views.unit(arrival.unit);
+}
+
+std::string lotOf(const gear::Tag& tag) {
+  const auto lot = tag.ai.find("10");
+  return lot == tag.ai.end() ? std::string() : lot->second;
+}
+
 // The unit as it would stand once the arrival is written down.
 UnitRecord asArrived(const Views& views, const Arrival& arrival) {
-  const UnitRecord* known = views.unitByTag(arrival.tag.key);
+  const UnitRecord* known = knownUnit(views, arrival);
   UnitRecord unit = known != nullptr ? *known : UnitRecord{};
+  if (known == nullptr) {
+    unit.serial = arrival.tag.serial;
+    unit.made = arrival.tag.made;
+  }
+  if (unit.lot.empty()) unit.lot = lotOf(arrival.tag);
   if (unit.sheet.empty()) {
     unit.sheet = arrival.sheet;
     unit.size = arrival.size;
@@ -96,6 +112,21 @@ std::vector<std::pair<std::string, std::string>> barsToService(const Views& view
   return bars;
 }
 
+// Notices that mean a helmet which comes only now; one that was here was held when the notice came.
+std::vector<const season::NoticeRecord*> noticesFor(const Views& views, const UnitRecord& unit) {
+  std::vector<const season::NoticeRecord*> found;
+  if (!unit.id.empty() || !views.team) return found;
+  for (const season::NoticeRecord& notice : views.team->notices) {
+    const season::NoticeMatch match = season::matchOf(notice.scope, unit);
+    const bool isMeant = match == season::NoticeMatch::yes || (match == season::NoticeMatch::unknown && notice.scope.takesUnknown);
+    if (isMeant) found.push_back(&notice);
+  }
+  return found;
+}
+
+// A maker's notice is met unit by unit, by somebody who says so; a repair may have been for anything.
+bool endsWithRepair(const HoldRecord& hold) { return hold.notice.empty(); }
+
 void unpairAll(Drafts& drafts, const UnitRecord& unit, const std::string& reason) {
   for (const std::string& athlete : unit.athletes) drafts.push_back({unit.id, UnitUnpaired{athlete, reason}});
 }
@@ -103,10 +134,12 @@ void unpairAll(Drafts& drafts, const UnitRecord& unit, const std::string& reason
 // A crack's hold ends by return from repair or by retirement only.
 bool isCrackHold(const HoldRecord& hold) { return hold.reason == gear::code(gear::Point::shell) && hold.what != kNotSeenYet; }
 
-void addBack(Drafts& drafts, const UnitRecord& unit, const std::string& where) {
-  drafts.push_back({unit.id, UnitMoved{"back", where}});
+void addBack(Drafts& drafts, const UnitRecord& unit, const std::string& where, const std::string& reason) {
+  drafts.push_back({unit.id, UnitMoved{"back", where, reason}});
   if (unit.place == UnitPlace::repair) {
-    for (const HoldRecord& open : unit.holds) drafts.push_back({unit.id, HoldReleased{open.fact, "back from repair"}});
+    for (const HoldRecord& open : unit.holds) {
+      if (endsWithRepair(open)) drafts.push_back({unit.id, HoldReleased{open.fact, "back from repair"}});
+    }
   }
   for (const std::string& athlete : unit.athletes) {
     drafts.push_back({unit.id, UnitUnpaired{athlete, "back"}});
@@ -133,7 +166,7 @@ Result<void> checkPoints(const gear::PointFindings& points) {
 }
 
 Result<void> checkArrival(const Views& views, const Arrival& arrival) {
-  const UnitRecord* known = views.unitByTag(arrival.tag.key);
+  const UnitRecord* known = knownUnit(views, arrival);
   if (arrival.label) {
     if (auto ok = checkLabel(*arrival.label); !ok) return ok;
   }
@@ -168,24 +201,27 @@ Outcome outcomeOf(const Views& views, const Arrival& arrival, Day today) {
   if (!bars.empty()) return {false, bars.front().first, bars.front().second};
   // A hold for another cause stands until somebody releases it.
   for (const HoldRecord& open : unit.holds) {
-    const bool endsNow = open.reason == kReasonLabel || open.what == kNotSeenYet || (unit.place == UnitPlace::repair);
+    const bool endsNow =
+        open.reason == kReasonLabel || open.what == kNotSeenYet || (unit.place == UnitPlace::repair && endsWithRepair(open));
     if (!endsNow) return {false, open.reason, open.what};
   }
+  if (const auto notices = noticesFor(views, unit); !notices.empty()) return {false, std::string(kReasonNotice), notices.front()->text};
   return {true, {}, {}};
 }
 
 Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
   if (auto ok = checkArrival(views, arrival); !ok) return tl::unexpected(ok.error());
-  const UnitRecord* known = views.unitByTag(arrival.tag.key);
+  const UnitRecord* known = knownUnit(views, arrival);
   Drafts drafts;
   std::string about = "#0";
   if (known == nullptr) {
-    drafts.push_back({"", UnitReceived{arrival.tag.serial, arrival.tag.key, arrival.sheet, arrival.size, arrival.tag.made}});
+    drafts.push_back(
+        {"", UnitReceived{arrival.tag.serial, arrival.tag.key, arrival.sheet, arrival.size, arrival.tag.made, lotOf(arrival.tag)}});
   } else {
     about = known->id;
     if (known->sheet.empty() && !arrival.sheet.empty())
-      drafts.push_back({about, UnitReceived{known->serial, known->tagKey, arrival.sheet, arrival.size, known->made}});
-    if (isAway(*known)) addBack(drafts, *known, {});
+      drafts.push_back({about, UnitReceived{known->serial, known->tagKey, arrival.sheet, arrival.size, known->made, lotOf(arrival.tag)}});
+    if (isAway(*known)) addBack(drafts, *known, {}, {});
   }
   if (arrival.label) {
     drafts.push_back({about, LabelRead{arrival.label}});
@@ -201,7 +237,7 @@ Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
   };
   bool isHeld = !bars.empty();
   for (const HoldRecord& open : unit.holds) {
-    if (unit.place == UnitPlace::repair) continue;  // released above
+    if (unit.place == UnitPlace::repair && endsWithRepair(open)) continue;  // released above
     const bool isSettled = (open.reason == kReasonLabel || open.what == kNotSeenYet) && !isBarred(open);
     if (isSettled) {
       drafts.push_back({about, HoldReleased{open.fact, "seen again"}});
@@ -213,6 +249,10 @@ Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
     const HoldRecord* open = openHold(unit, reason);
     const bool isNew = open == nullptr || unit.place == UnitPlace::repair || (open->what == kNotSeenYet && what != kNotSeenYet);
     if (isNew) drafts.push_back({about, UnitHeld{reason, what, false}});
+  }
+  for (const season::NoticeRecord* notice : noticesFor(views, unit)) {
+    drafts.push_back({about, UnitHeld{std::string(kReasonNotice), notice->text, false, notice->fact}});
+    isHeld = true;
   }
   if (!isHeld && (!unit.isInService || isAway(unit))) drafts.push_back({about, UnitMoved{"in-service", {}}});
   return drafts;
@@ -286,10 +326,11 @@ Result<Drafts> releaseHold(const Views& views, const std::string& id, const std:
   return Drafts{{id, HoldReleased{holdFact, why}}};
 }
 
-Result<Drafts> move(const Views& views, const std::string& id, const std::string& to, const std::string& where) {
+Result<Drafts> move(const Views& views, const std::string& id, const std::string& to, const std::string& where, const std::string& reason) {
   const UnitRecord* unit = views.unit(id);
   if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
   if (auto ok = checkWritten(where, 0, kNameLimit, "where"); !ok) return tl::unexpected(ok.error());
+  if (auto ok = checkWritten(reason, 0, kWordsLimit, "reason"); !ok) return tl::unexpected(ok.error());
   const auto refuse = [&](std::string_view name) { return fail(ErrorCode::notAllowed, unit->serial, std::string(name)); };
   if (unit->place == UnitPlace::retired) return refuse(rule::kUnitRetired);
   Drafts drafts;
@@ -309,29 +350,21 @@ Result<Drafts> move(const Views& views, const std::string& id, const std::string
         return fail(ErrorCode::notAllowed, std::string(gear::code(point)), std::string(rule::kPointUnseen));
       }
     }
-    drafts.push_back({id, UnitMoved{to, where}});
+    drafts.push_back({id, UnitMoved{to, where, reason}});
   } else if (to == "back") {
-    addBack(drafts, *unit, where);
-  } else if (to == "repair") {
-    drafts.push_back({id, UnitMoved{to, where}});
+    addBack(drafts, *unit, where, reason);
+  } else if (to == "repair" || to == "shelf") {
+    drafts.push_back({id, UnitMoved{to, where, reason}});
   } else if (to == "sent-out" || to == "lost" || to == "retired") {
     unpairAll(drafts, *unit, to);
-    drafts.push_back({id, UnitMoved{to, where}});
+    drafts.push_back({id, UnitMoved{to, where, reason}});
     if (to == "retired") {
       for (const HoldRecord& open : unit->holds) drafts.push_back({id, HoldReleased{open.fact, to}});
     }
   } else {
-    return fail(ErrorCode::unknownWord, "to", to + "; in-service, repair, sent-out, back, retired, lost");
+    return fail(ErrorCode::unknownWord, "to", to + "; in-service, repair, sent-out, back, retired, lost, shelf");
   }
   return drafts;
-}
-
-Result<Drafts> changePart(const Views& views, const std::string& id, const std::string& part, const std::string& what) {
-  const UnitRecord* unit = views.unit(id);
-  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
-  if (auto ok = checkWritten(part, 1, kNameLimit, "part"); !ok) return tl::unexpected(ok.error());
-  if (auto ok = checkWritten(what, 0, kWordsLimit, "what"); !ok) return tl::unexpected(ok.error());
-  return Drafts{{id, PartChanged{part, what, unit->athletes.empty() ? std::string() : unit->athletes.back()}}};
 }
 
 Result<Drafts> unpair(const Views& views, const std::string& athlete, const std::string& id, const std::string& why) {

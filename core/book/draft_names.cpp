@@ -23,6 +23,7 @@ struct Resolver {
     }
   }
   void operator()(PointsSeen& b) { at(b.check); }
+  void operator()(UnitHeld& b) { at(b.notice); }
   void operator()(HoldReleased& b) { at(b.hold); }
   void operator()(PartChanged& b) { at(b.athlete); }
   void operator()(UnitPaired& b) { at(b.athlete); }
@@ -62,7 +63,7 @@ struct Resolver {
   void operator()(SheetAdopted&) {}
   void operator()(UnitReceived&) {}
   void operator()(LabelRead&) {}
-  void operator()(UnitHeld&) {}
+  void operator()(NoticeIssued&) {}
   void operator()(UnitMoved&) {}
   void operator()(HairChanged&) {}
   void operator()(PracticeSet&) {}

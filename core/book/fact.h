@@ -50,7 +50,8 @@ struct SheetAdopted {
 };  // the sheet's bytes, exactly
 struct UnitReceived {
   std::string serial, tagKey, sheet, size, made;
-};  // sheet: hash
+  std::string lot{};  // as the tag says
+};                    // sheet: hash
 struct LabelRead {
   std::optional<gear::Label> label;
 };  // nothing: looked for and missing
@@ -62,16 +63,19 @@ struct PointsSeen {
 struct UnitHeld {
   std::string reason, what;
   bool isWithAthlete = false;
+  std::string notice{};  // fact of the maker's notice
 };
 struct HoldReleased {
   std::string hold, reason;
 };
 struct UnitMoved {
   std::string to, where;
-};  // "in-service", "repair", "sent-out", "back", "retired", "lost"
+  std::string reason{};
+};  // "in-service", "repair", "sent-out", "back", "retired", "lost"; "shelf": where it belongs, nothing else changes
 struct PartChanged {
   std::string part, what, athlete;
-};  // athlete: who wears it; may be empty
+  fit::MarkSet reopens{};  // of the athlete who wears it; empty: all nine, as before parts were told apart
+};                         // part: code of gear::UnitPart, or words; athlete: who wears it; may be empty
 struct UnitPaired {
   std::string athlete;
 };
@@ -139,6 +143,11 @@ struct UnitAirRead {
   season::Conditions conditions;
   season::AirSource source;
 };  // about the unit, outside a check
+struct NoticeIssued {
+  std::string text;
+  Day day;
+  season::NoticeScope scope;
+};  // about the team
 struct LineSeen {
   std::string unit;
   fit::Finding brow = fit::Finding::snug, straps = fit::Finding::snug, hold = fit::Finding::snug;
@@ -159,8 +168,8 @@ struct Unknown {
 using Body =
     std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted, UnitReceived,
                  LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired, CheckBegun, CheckAnswered,
-                 CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet, UnitAirRead, LineSeen, RecoverySet,
-                 WarningSet, WarningSigned, RetentionSet, LegalHoldMade, LegalHoldEnded, Corrected, NoteAdded, Unknown>;
+                 CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet, UnitAirRead, LineSeen, NoticeIssued,
+                 RecoverySet, WarningSet, WarningSigned, RetentionSet, LegalHoldMade, LegalHoldEnded, Corrected, NoteAdded, Unknown>;
 
 // What somebody wants to write down; device, n, order and time are given by the Book.
 struct Draft {

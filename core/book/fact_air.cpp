@@ -139,12 +139,17 @@ std::int64_t versionOf(const Body& body) {
   if (const auto* answered = std::get_if<CheckAnswered>(&body))
     return answered->unit.empty() && answered->conditions.isEmpty() && answered->source.isEmpty() ? 1 : 2;
   if (const auto* ended = std::get_if<CheckEnded>(&body)) return ended->conditions.isEmpty() && ended->pumped.empty() ? 1 : 2;
+  if (const auto* received = std::get_if<UnitReceived>(&body)) return received->lot.empty() ? 1 : 2;
+  if (const auto* held = std::get_if<UnitHeld>(&body)) return held->notice.empty() ? 1 : 2;
+  if (const auto* moved = std::get_if<UnitMoved>(&body)) return moved->reason.empty() && moved->to != "shelf" ? 1 : 2;
+  if (const auto* changed = std::get_if<PartChanged>(&body)) return changed->reopens == fit::MarkSet{} ? 1 : 2;
   return 1;
 }
 
 std::int64_t newestOf(std::string_view kind) {
-  const bool isGrown =
-      kind == "check-ended" || kind == "air-read" || kind == "adjusted" || kind == "fitting-set" || kind == "check-answered";
+  const bool isGrown = kind == "check-ended" || kind == "air-read" || kind == "adjusted" || kind == "fitting-set" ||
+                       kind == "check-answered" || kind == "unit-received" || kind == "unit-held" || kind == "unit-moved" ||
+                       kind == "part-changed";
   return isGrown ? 2 : 1;
 }
 

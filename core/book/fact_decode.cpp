@@ -252,6 +252,7 @@ TapeRead tapeRead(Reader& in) {
 using Readers = std::unordered_map<std::string_view, BodyReader>;
 Readers withPeople(Readers readers) {
   addPeopleReaders(readers);
+  addGearReaders(readers);
   return readers;
 }
 const Readers& readers() {
@@ -277,33 +278,8 @@ const Readers& readers() {
       {"athlete-changed", [](Reader& in) -> Body { return athleteChanged(in); }},
       {"tape-read", [](Reader& in) -> Body { return tapeRead(in); }},
       {"sheet-adopted", [](Reader& in) -> Body { return SheetAdopted{in.text("sheet")}; }},
-      {"unit-received",
-       [](Reader& in) -> Body {
-         return UnitReceived{in.text("serial"), in.text("tag_key"), in.text("sheet"), in.text("size"), in.textOr("made")};
-       }},
       {"label-read", [](Reader& in) -> Body { return labelRead(in); }},
       {"point-seen", [](Reader& in) -> Body { return pointsSeen(in); }},
-      {"unit-held",
-       [](Reader& in) -> Body {
-         return UnitHeld{in.text("reason"), in.textOr("what"), in.flag("with_athlete")};
-       }},
-      {"hold-released",
-       [](Reader& in) -> Body {
-         return HoldReleased{in.text("hold"), in.text("reason")};
-       }},
-      {"unit-moved",
-       [](Reader& in) -> Body {
-         return UnitMoved{in.text("to"), in.textOr("where")};
-       }},
-      {"part-changed",
-       [](Reader& in) -> Body {
-         return PartChanged{in.text("part"), in.textOr("what"), in.textOr("athlete")};
-       }},
-      {"unit-paired", [](Reader& in) -> Body { return UnitPaired{in.text("athlete")}; }},
-      {"unit-unpaired",
-       [](Reader& in) -> Body {
-         return UnitUnpaired{in.text("athlete"), in.text("reason")};
-       }},
       {"check-begun", [](Reader& in) -> Body { return checkBegun(in); }},
       {"mark-seen", [](Reader& in) -> Body { return checkAnswered(in); }},
       {"adjusted", [](Reader& in) -> Body { return checkAnswered(in); }},

@@ -133,7 +133,7 @@ struct BodyWriter {
   void operator()(const SheetAdopted& b) const { out.key("sheet").string(b.sheet); }
   void operator()(const UnitReceived& b) const {
     out.key("serial").string(b.serial).key("tag_key").string(b.tagKey).key("sheet").string(b.sheet).key("size").string(b.size);
-    out.text("made", b.made);
+    out.text("made", b.made).text("lot", b.lot);
   }
   void operator()(const LabelRead& b) const {
     if (!b.label) return;
@@ -151,11 +151,14 @@ struct BodyWriter {
     out.endArray().flag("group", b.isGroup).text("check", b.check);
   }
   void operator()(const UnitHeld& b) const {
-    out.key("reason").string(b.reason).text("what", b.what).flag("with_athlete", b.isWithAthlete);
+    out.key("reason").string(b.reason).text("what", b.what).flag("with_athlete", b.isWithAthlete).text("notice", b.notice);
   }
   void operator()(const HoldReleased& b) const { out.key("hold").string(b.hold).key("reason").string(b.reason); }
-  void operator()(const UnitMoved& b) const { out.key("to").string(b.to).text("where", b.where); }
-  void operator()(const PartChanged& b) const { out.key("part").string(b.part).text("what", b.what).text("athlete", b.athlete); }
+  void operator()(const UnitMoved& b) const { out.key("to").string(b.to).text("where", b.where).text("reason", b.reason); }
+  void operator()(const PartChanged& b) const {
+    out.key("part").string(b.part).text("what", b.what).text("athlete", b.athlete);
+    marks(out, "reopens", b.reopens);
+  }
   void operator()(const UnitPaired& b) const { out.key("athlete").string(b.athlete); }
   void operator()(const UnitUnpaired& b) const { out.key("athlete").string(b.athlete).key("reason").string(b.reason); }
   void operator()(const CheckBegun& b) const {
@@ -232,6 +235,10 @@ struct BodyWriter {
   void operator()(const RetentionSet& b) const { writeBody(out, b); }
   void operator()(const LegalHoldMade& b) const { writeBody(out, b); }
   void operator()(const LegalHoldEnded& b) const { writeBody(out, b); }
+  void operator()(const NoticeIssued& b) const {
+    out.key("text").string(b.text).key("day").string(print(b.day));
+    writeScope(out, b.scope);
+  }
   void operator()(const Corrected& b) const {
     out.key("fact").string(b.fact).key("touches").beginArray();
     for (const std::string& subject : b.touches) out.string(subject);
@@ -280,6 +287,7 @@ std::string_view kindOf(const Body& body) {
                                [](const RetentionSet&) -> std::string_view { return "retention-set"; },
                                [](const LegalHoldMade&) -> std::string_view { return "legal-hold-made"; },
                                [](const LegalHoldEnded&) -> std::string_view { return "legal-hold-ended"; },
+                               [](const NoticeIssued&) -> std::string_view { return "notice-issued"; },
                                [](const Corrected&) -> std::string_view { return "corrected"; },
                                [](const NoteAdded&) -> std::string_view { return "note-added"; },
                                [](const Unknown& b) -> std::string_view { return b.kind; }},

@@ -48,7 +48,15 @@ void writeBody(LineWriter& out, const LegalHoldMade& b);
 void writeBody(LineWriter& out, const LegalHoldEnded& b);
 using BodyReader = Body (*)(ObjectReader&);
 void addPeopleReaders(std::unordered_map<std::string_view, BodyReader>& readers);  // by kind
-// Version of the kind that says what stands in the body: 1, or 2 for answers about air and ended checks that carry the weather.
+
+// fact_gear.cpp. A list of marks under a key of its own, left out when empty; members of a notice's scope.
+void marks(LineWriter& out, std::string_view key, fit::MarkSet set);
+[[nodiscard]] fit::MarkSet marks(ObjectReader& in, std::string_view key);
+void writeScope(LineWriter& out, const season::NoticeScope& scope);
+[[nodiscard]] season::NoticeScope readScope(ObjectReader& in);
+void addGearReaders(std::unordered_map<std::string_view, BodyReader>& readers);  // of helmets, by kind
+
+// Version of the kind that says what stands in the body: 1, or 2 where version 1 had no key for it.
 [[nodiscard]] std::int64_t versionOf(const Body& body);
 [[nodiscard]] std::int64_t newestOf(std::string_view kind);  // of a known kind
 // fact_decode.cpp. Which kinds this program folds, and to which version, and how: "air-read 2, answer-..., fold 1". Views that another

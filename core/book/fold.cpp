@@ -63,6 +63,7 @@ void Folded::takeTeam(const Fact& fact) {
   } else if (views.team && views.team->id == fact.about) {
     foldWeather(*views.team, fact);
     foldPrivacy(*views.team, fact);
+    foldNotice(*views.team, fact);
   }
   changed[static_cast<std::size_t>(Entity::team)].insert(std::string(kTeamSubject));
 }

@@ -117,6 +117,7 @@ void foldWeather(season::TeamRecord& record, const Fact& fact);
 void foldHold(std::vector<season::LegalHoldRecord>& holds, const Fact& fact, const LegalHoldMade& body);
 void foldHold(std::vector<season::LegalHoldRecord>& holds, const LegalHoldEnded& body);
 void foldPrivacy(season::TeamRecord& record, const Fact& fact);
+void foldNotice(season::TeamRecord& record, const Fact& fact);  // fact_gear.cpp
 // The answers of a fact in a check, as the guide takes them. Nothing when it holds none.
 [[nodiscard]] std::vector<fit::Answer> answersIn(const Fact& fact);  // fold_check.cpp
 [[nodiscard]] std::string hashOf(std::string_view bytes);            // BLAKE2b-256, hex

@@ -92,9 +92,21 @@ struct AthleteFold {
     record.isOnRoster = *b.isOnRoster;
   }
   void operator()(const TapeRead& b) const { record.tapes.push_back({b.readings, stampOf(fact)}); }
-  void operator()(const PartChanged&) const {
+  void operator()(const PartChanged& b) const {
+    const bool isFirst = !record.partChanged || notes.partUnit != fact.about;
+    if (isFirst) forgetParts();
+    // All nine stay all nine, whatever else was changed.
+    const bool isAllNine = b.reopens == fit::MarkSet{} || (!isFirst && record.partMarks == fit::MarkSet{});
+    record.partMarks = isAllNine ? fit::MarkSet{} : record.partMarks | b.reopens;
+    if (b.reopens != fit::MarkSet{}) record.changedParts.push_back(b.part);
     record.partChanged = stampOf(fact);
     notes.partUnit = fact.about;
+  }
+  void forgetParts() const {
+    record.partChanged.reset();
+    record.partMarks = {};
+    record.changedParts.clear();
+    notes.partUnit.clear();
   }
   void operator()(const UnitPaired&) const {
     const auto same = [&](const auto& p) { return p.unit == fact.about; };
@@ -106,8 +118,7 @@ struct AthleteFold {
     std::erase_if(notes.pairings, [&](const auto& p) { return p.unit == fact.about; });
     pairings();
     if (notes.partUnit != fact.about) return;
-    record.partChanged.reset();
-    notes.partUnit.clear();
+    forgetParts();
   }
   void operator()(const CheckBegun& b) const {
     AthleteNotes::OpenCheck open;
@@ -161,8 +172,7 @@ struct AthleteFold {
     const bool isFit = ended.kind != fit::CheckKind::look;
     if (isFit && record.hairChanged && record.hairChanged->fact == begun.hairFact) record.hairChanged.reset();
     if (record.partChanged && record.partChanged->fact == begun.partFact && notes.partUnit == ended.unit) {
-      record.partChanged.reset();
-      notes.partUnit.clear();
+      forgetParts();
     }
   }
   void operator()(const Said& b) const {
@@ -193,6 +203,7 @@ struct AthleteFold {
   void operator()(const LegalHoldEnded& b) const { foldHold(record.legalHolds, b); }
 
   // Facts that touch no athlete.
+  void operator()(const NoticeIssued&) const {}
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const {}

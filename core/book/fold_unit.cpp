@@ -38,6 +38,7 @@ struct UnitFold {
 
   void operator()(const UnitReceived& b) const {
     if (fact.id() != record.id) {
+      if (record.lot.empty()) record.lot = b.lot;
       // A unit that was taken in by its tag alone: its model and size are said later, once.
       if (!record.sheet.empty()) return;
       record.sheet = b.sheet;
@@ -49,6 +50,7 @@ struct UnitFold {
     record.sheet = b.sheet;
     record.size = b.size;
     record.made = b.made;
+    record.lot = b.lot;
     record.received = stampOf(fact);
   }
   void operator()(const LabelRead& b) const {
@@ -66,11 +68,17 @@ struct UnitFold {
       seen = season::PointSeenRecord{finding, stampOf(fact), b.isGroup};
     }
   }
-  void operator()(const UnitHeld& b) const { record.holds.push_back({fact.id(), b.reason, b.what, b.isWithAthlete, stampOf(fact)}); }
+  void operator()(const UnitHeld& b) const {
+    record.holds.push_back({fact.id(), b.reason, b.what, b.isWithAthlete, stampOf(fact), b.notice});
+  }
   void operator()(const HoldReleased& b) const {
     std::erase_if(record.holds, [&](const auto& hold) { return hold.fact == b.hold; });
   }
   void operator()(const UnitMoved& b) const {
+    if (b.to == "shelf") {
+      record.shelf = b.where;
+      return;
+    }
     const UnitPlace here = record.athletes.empty() ? UnitPlace::shelf : UnitPlace::withAthlete;
     if (b.to == "in-service") {
       record.isInService = true;
@@ -131,6 +139,7 @@ struct UnitFold {
   void operator()(const RetentionSet&) const {}
   void operator()(const LegalHoldMade&) const {}
   void operator()(const LegalHoldEnded&) const {}
+  void operator()(const NoticeIssued&) const {}
   void operator()(const Corrected&) const {}
   void operator()(const NoteAdded&) const {}
   void operator()(const Unknown&) const {}

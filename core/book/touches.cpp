@@ -78,6 +78,7 @@ struct Collector {
   void operator()(const RetentionSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const LegalHoldMade& b) const { ofEverybody(b.isForAll); }
   void operator()(const LegalHoldEnded& b) const { ofEverybody(b.isForAll); }
+  void operator()(const NoticeIssued&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const Corrected& b) const { out.keep(Entity::other, b.touches); }
   void operator()(const NoteAdded&) const { add(Entity::other, fact.about); }
   void operator()(const Unknown&) const { add(Entity::other, fact.about); }

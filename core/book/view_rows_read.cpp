@@ -143,6 +143,8 @@ void athlete(Reader& in, season::AthleteRecord& r, AthleteNotes& notes) {
   in.objects("said", [&](Reader& each) { r.said.push_back(said(each)); });
   r.hairChanged = stampIf(in, "hair_changed");
   r.partChanged = stampIf(in, "part_changed");
+  r.partMarks = marks(in, "part_marks");
+  r.changedParts = textsIf(in, "changed_parts");
   in.objects("checks", [&](Reader& each) { r.checks.push_back(ended(each)); });
   if (in.has("lines")) in.objects("lines", [&](Reader& each) { r.lines.push_back(line(each)); });
   readPrivacy(in, r);
@@ -162,6 +164,8 @@ void unit(Reader& in, season::UnitRecord& r, UnitNotes& notes) {
   r.sheet = in.text("sheet");
   r.size = in.text("size");
   r.made = in.textOr("made");
+  r.lot = in.textOr("lot");
+  r.shelf = in.textOr("shelf");
   r.received = stamp(in, "received");
   r.isInService = in.boolean("in_service");
   r.place = static_cast<season::UnitPlace>(in.integer("place", 0, static_cast<int>(season::UnitPlace::lost)));
@@ -186,6 +190,7 @@ void unit(Reader& in, season::UnitRecord& r, UnitNotes& notes) {
     hold.reason = each.text("reason");
     hold.what = each.textOr("what");
     hold.isWithAthlete = each.flag("with_athlete");
+    hold.notice = each.textOr("notice");
     hold.stamp = stamp(each, "stamp");
     hold.fact = hold.stamp.fact;
     r.holds.push_back(std::move(hold));
@@ -256,6 +261,17 @@ void team(Reader& in, season::TeamRecord& r) {
     r.weather = std::move(weather);
   });
   readPrivacy(in, r);
+  if (in.has("notices")) {
+    in.objects("notices", [&](Reader& each) {
+      season::NoticeRecord notice;
+      notice.text = each.text("text");
+      notice.day = day(each, "day");
+      notice.scope = readScope(each);
+      notice.stamp = stamp(each, "stamp");
+      notice.fact = notice.stamp.fact;
+      r.notices.push_back(std::move(notice));
+    });
+  }
   if (!in.has("places")) return;
   in.objects("places", [&](Reader& each) {
     season::PlaceRecord& place = r.places[each.text("place")];

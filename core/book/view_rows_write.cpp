@@ -91,6 +91,18 @@ void weatherOf(LineWriter& out, const season::TeamRecord& r) {
   out.endArray();
 }
 
+void noticesOf(LineWriter& out, const season::TeamRecord& r) {
+  if (r.notices.empty()) return;
+  out.key("notices").beginArray();
+  for (const season::NoticeRecord& n : r.notices) {
+    out.beginObject().key("text").string(n.text).key("day").integer(n.day.number);
+    writeScope(out, n.scope);
+    stamp(out, "stamp", n.stamp);
+    out.endObject();
+  }
+  out.endArray();
+}
+
 void ended(LineWriter& out, const season::EndedCheck& e) {
   std::string strip;
   for (fit::Finding finding : e.strip) strip += static_cast<char>('0' + static_cast<int>(finding));
@@ -143,6 +155,7 @@ std::string rowOf(const season::TeamRecord& r) {
   out.endArray();
   weatherOf(out, r);
   privacyOf(out, r);
+  noticesOf(out, r);
   out.endObject();
   return out.take();
 }
@@ -187,6 +200,8 @@ std::string rowOf(const season::AthleteRecord& r, const AthleteNotes& notes) {
   out.endArray();
   stampIf(out, "hair_changed", r.hairChanged);
   stampIf(out, "part_changed", r.partChanged);
+  marks(out, "part_marks", r.partMarks);
+  texts(out, "changed_parts", r.changedParts);
   out.key("checks").beginArray();
   for (const auto& each : r.checks) ended(out, each);
   out.endArray();
@@ -201,7 +216,7 @@ std::string rowOf(const season::UnitRecord& r, const UnitNotes& notes) {
   LineWriter out;
   out.reserve(1024);
   out.beginObject().key("serial").string(r.serial).key("tag_key").string(r.tagKey).key("sheet").string(r.sheet);
-  out.key("size").string(r.size).text("made", r.made);
+  out.key("size").string(r.size).text("made", r.made).text("lot", r.lot).text("shelf", r.shelf);
   stamp(out, "received", r.received);
   out.key("in_service").boolean(r.isInService).key("place").integer(static_cast<int>(r.place)).text("place_words", r.placeWords);
   out.key("labels").beginArray();
@@ -222,7 +237,12 @@ std::string rowOf(const season::UnitRecord& r, const UnitNotes& notes) {
   }
   out.endArray().key("holds").beginArray();
   for (const auto& hold : r.holds) {
-    out.beginObject().key("reason").string(hold.reason).text("what", hold.what).flag("with_athlete", hold.isWithAthlete);
+    out.beginObject()
+        .key("reason")
+        .string(hold.reason)
+        .text("what", hold.what)
+        .flag("with_athlete", hold.isWithAthlete)
+        .text("notice", hold.notice);
     stamp(out, "stamp", hold.stamp);
     out.endObject();
   }

@@ -47,11 +47,11 @@ enum class DueKind : std::uint8_t {
   adjustOpen,  // mark, finding of the first that is off
   wordOpen,    // mark, side, feels, text; said before: count (times, this one included), day (since when)
   hairChanged,
-  partChanged,
-  airChanged,  // weather moved the air since the marks were last seen: port (the worst), change, air, cause, belowZero; count: ports
-               // concerned
-  airLeaking,  // port, change: a week at 20 C; count: readings
-  lineOff,     // mark, finding: seen off in a standing line
+  partChanged,  // marks: reopened; text: codes of gear::UnitPart or words, joined by ", "
+  airChanged,   // weather moved the air since the marks were last seen: port (the worst), change, air, cause, belowZero; count: ports
+                // concerned
+  airLeaking,   // port, change: a week at 20 C; count: readings
+  lineOff,      // mark, finding: seen off in a standing line
   dryHair,
   breakIn,       // count: day n of 3; late after 3
   weeklyLook,    // count: days since the last look
@@ -76,6 +76,7 @@ struct DueReason {
   std::optional<Pressure> change;  // of gauge pressure; negative: lost
   std::optional<Pressure> air;     // gauge foreseen now, as a rigid bladder; nothing where it was never measured
   std::optional<gear::Port> port;
+  fit::MarkSet marks;  // to be seen again
   AirCause cause = AirCause::none;
   bool belowZero = false;  // no air left to hold it, as a rigid bladder
   int count = 0;

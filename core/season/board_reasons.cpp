@@ -220,8 +220,11 @@ void Collector::words() {
 void Collector::changes() {
   const AthleteRecord& athlete = *m_standing.athlete;
   if (athlete.hairChanged) sign(addBeforePractice(DueKind::hairChanged, dayOf(athlete.hairChanged->at)), *athlete.hairChanged);
-  if (athlete.partChanged && m_standing.unit != nullptr)
-    sign(addBeforePractice(DueKind::partChanged, dayOf(athlete.partChanged->at)), *athlete.partChanged);
+  if (!athlete.partChanged || m_standing.unit == nullptr) return;
+  DueReason& reason = addBeforePractice(DueKind::partChanged, dayOf(athlete.partChanged->at));
+  sign(reason, *athlete.partChanged);
+  reason.marks = athlete.partMarks;
+  for (const std::string& part : athlete.changedParts) reason.text += (reason.text.empty() ? "" : ", ") + part;
 }
 
 // The verdict as it was recorded, until another check in this unit says otherwise.

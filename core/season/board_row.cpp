@@ -91,6 +91,12 @@ void drawStrip(DueRow& row, const DueContext& context, const Standing& standing)
     }
   } else if (standing.last != nullptr) {
     row.strip = standing.last->strip;
+    // What a new part disturbs is not seen until a check that began after it has seen it.
+    const AthleteRecord& athlete = *standing.athlete;
+    const bool isSince = athlete.partChanged && isAfter(*athlete.partChanged, standing.last->stamp);
+    for (const fit::Mark mark : fit::kMarks) {
+      if (isSince && athlete.partMarks.has(mark)) row.strip[static_cast<std::size_t>(mark)] = fit::Finding::unseen;
+    }
   }
   for (const SaidRecord& said : standing.athlete->said) {
     if (said.isAnswered || said.isUnwell || !said.where) continue;

@@ -5,6 +5,8 @@
 #include <charconv>
 #include <string_view>
 
+#include "core/season/unit_age.h"
+
 namespace snugline::season {
 
 namespace {
@@ -27,16 +29,6 @@ std::optional<FactName> factName(std::string_view id) {
   const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), name.n);
   if (error != std::errc{} || end != digits.data() + digits.size()) return std::nullopt;
   return name;
-}
-
-// The certification that an age limit counts from is the earliest one known; a maker's mark stands on the unit for life.
-std::optional<gear::Label> firstCertification(const UnitRecord& unit) {
-  const gear::Label* first = nullptr;
-  for (const LabelRecord& record : unit.labels) {
-    if (record.label.kind != gear::LabelKind::makersMark) continue;
-    if (first == nullptr || record.label.year < first->year) first = &record.label;
-  }
-  return first == nullptr ? std::nullopt : std::optional<gear::Label>(*first);
 }
 
 }  // namespace

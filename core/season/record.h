@@ -20,6 +20,7 @@
 #include "core/quantity/time.h"
 #include "core/season/air_record.h"
 #include "core/season/code_hash.h"
+#include "core/season/notice_record.h"
 #include "core/season/privacy_record.h"
 #include "core/season/stamp.h"
 
@@ -36,6 +37,7 @@ struct TeamRecord {
   std::optional<int> nameYears;                                                  // how long names are shown; nothing: always
   std::vector<LegalHoldRecord> legalHolds;                                       // on everybody, open ones
   std::optional<RecoveryRecord> recovery;                                        // the key on the recovery sheet
+  std::vector<NoticeRecord> notices;                                             // oldest first
   friend bool operator==(const TeamRecord&, const TeamRecord&) = default;
 };
 struct PersonRecord {
@@ -100,6 +102,8 @@ struct AthleteRecord {
   std::vector<SaidRecord> said;             // oldest first, answered ones included
   std::optional<Stamp> hairChanged;         // not seen in a fit since
   std::optional<Stamp> partChanged;         // on the unit worn, not seen in a fit since
+  fit::MarkSet partMarks;                   // that the changed parts reopened; empty where partChanged says nothing of it: all nine
+  std::vector<std::string> changedParts;    // codes of gear::UnitPart or words, of those changes, oldest first
   std::string openCheck;                    // begun and not ended; empty when none
   std::vector<EndedCheck> checks;           // oldest first
   std::vector<LineRecord> lines;            // oldest first
@@ -112,10 +116,11 @@ struct AthleteRecord {
 
 enum class UnitPlace : std::uint8_t { shelf, withAthlete, repair, sentOut, retired, lost };
 struct HoldRecord {
-  std::string fact, reason;  // reason: point code, "label", "fit", "broken", "other"
+  std::string fact, reason;  // reason: point code, "label", "fit", "broken", "notice", "other"
   std::string what;          // in the finder's words
   bool isWithAthlete = false;
   Stamp stamp;
+  std::string notice{};  // fact of the maker's notice that it stands for
   friend bool operator==(const HoldRecord&, const HoldRecord&) = default;
 };
 struct PointSeenRecord {
@@ -132,6 +137,8 @@ struct LabelRecord {
 struct UnitRecord {
   std::string id, serial, tagKey, sheet, size;  // sheet: hash
   std::string made;                             // "2024-01-15" or "2024-01", may be empty
+  std::string lot{};                            // as its tag says; may be empty
+  std::string shelf{};                          // where it belongs when nobody has it; may be empty
   Stamp received;
   bool isInService = false;
   UnitPlace place = UnitPlace::shelf;

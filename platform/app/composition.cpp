@@ -49,8 +49,10 @@ Composition::Composition(Edges edges, const Places& places)
     : m_places(places),
       m_choices(std::make_unique<models::Choices>(places.choices)),
       m_desk(std::make_unique<models::Desk>(std::move(edges.makeClock), edges.makeKeys)),
-      m_shell(std::make_unique<models::Shell>(m_desk.get(), m_choices.get(), edges.makeGauge ? edges.makeGauge() : nullptr,
-                                              models::LockEdges{edges.attempts, edges.makeKeys, {}})),
+      m_shell(std::make_unique<models::Shell>(
+          m_desk.get(), m_choices.get(), edges.makeGauge ? edges.makeGauge() : nullptr,
+          models::LockEdges{edges.attempts, edges.makeKeys, {}},
+          models::TagEdges{edges.makeCamera ? edges.makeCamera() : nullptr, edges.makeSheets ? edges.makeSheets() : nullptr})),
       m_view(std::make_unique<QQuickView>()),
       m_language(QStringLiteral("en")) {
   QObject::connect(m_choices.get(), &models::Choices::changed, m_view.get(), [this] { chooseLanguage(); });

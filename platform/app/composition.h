@@ -10,6 +10,7 @@
 
 #include "core/book/fact.h"
 #include "core/ports/gauge_port.h"
+#include "core/ports/tag_port.h"
 #include "qml/models/desk.h"
 
 class QQmlComponent;
@@ -27,6 +28,8 @@ struct Edges {
   models::Desk::MakeKeys makeKeys;
   std::shared_ptr<ports::Attempts> attempts = nullptr;                    // none: missed codes are forgotten when the app ends
   std::function<std::unique_ptr<ports::PressureGauge>()> makeGauge = {};  // nothing: no Bluetooth in this program
+  std::function<std::unique_ptr<ports::TagCamera>()> makeCamera = {};     // nothing: tags are scanned by hand or typed
+  std::function<std::unique_ptr<ports::LabelSheets>()> makeSheets = {};   // nothing: no labels are printed
 };
 struct Places {
   QString book;     // made when missing

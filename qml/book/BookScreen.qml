@@ -18,7 +18,8 @@ FocusScope {
 
     readonly property var pages: ({ athletes: athletesPage, form: formPage, roster: rosterPage, helmets: helmetsPage, unit: unitPage,
                                     pair: pairPage, sheets: sheetsPage, settings: settingsPage,
-                                    air: airPage, gauge: gaugePage, season: seasonPage, matching: matchingPage, plan: planPage })
+                                    air: airPage, gauge: gaugePage, season: seasonPage, matching: matchingPage, plan: planPage,
+                                    notices: noticesPage })
 
     // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
@@ -104,6 +105,7 @@ FocusScope {
             units: book.units
             onBack: book.goBack()
             onOpenUnit: id => book.showUnit(id)
+            onOpenNotices: book.push("notices", {})
         }
     }
     Component {
@@ -146,6 +148,14 @@ FocusScope {
     Component {
         id: airPage
         AirPage { air: book.units.air; gauge: book.gauge; onBack: book.goBack(); onChooseGauge: book.push("gauge", {}) }
+    }
+    Component {
+        id: noticesPage
+        NoticePage {
+            notices: book.units.notices
+            onBack: book.goBack()
+            onOpenUnit: id => book.showUnit(id)
+        }
     }
     Component {
         id: gaugePage

@@ -12,6 +12,7 @@ ListPage {
     required property UnitsModel units
 
     signal openUnit(string unitId)
+    signal openNotices()
 
     title: qsTr("Helmets")
     subtitle: qsTr("%1 shown").arg(page.units.count)
@@ -33,6 +34,13 @@ ListPage {
             hint: qsTr("Search")
             text: page.units.search
             onEdited: text => page.units.search = text
+        }
+        BigButton {
+            objectName: "notices"
+            width: parent.width
+            text: qsTr("Maker's notice")
+            detail: page.units.notices.kept.length > 0 ? page.units.notices.kept[0].state : qsTr("Hold every helmet of a model, year, lot or serials at once")
+            onClicked: page.openNotices()
         }
     }
     delegate: ListRow {

@@ -44,6 +44,7 @@ PageFrame {
     Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.unit.refusal }
     Words { objectName: "status"; Layout.fillWidth: true; text: page.unit.statusWords; size: "head"; tone: page.unit.isHeld ? "stop" : "plain" }
     Words { objectName: "label"; Layout.fillWidth: true; text: page.unit.labelWords; tone: page.unit.isLabelGood ? "plain" : "stop" }
+    Words { objectName: "age"; Layout.fillWidth: true; visible: text.length > 0; text: page.unit.ageWords; size: "small"; tone: "quiet" }
     UnitLabel { Layout.fillWidth: true; unit: page.unit }
     Words {
         objectName: "point"
@@ -61,6 +62,7 @@ PageFrame {
         detail: page.unit.airWords
         onClicked: page.openAir()
     }
+    UnitParts { Layout.fillWidth: true; visible: page.unit.parts.length > 0; unit: page.unit }
     UnitHolds { Layout.fillWidth: true; unit: page.unit }
     Card {
         Layout.fillWidth: true
@@ -87,23 +89,7 @@ PageFrame {
             }
         }
     }
-    Card {
-        Layout.fillWidth: true
-        visible: page.unit.moves.length > 0
-        Column {
-            width: parent.width
-            spacing: Theme.grid
-            Words { width: parent.width; text: qsTr("Where it goes"); bold: true }
-            TextEntry { id: where; objectName: "where"; width: parent.width; label: qsTr("Firm or place, if wanted") }
-            ChipGrid {
-                objectName: "moves"
-                width: parent.width
-                mostColumns: 3
-                choices: page.unit.moves.map(m => ({ name: "to-" + m.to, text: m.words, enabled: !page.unit.isBusy }))
-                onChosen: name => { page.unit.moveTo(name.slice(3), where.text); where.clear() }
-            }
-        }
-    }
+    UnitMoves { objectName: "moveCard"; Layout.fillWidth: true; unit: page.unit }
     Words { Layout.fillWidth: true; Layout.topMargin: Theme.grid; text: qsTr("History"); size: "head" }
     Repeater {
         model: page.unit.history

@@ -11,6 +11,7 @@ PageFrame {
     id: page
 
     required property DockModel model
+    property ScanModel scan: null         // none in a program without camera and printer
     readonly property bool isOnTable: page.model.stage !== DockModel.Waiting
     readonly property bool atPoints: page.model.stage === DockModel.Points
 
@@ -29,10 +30,10 @@ PageFrame {
     hasBack: true
     showsDrawing: page.landscape || !page.phone && page.height >= 900 && Theme.textScale < 1.4 && page.model.stage !== DockModel.What
     drawingShare: page.isOnTable ? 0.2 : page.model.count > 0 ? 0.3 : 0.5
-    Keys.onPressed: event => { event.accepted = scan.takeKey(event) }
+    Keys.onPressed: event => { event.accepted = field.takeKey(event) }
 
     headerRight: ScanField {
-        id: scan
+        id: field
         // Under the title where the header is narrow, beside it elsewhere; it never scrolls away.
         width: page.phone || Theme.stacks && page.width < 900 ? page.width - 2 * Theme.margin : Math.min(560, page.width * 0.5)
         focus: true
@@ -50,10 +51,25 @@ PageFrame {
         }
     ]
 
-    Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.model.refusal }
+    Notice {
+        objectName: "refusal"
+        Layout.fillWidth: true
+        kind: "stop"
+        text: page.model.refusal
+        place: page.model.meant.length > 0 ? qsTr("It seems to have sent: %1").arg(page.model.meant) : ""
+        actionText: page.model.meant.length > 0 ? qsTr("Read it as that") : ""
+        onActed: page.model.takeMeant()
+    }
+    DockAsked { Layout.fillWidth: true; model: page.model }
+    Loader {
+        Layout.fillWidth: true
+        active: page.scan !== null && page.scan.hasCamera
+        visible: active
+        sourceComponent: DockCamera { scan: page.scan; brief: page.isOnTable || page.model.asked.length > 0 }
+    }
     Words {
         Layout.fillWidth: true
-        visible: !page.isOnTable && page.model.refusal.length === 0 && page.model.count === 0
+        visible: !page.isOnTable && page.model.refusal.length === 0 && page.model.count === 0 && page.model.asked.length === 0
         text: qsTr("A hand scanner types for you. A known unit shows what is due on it; a new one is taken in.")
         tone: "quiet"
     }
@@ -74,6 +90,12 @@ PageFrame {
             tone: modelData.isHeld ? "stop" : "plain"
             onClicked: page.openUnit(modelData.unit)
         }
+    }
+    Loader {
+        Layout.fillWidth: true
+        active: page.scan !== null && page.scan.hasSheets && !page.isOnTable && page.model.asked.length === 0
+        visible: active
+        sourceComponent: DockLabels { scan: page.scan; onDone: field.forceActiveFocus() }
     }
     DockWhat { Layout.fillWidth: true; visible: page.model.stage === DockModel.What; model: page.model }
     DockPoints { Layout.fillWidth: true; visible: page.atPoints; brief: page.phone || page.height < 1000; model: page.model }
@@ -124,12 +146,12 @@ PageFrame {
     Connections {
         target: page.model
         function onTaken(): void {
-            scan.text = ""
-            scan.forceActiveFocus()
+            field.text = ""
+            field.forceActiveFocus()
         }
         function onChanged(): void {
-            if (page.isOnTable && scan.done)
-                scan.text = ""
+            if (page.isOnTable && field.done)
+                field.text = ""
         }
     }
 }

@@ -444,4 +444,49 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>UnitWords</name>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n helmet</numerusform>
+            <numerusform>%n helmets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on heads</source>
+        <translation>
+            <numerusform>%n on a head</numerusform>
+            <numerusform>%n on heads</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n helmet(s) the year or the lot is not known</source>
+        <translation>
+            <numerusform>Of %n helmet the year or the lot is not known</numerusform>
+            <numerusform>Of %n helmets the year or the lot is not known</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n helmet(s) the lot is not known</source>
+        <translation>
+            <numerusform>Of %n helmet the lot is not known</numerusform>
+            <numerusform>Of %n helmets the lot is not known</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n helmet(s) the year made is not known</source>
+        <translation>
+            <numerusform>Of %n helmet the year made is not known</numerusform>
+            <numerusform>Of %n helmets the year made is not known</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) not seen</source>
+        <translation>
+            <numerusform>%n point not seen</numerusform>
+            <numerusform>%n points not seen</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -20,7 +20,7 @@ PageFrame {
 
     function act(name: string): void {
         if (name === "choose")
-            go("shelf", athlete.athleteId)
+            go(hasHelmet ? "swap" : "shelf", athlete.athleteId)
         else
             shell.guide.start(athlete.athleteId, name)
     }

@@ -22,6 +22,8 @@ constexpr const char* kGaugeInPsi = "gauge/psi";
 constexpr const char* kLockMinutes = "lockMinutes";
 constexpr const char* kLanguage = "language";
 constexpr const char* kSayLanguage = "sayLanguage";
+constexpr const char* kShelf = "shelf";
+constexpr const char* kLabelsGiven = "labelsGiven";
 constexpr int kLockMinutesMost = 60;
 
 bool isSpoken(const QString& language) { return language == QLatin1String("en") || language == QLatin1String("es"); }
@@ -43,6 +45,8 @@ Choices::Choices(const QString& file, QObject* parent) : QObject(parent), m_file
   if (kept.contains(kGaugeInPsi)) m_isGaugeInPsi = kept.value(kGaugeInPsi).toBool();
   if (const QString language = kept.value(kLanguage).toString(); isSpoken(language)) m_language = language;
   if (const QString language = kept.value(kSayLanguage).toString(); isSpoken(language)) m_sayLanguage = language;
+  m_shelf = kept.value(kShelf).toString();
+  m_labelsGiven = std::max(0, kept.value(kLabelsGiven).toInt());
   m_lockMinutes = std::clamp(kept.value(kLockMinutes, m_lockMinutes).toInt(), 1, kLockMinutesMost);
 }
 
@@ -115,6 +119,18 @@ void Choices::setSayLanguage(const QString& language) {
   if (m_sayLanguage == language || !isSpoken(language)) return;
   m_sayLanguage = language;
   keep(kSayLanguage, language);
+}
+
+void Choices::setShelf(const QString& shelf) {
+  if (m_shelf == shelf) return;
+  m_shelf = shelf;
+  keep(kShelf, shelf);
+}
+
+void Choices::setLabelsGiven(int number) {
+  if (m_labelsGiven == number) return;
+  m_labelsGiven = number;
+  keep(kLabelsGiven, number);
 }
 
 void Choices::setLockMinutes(int minutes) {

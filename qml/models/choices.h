@@ -32,6 +32,8 @@ class Choices : public QObject {
   [[nodiscard]] bool isGaugeInPsi() const { return m_isGaugeInPsi.value_or(m_units == UnitSystem::us); }
   [[nodiscard]] UnitSystem gaugeUnits() const { return isGaugeInPsi() ? UnitSystem::us : UnitSystem::metric; }
 
+  [[nodiscard]] QString shelf() const { return m_shelf; }          // by which this device stands; empty when not said
+  [[nodiscard]] int labelsGiven() const { return m_labelsGiven; }  // the last number of a serial of our own that was printed here
   [[nodiscard]] int lockMinutes() const { return m_lockMinutes; }  // of no touch, 1..60
   // "en" or "es": of the staff's side; as the device speaks until somebody says otherwise. The athletes' side keeps its own.
   [[nodiscard]] QString language() const { return m_language; }
@@ -49,6 +51,8 @@ class Choices : public QObject {
   void setLanguage(const QString& language);  // others than the two are left alone
   void setSayLanguage(const QString& language);
   void tellAgain() { emit changed(); }  // words are made anew: the language of the glass has changed
+  void setShelf(const QString& shelf);
+  void setLabelsGiven(int number);
 
  signals:
   void changed();
@@ -67,6 +71,8 @@ class Choices : public QObject {
   std::optional<bool> m_isGaugeInPsi;  // not said: as the unit system
   int m_lockMinutes = 5;               // ours
   QString m_language, m_sayLanguage;   // m_sayLanguage empty: as m_language
+  QString m_shelf;
+  int m_labelsGiven = 0;
 };
 
 }  // namespace snugline::models

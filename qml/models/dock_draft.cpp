@@ -14,6 +14,7 @@ namespace snugline::models {
 namespace {
 constexpr auto kStage = "stage";
 constexpr auto kScan = "scan";
+constexpr auto kUnit = "unit";
 constexpr auto kSheet = "sheet";
 constexpr auto kSize = "size";
 constexpr auto kLabelYear = "labelYear";
@@ -59,6 +60,7 @@ void readArrival(const QJsonObject& object, DockDraft& draft) {
   const int stage = object[QLatin1String(kStage)].toInt();
   draft.stage = stage == 1 ? DockStage::what : stage == 2 ? DockStage::points : DockStage::waiting;
   draft.scan = utf8(object[QLatin1String(kScan)].toString());
+  draft.arrival.unit = utf8(object[QLatin1String(kUnit)].toString());
   draft.arrival.sheet = utf8(object[QLatin1String(kSheet)].toString());
   draft.arrival.size = utf8(object[QLatin1String(kSize)].toString());
   draft.arrival.label = labelOf(object);
@@ -95,6 +97,7 @@ bool keepDraft(const QString& path, const DockDraft& draft) {
   if (path.isEmpty()) return true;
   QJsonObject object{{QLatin1String(kStage), static_cast<int>(draft.stage)},
                      {QLatin1String(kScan), text(draft.scan)},
+                     {QLatin1String(kUnit), text(draft.arrival.unit)},
                      {QLatin1String(kSheet), text(draft.arrival.sheet)},
                      {QLatin1String(kSize), text(draft.arrival.size)},
                      {QLatin1String(kLabelMissing), draft.arrival.isLabelMissing},

@@ -8,8 +8,7 @@
 #include <QVariantMap>
 
 #include "qml/models/choices.h"
-#include "qml/models/desk.h"
-#include "qml/models/dock_table.h"
+#include "qml/models/dock_body.h"
 #include "qml/models/label_reading.h"
 #include "qml/models/sentences_gear.h"
 
@@ -18,19 +17,6 @@ namespace snugline::models {
 namespace {
 constexpr qsizetype kArrivalsShown = 12;
 }  // namespace
-
-struct DockModel::Body {
-  Desk* desk;
-  const Choices* choices;
-  DockTable table;
-  bool isBusy = false;
-  int faultOpen = -1;
-  QString refusal;
-
-  [[nodiscard]] const season::UnitRecord* unit() const { return table.unit(desk->views()); }
-  [[nodiscard]] book::Arrival arrival() const { return table.arrival(desk->views()); }
-  [[nodiscard]] book::Outcome outcome() const { return book::outcomeOf(desk->views(), arrival(), desk->today()); }
-};
 
 DockModel::DockModel(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_body(std::make_unique<Body>()) {
   m_body->desk = desk;
@@ -75,7 +61,11 @@ bool DockModel::isDateKnown() const {
 QString DockModel::remark() const {
   if (stage() == Stage::Waiting) return {};
   const gear::Tag& tag = m_body->table.draft().arrival.tag;
-  return tag.made.empty() ? QString() : tr("Made %1").arg(text(tag.made));
+  QStringList words;
+  if (!tag.made.empty()) words << tr("Made %1").arg(text(tag.made));
+  if (const auto lot = tag.ai.find("10"); lot != tag.ai.end()) words << tr("Lot %1").arg(text(lot->second));
+  if (!m_body->table.draft().arrival.unit.empty()) words << tr("Found by its serial, not by its whole tag");
+  return words.join(QStringLiteral(". "));
 }
 
 QString DockModel::kindWords() const { return m_body->table.kindWords(m_body->desk->views()); }
@@ -162,34 +152,11 @@ int DockModel::heldCount() const { return m_body->table.heldCount(m_body->desk->
 void DockModel::change(const std::function<void(DockTable&)>& touch) {
   if (m_body->isBusy) return;
   m_body->refusal.clear();
+  m_body->meant.clear();
+  m_body->asked.clear();
   touch(m_body->table);
   if (!m_body->table.keep()) m_body->refusal = tr("This device has no room to keep what was touched. It stays on the glass only.");
   emit changed();
-}
-
-void DockModel::scan(const QString& scanned) {
-  if (m_body->isBusy || scanned.trimmed().isEmpty()) return;
-  const std::string read = bareScan(scanned);
-  const auto tag = gear::parseTag(read, m_body->desk->today());
-  if (!tag) {
-    m_body->refusal = tr("Refused: %1").arg(errorSentence(tag.error()));
-    emit changed();
-    return;
-  }
-  if (!tag->isCheckDigitOk) {
-    m_body->refusal = tr("Refused: the check digit of this tag does not agree. Scan it again, or type the serial from the plate.");
-    emit changed();
-    return;
-  }
-  const DockDraft& draft = m_body->table.draft();
-  if (draft.stage != DockStage::waiting && tag->key != draft.arrival.tag.key && m_body->table.isTouched()) {
-    m_body->refusal = tr("%1 is still on the table. Finish it or put it aside, then scan %2 again.").arg(serial(), text(tag->serial));
-    emit changed();
-    return;
-  }
-  if (draft.stage != DockStage::waiting && tag->key == draft.arrival.tag.key) return;  // the same tag once more
-  m_body->faultOpen = -1;
-  change([&](DockTable& table) { table.place(read, *tag, m_body->desk->views()); });
 }
 
 void DockModel::chooseSheet(const QString& hash) {

@@ -16,6 +16,8 @@
 #include <QStringList>
 #include <QVariantList>
 
+#include "core/gear/tag.h"
+
 namespace snugline::models {
 
 class Choices;
@@ -29,6 +31,10 @@ class DockModel : public QObject {
   Q_PROPERTY(Stage stage READ stage NOTIFY changed)
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)  // a write is on its way to the disk
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
+  Q_PROPERTY(QString meant READ meant NOTIFY changed)       // with the refusal: what the scanner seems to have sent; empty else
+  Q_PROPERTY(QVariantList asked READ asked NOTIFY changed)  // {unit, title, detail}: the tag means several; one is to be touched
+  Q_PROPERTY(QString askedWords READ askedWords NOTIFY changed)
+  Q_PROPERTY(bool canBeNew READ canBeNew NOTIFY changed)  // it may also be a helmet that is not in the Book
   Q_PROPERTY(QString serial READ serial NOTIFY changed)
   Q_PROPERTY(QString remark READ remark NOTIFY changed)  // what the tag says besides, or a wrong check digit
   Q_PROPERTY(bool isKnown READ isKnown NOTIFY changed)
@@ -69,6 +75,10 @@ class DockModel : public QObject {
   [[nodiscard]] Stage stage() const;
   [[nodiscard]] bool isBusy() const;
   [[nodiscard]] QString refusal() const;
+  [[nodiscard]] QString meant() const;
+  [[nodiscard]] QVariantList asked() const;
+  [[nodiscard]] QString askedWords() const;
+  [[nodiscard]] bool canBeNew() const;
   [[nodiscard]] QString serial() const;
   [[nodiscard]] QString remark() const;
   [[nodiscard]] bool isKnown() const;
@@ -98,7 +108,10 @@ class DockModel : public QObject {
   [[nodiscard]] int inServiceCount() const;
   [[nodiscard]] int heldCount() const;
 
-  Q_INVOKABLE void scan(const QString& text);  // with or without the scanner's Enter
+  Q_INVOKABLE void scan(const QString& text);         // with or without the scanner's Enter
+  Q_INVOKABLE void takeMeant();                       // reads what the scanner seems to have sent
+  Q_INVOKABLE void chooseAsked(const QString& unit);  // empty: none of them, it is new here
+  Q_INVOKABLE void dropAsked();
   Q_INVOKABLE void chooseSheet(const QString& hash);
   Q_INVOKABLE void chooseSize(const QString& name);
   Q_INVOKABLE void chooseYear(int year, bool isMakersMark);
@@ -121,6 +134,8 @@ class DockModel : public QObject {
   void taken(const QString& serial, bool isInService);  // on disk
 
  private:
+  void placeTag(const std::string& read, const gear::Tag& tag, const std::string& unit);
+  void refuse(const QString& sentence);
   void change(const std::function<void(DockTable&)>& touch);
   void write(const std::string& what, bool isWithAthlete, bool isInService);
   void undoFrom(std::vector<std::string> facts);

@@ -47,7 +47,8 @@ bool DockTable::isKnown(const season::Views& views) const {
 }
 
 const season::UnitRecord* DockTable::unit(const season::Views& views) const {
-  return m_draft.stage == DockStage::waiting ? nullptr : views.unitByTag(m_draft.arrival.tag.key);
+  if (m_draft.stage == DockStage::waiting) return nullptr;
+  return m_draft.arrival.unit.empty() ? views.unitByTag(m_draft.arrival.tag.key) : views.unit(m_draft.arrival.unit);
 }
 
 book::Arrival DockTable::arrival(const season::Views& views) const {
@@ -121,11 +122,13 @@ int DockTable::heldCount(const season::Views& views) const {
   }));
 }
 
-void DockTable::place(const std::string& scan, const gear::Tag& tag, const season::Views& views) {
+void DockTable::place(const std::string& scan, const gear::Tag& tag, const std::string& unit, const season::Views& views) {
   clear();
   m_draft.scan = scan;
   m_draft.arrival.tag = tag;
-  m_draft.stage = views.unitByTag(tag.key) == nullptr ? DockStage::what : DockStage::points;
+  m_draft.arrival.unit = unit;
+  const bool isThere = unit.empty() ? views.unitByTag(tag.key) != nullptr : views.unit(unit) != nullptr;
+  m_draft.stage = isThere ? DockStage::points : DockStage::what;
 }
 
 // Once sheet, size and label are all said, the points are the next question.
@@ -311,7 +314,7 @@ Result<book::Drafts> draftsOfHold(const season::Views& views, const book::Arriva
     }
   }
   if (isHeld) return drafts;
-  const season::UnitRecord* known = views.unitByTag(arrival.tag.key);
+  const season::UnitRecord* known = arrival.unit.empty() ? views.unitByTag(arrival.tag.key) : views.unit(arrival.unit);
   drafts->push_back({known == nullptr ? std::string("#0") : known->id, book::UnitHeld{"other", what, isWithAthlete}});
   return drafts;
 }

@@ -32,7 +32,8 @@ class DockTable {
   [[nodiscard]] QString offerWords(const season::Views& views) const;
   [[nodiscard]] int heldCount(const season::Views& views) const;
 
-  void place(const std::string& scan, const gear::Tag& tag, const season::Views& views);
+  // unit: which one, where the tag alone does not say; else empty.
+  void place(const std::string& scan, const gear::Tag& tag, const std::string& unit, const season::Views& views);
   void chooseSheet(const std::string& hash, const season::Views& views);
   void chooseSize(const std::string& name, const season::Views& views);
   void chooseLabel(const std::optional<gear::Label>& label, const season::Views& views);  // nothing: looked for and missing

@@ -3,6 +3,7 @@
 #include "sentences_air.h"
 #include "sentences_gear.h"
 #include "sentences_said.h"
+#include "sentences_units.h"
 
 namespace snugline::models {
 
@@ -164,7 +165,9 @@ QString DueWords::reason(const DueReason& reason, const Speech& speech) {
     case DueKind::hairChanged:
       return tr("Hair changed since the last fit");
     case DueKind::partChanged:
-      return reason.text.empty() ? tr("A part was changed since the last fit") : tr("Part changed: %1").arg(PlainWords::text(reason.text));
+      if (reason.text.empty()) return tr("A part was changed since the last fit");
+      return reason.marks == fit::MarkSet{} ? tr("New part: %1").arg(UnitWords::parts(reason.text))
+                                            : tr("New part: %1. %2").arg(UnitWords::parts(reason.text), UnitWords::reopened(reason.marks));
     case DueKind::airChanged:
       return AirWords::changed(reason, speech.weather, speech.units);
     case DueKind::airLeaking:

@@ -9,6 +9,7 @@
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_air.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_units.h"
 
 namespace snugline::models {
 
@@ -49,8 +50,11 @@ QString movedWords(const book::UnitMoved& moved) {
   if (moved.to == "back") words = Said::tr("Back with us");
   if (moved.to == "retired") words = Said::tr("Retired");
   if (moved.to == "lost") words = Said::tr("Lost");
+  if (moved.to == "shelf")
+    return moved.where.empty() ? Said::tr("No shelf of its own") : Said::tr("Belongs on %1", "shelf").arg(text(moved.where));
   if (words.isEmpty()) words = text(moved.to);
-  return moved.where.empty() ? words : Said::tr("%1: %2").arg(words, text(moved.where));
+  if (!moved.where.empty()) words = Said::tr("%1: %2").arg(words, text(moved.where));
+  return moved.reason.empty() ? words : Said::tr("%1. Why: %2").arg(words, text(moved.reason));
 }
 
 QString heldWords(const book::UnitHeld& held) {
@@ -119,7 +123,12 @@ struct LineOf {
   QString operator()(const book::UnitHeld& f) const { return heldWords(f); }
   QString operator()(const book::HoldReleased& f) const { return Said::tr("Hold released: %1").arg(text(f.reason)); }
   QString operator()(const book::UnitMoved& f) const { return movedWords(f); }
-  QString operator()(const book::PartChanged& f) const { return Said::tr("Part changed: %1").arg(text(f.what.empty() ? f.part : f.what)); }
+  QString operator()(const book::PartChanged& f) const {
+    const QString part = PlainWords::sentenceCase(UnitWords::parts(f.part));
+    const bool isKnown = gear::unitPartFromCode(f.part).has_value();
+    if (!isKnown) return Said::tr("Part changed: %1").arg(text(f.what.empty() ? f.part : f.what));
+    return f.what.empty() ? Said::tr("%1 replaced").arg(part) : Said::tr("%1 replaced: %2").arg(part, text(f.what));
+  }
   QString operator()(const book::UnitPaired& f) const {
     return Said::tr("%1 with %2").arg(serialOf(views, fact.about), nameOf(views, f.athlete));
   }
@@ -171,6 +180,9 @@ struct LineOf {
   QString operator()(const book::LegalHoldEnded& f) const {
     return f.isForAll ? Said::tr("Legal hold on everybody ended: %1").arg(text(f.reason))
                       : Said::tr("Legal hold ended: %1").arg(text(f.reason));
+  }
+  QString operator()(const book::NoticeIssued& f) const {
+    return Said::tr("Maker's notice of %1: %2. %3").arg(dayWords(f.day), text(f.text), UnitWords::scope(views, f.scope));
   }
   QString operator()(const book::Corrected&) const { return Said::tr("An entry was taken back"); }
   QString operator()(const book::NoteAdded& f) const { return text(f.text); }

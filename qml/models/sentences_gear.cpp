@@ -177,6 +177,7 @@ QString holdReason(const std::string& reason) {
   if (reason == "label-missing") return Gear::tr("Label missing");
   if (reason == "fit") return Gear::tr("Fit not reached");
   if (reason == "broken") return Gear::tr("Something broke");
+  if (reason == "notice") return Gear::tr("Maker's notice");
   return Gear::tr("Held");
 }
 

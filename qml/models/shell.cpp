@@ -7,7 +7,7 @@
 
 namespace snugline::models {
 
-Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge, LockEdges edges, QObject* parent)
+Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge, LockEdges edges, TagEdges tags, QObject* parent)
     : QObject(parent),
       m_desk(desk),
       m_weather(new WeatherModel(desk, choices, this)),
@@ -17,12 +17,15 @@ Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge>
       m_athlete(new AthleteModel(desk, choices, m_weather, this)),
       m_guide(new GuideModel(desk, choices, this)),
       m_dock(new DockModel(desk, choices, this)),
+      m_scan(new ScanModel(std::move(tags), desk, choices, this)),
+      m_swap(new SwapModel(desk, choices, this)),
       m_units(new UnitsModel(desk, choices, this)),
       m_roster(new RosterModel(desk, choices, this)),
       m_settings(new SettingsModel(desk, choices, this)),
       m_say(new SayModel(desk, choices, this)) {
   m_doors = new DoorsModel(desk, choices, m_line, this);
   m_units->air()->useGauge(m_gauge);
+  connect(m_scan, &ScanModel::read, m_dock, &DockModel::scan);
   m_guide->useGauge(m_gauge);
   m_season = new SeasonModel(desk, choices, this);
   m_unwell = new UnwellModel(desk, choices, this);

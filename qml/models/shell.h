@@ -23,8 +23,10 @@
 #include "lock_model.h"
 #include "roster_model.h"
 #include "say_model.h"
+#include "scan_model.h"
 #include "season_model.h"
 #include "settings_model.h"
+#include "swap_model.h"
 #include "units_model.h"
 #include "unwell_model.h"
 #include "weather_model.h"
@@ -43,6 +45,8 @@ class Shell : public QObject {
   Q_PROPERTY(snugline::models::AthleteModel* athlete MEMBER m_athlete CONSTANT)
   Q_PROPERTY(snugline::models::GuideModel* guide MEMBER m_guide CONSTANT)
   Q_PROPERTY(snugline::models::DockModel* dock MEMBER m_dock CONSTANT)
+  Q_PROPERTY(snugline::models::ScanModel* scan MEMBER m_scan CONSTANT)
+  Q_PROPERTY(snugline::models::SwapModel* swap MEMBER m_swap CONSTANT)
   Q_PROPERTY(snugline::models::UnitsModel* units MEMBER m_units CONSTANT)
   Q_PROPERTY(snugline::models::RosterModel* roster MEMBER m_roster CONSTANT)
   Q_PROPERTY(snugline::models::SettingsModel* settings MEMBER m_settings CONSTANT)
@@ -55,8 +59,9 @@ class Shell : public QObject {
   Q_PROPERTY(QString startScreen READ startScreen NOTIFY stateChanged)
   Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
  public:
-  // gauge may be null: then there is no Bluetooth in this program.
-  Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge = {}, LockEdges edges = {}, QObject* parent = nullptr);
+  // gauge may be null: then there is no Bluetooth in this program. Likewise the camera and the sheets of labels in tags.
+  Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge = {}, LockEdges edges = {}, TagEdges tags = {},
+        QObject* parent = nullptr);
 
   [[nodiscard]] bool isOpen() const { return m_isOpen; }
   [[nodiscard]] LineModel* line() const { return m_line; }
@@ -66,6 +71,9 @@ class Shell : public QObject {
   [[nodiscard]] LineCheckModel* lineCheck() const { return m_lineCheck; }
   [[nodiscard]] GaugeModel* gauge() const { return m_gauge; }
   [[nodiscard]] UnitsModel* units() const { return m_units; }
+  [[nodiscard]] DockModel* dock() const { return m_dock; }
+  [[nodiscard]] ScanModel* scan() const { return m_scan; }
+  [[nodiscard]] SwapModel* swap() const { return m_swap; }
   [[nodiscard]] SayModel* say() const { return m_say; }
   [[nodiscard]] SeasonModel* season() const { return m_season; }
   [[nodiscard]] LockModel* lock() const { return m_lock; }
@@ -93,6 +101,8 @@ class Shell : public QObject {
   AthleteModel* m_athlete;
   GuideModel* m_guide;
   DockModel* m_dock;
+  ScanModel* m_scan;
+  SwapModel* m_swap;
   UnitsModel* m_units;
   RosterModel* m_roster;
   SettingsModel* m_settings;

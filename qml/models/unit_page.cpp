@@ -6,16 +6,25 @@
 
 #include <QVariantMap>
 
+#include "core/fit/part_marks.h"
+#include "core/season/spares.h"
+#include "core/season/unit_age.h"
 #include "qml/models/choices.h"
 #include "qml/models/label_reading.h"
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_units.h"
 
 namespace snugline::models {
 
 namespace {
 constexpr std::size_t kCandidatesShown = 30;
+
+QStringList retireReasons() {
+  return {UnitPage::tr("age limit"), UnitPage::tr("crack in the shell"), UnitPage::tr("not worth a repair"),
+          UnitPage::tr("turned down at recertification")};
 }
+}  // namespace
 
 UnitPage::UnitPage(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
   connect(choices, &Choices::changed, this, &UnitPage::changed);
@@ -116,25 +125,26 @@ QVariantList UnitPage::wearers() const {
 QVariantList UnitPage::moves() const {
   QVariantList list;
   if (unit() == nullptr) return list;
-  const auto offer = [&](const char* to, const QString& words) {
+  const auto offer = [&](const char* to, const QString& words, const QStringList& reasons = {}) {
     if (book::move(m_desk->views(), m_unit, to, {})) {
-      list.append(QVariantMap{{QStringLiteral("to"), QLatin1String(to)}, {QStringLiteral("words"), words}});
+      list.append(
+          QVariantMap{{QStringLiteral("to"), QLatin1String(to)}, {QStringLiteral("words"), words}, {QStringLiteral("reasons"), reasons}});
     }
   };
   switch (unit()->place) {
     case season::UnitPlace::shelf:
     case season::UnitPlace::withAthlete:
       if (!unit()->isInService) offer("in-service", tr("Put in service"));
-      offer("repair", tr("To repair"));
-      offer("sent-out", tr("Send out to recertify"));
-      offer("lost", tr("Lost"));
-      offer("retired", tr("Retire"));
+      offer("repair", tr("To repair"), {tr("faceguard"), tr("hardware"), tr("liner or air"), tr("chin strap"), tr("shell")});
+      offer("sent-out", tr("Send out to recertify"), {tr("label lapses"), tr("end of the season"), tr("the maker asks for it")});
+      offer("lost", tr("Lost"), {tr("not given back"), tr("not found at the count"), tr("stolen")});
+      offer("retired", tr("Retire"), retireReasons());
       break;
     case season::UnitPlace::repair:
     case season::UnitPlace::sentOut:
     case season::UnitPlace::lost:
       offer("back", tr("Back with us"));
-      offer("retired", tr("Retire"));
+      offer("retired", tr("Retire"), retireReasons());
       break;
     case season::UnitPlace::retired:
       break;
@@ -231,10 +241,62 @@ void UnitPage::release(const QString& holdFact, const QString& why) {
   });
 }
 
-void UnitPage::moveTo(const QString& to, const QString& where) {
-  act([unit = m_unit, place = utf8(to), words = utf8(where.trimmed())](const season::Views& views, Instant) {
-    return book::move(views, unit, place, words);
+void UnitPage::moveTo(const QString& to, const QString& where, const QString& reason) {
+  act([unit = m_unit, place = utf8(to), words = utf8(where.trimmed()), why = utf8(reason.trimmed())](const season::Views& views, Instant) {
+    return book::move(views, unit, place, words, why);
   });
+}
+
+QVariantList UnitPage::parts() const {
+  QVariantList list;
+  const gear::ModelSheet* sheet = unit() == nullptr ? nullptr : m_desk->views().sheetOf(*unit());
+  if (sheet == nullptr) return list;
+  for (const gear::UnitPart part : gear::kUnitParts) {
+    if (!gear::hasUnitPart(*sheet, part)) continue;
+    list.append(QVariantMap{{QStringLiteral("code"), text(gear::code(part))},
+                            {QStringLiteral("name"), UnitWords::part(part)},
+                            {QStringLiteral("reopens"), UnitWords::reopened(fit::reopensOf(part))}});
+  }
+  return list;
+}
+
+void UnitPage::changePart(const QString& part, const QString& what) {
+  const auto known = gear::unitPartFromCode(utf8(part));
+  if (!known) return;
+  act([unit = m_unit, known, words = utf8(what.trimmed())](const season::Views& views, Instant) {
+    return book::changePart(views, unit, *known, words);
+  });
+}
+
+QString UnitPage::shelf() const { return unit() == nullptr ? QString() : text(unit()->shelf); }
+
+QStringList UnitPage::shelves() const {
+  std::vector<std::string> names;
+  for (const auto& [id, each] : m_desk->views().units) {
+    if (!each.shelf.empty()) names.push_back(each.shelf);
+  }
+  std::sort(names.begin(), names.end(), season::shelfBefore);
+  names.erase(std::unique(names.begin(), names.end()), names.end());
+  QStringList list;
+  for (const std::string& name : names) list.append(text(name));
+  return list;
+}
+
+void UnitPage::setShelf(const QString& shelf) {
+  act([unit = m_unit, words = utf8(shelf.trimmed())](const season::Views& views, Instant) {
+    return book::move(views, unit, "shelf", words);
+  });
+}
+
+QString UnitPage::ageWords() const {
+  const gear::ModelSheet* sheet = unit() == nullptr ? nullptr : m_desk->views().sheetOf(*unit());
+  if (sheet == nullptr) return {};
+  const QString interval = tr("Certification every %n months by its sheet", nullptr, sheet->certificationMonths);
+  const auto last = season::lastDayByAge(m_desk->views(), *unit());
+  if (!last) return interval;
+  const QString day = last->isOneDay() ? dayWords(last->first)
+                                       : tr("between %1 and %2, judged by the earlier").arg(dayWords(last->first), dayWords(last->last));
+  return tr("%1. Its age ends it %2").arg(interval, day);
 }
 
 void UnitPage::pairWith(const QString& athleteId) {

@@ -31,13 +31,17 @@ class UnitPage : public QObject {
   Q_PROPERTY(QVariantList years READ years NOTIFY changed)  // as in label_reading.h, by the label read last
   Q_PROPERTY(bool isLabelMissing READ isLabelMissing NOTIFY changed)
   Q_PROPERTY(bool isHeld READ isHeld NOTIFY changed)
-  Q_PROPERTY(QVariantList points READ points NOTIFY changed)          // as in sentences_gear.h, with {seen}
-  Q_PROPERTY(bool hasAir READ hasAir NOTIFY changed)                  // its model has bladders
-  Q_PROPERTY(QString airWords READ airWords NOTIFY changed)           // "Crown 20.0 kPa, sides not measured"
-  Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)            // {fact, words, seen, rule}
-  Q_PROPERTY(QVariantList wearers READ wearers NOTIFY changed)        // {athlete, name}
-  Q_PROPERTY(QVariantList moves READ moves NOTIFY changed)            // {to, words}: those that make sense now
-  Q_PROPERTY(QVariantList history READ history NOTIFY changed)        // {when, who, words}, latest first
+  Q_PROPERTY(QVariantList points READ points NOTIFY changed)    // as in sentences_gear.h, with {seen}
+  Q_PROPERTY(bool hasAir READ hasAir NOTIFY changed)            // its model has bladders
+  Q_PROPERTY(QString airWords READ airWords NOTIFY changed)     // "Crown 20.0 kPa, sides not measured"
+  Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)      // {fact, words, seen, rule}
+  Q_PROPERTY(QVariantList wearers READ wearers NOTIFY changed)  // {athlete, name}
+  Q_PROPERTY(QVariantList moves READ moves NOTIFY changed)      // {to, words, reasons}: those that make sense now; reasons: usual ones
+  Q_PROPERTY(QVariantList parts READ parts NOTIFY changed)      // {code, name, reopens}: what may be replaced on it
+  Q_PROPERTY(QString shelf READ shelf NOTIFY changed)           // where it belongs
+  Q_PROPERTY(QStringList shelves READ shelves NOTIFY changed)   // that helmets stand on, by name
+  Q_PROPERTY(QString ageWords READ ageWords NOTIFY changed)     // interval and age limit by its sheet
+  Q_PROPERTY(QVariantList history READ history NOTIFY changed)  // {when, who, words}, latest first
   Q_PROPERTY(QVariantList candidates READ candidates NOTIFY changed)  // {athlete, name, words} by candidateSearch
   Q_PROPERTY(QString candidateSearch READ candidateSearch WRITE setCandidateSearch NOTIFY changed)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
@@ -61,6 +65,10 @@ class UnitPage : public QObject {
   [[nodiscard]] QVariantList holds() const;
   [[nodiscard]] QVariantList wearers() const;
   [[nodiscard]] QVariantList moves() const;
+  [[nodiscard]] QVariantList parts() const;
+  [[nodiscard]] QString shelf() const;
+  [[nodiscard]] QStringList shelves() const;
+  [[nodiscard]] QString ageWords() const;
   [[nodiscard]] QVariantList history() const { return m_history; }
   [[nodiscard]] QVariantList candidates() const;
   [[nodiscard]] QString candidateSearch() const { return m_candidateSearch; }
@@ -72,7 +80,9 @@ class UnitPage : public QObject {
   Q_INVOKABLE void close();
   Q_INVOKABLE void hold(const QString& reason, const QString& what, bool isWithAthlete);
   Q_INVOKABLE void release(const QString& holdFact, const QString& why);
-  Q_INVOKABLE void moveTo(const QString& to, const QString& where);
+  Q_INVOKABLE void moveTo(const QString& to, const QString& where, const QString& reason = {});
+  Q_INVOKABLE void changePart(const QString& part, const QString& what);
+  Q_INVOKABLE void setShelf(const QString& shelf);
   Q_INVOKABLE void pairWith(const QString& athleteId);
   Q_INVOKABLE void unpair(const QString& athleteId);
   Q_INVOKABLE void seePoint(const QString& point, bool isSound, const QString& what);

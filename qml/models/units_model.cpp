@@ -53,7 +53,13 @@ QString wearerOf(const season::Views& views, const season::UnitRecord& unit, boo
 }  // namespace
 
 UnitsModel::UnitsModel(Desk* desk, const Choices* choices, QObject* parent)
-    : QAbstractListModel(parent), m_desk(desk), m_choices(choices), m_page(desk, choices), m_air(desk, choices), m_sheets(desk, choices) {
+    : QAbstractListModel(parent),
+      m_desk(desk),
+      m_choices(choices),
+      m_page(desk, choices),
+      m_air(desk, choices),
+      m_sheets(desk, choices),
+      m_notices(desk, choices) {
   connect(desk, &Desk::opened, this, &UnitsModel::list);
   connect(desk, &Desk::changed, this, &UnitsModel::list);
   connect(choices, &Choices::changed, this, &UnitsModel::list);

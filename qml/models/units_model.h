@@ -11,6 +11,7 @@
 #include <QString>
 #include <QVariantList>
 
+#include "qml/models/notice_model.h"
 #include "qml/models/sheets_model.h"
 #include "qml/models/unit_air.h"
 #include "qml/models/unit_page.h"
@@ -29,6 +30,7 @@ class UnitsModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY listed)
   Q_PROPERTY(snugline::models::UnitPage* page READ page CONSTANT)
   Q_PROPERTY(snugline::models::UnitAir* air READ air CONSTANT)
+  Q_PROPERTY(snugline::models::NoticeModel* notices READ notices CONSTANT)
   Q_PROPERTY(snugline::models::SheetsModel* sheets READ sheets CONSTANT)
 
  public:
@@ -58,6 +60,7 @@ class UnitsModel : public QAbstractListModel {
   [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
   [[nodiscard]] UnitPage* page() { return &m_page; }
   [[nodiscard]] UnitAir* air() { return &m_air; }
+  [[nodiscard]] NoticeModel* notices() { return &m_notices; }
   [[nodiscard]] SheetsModel* sheets() { return &m_sheets; }
   void setFilter(Filter filter);
   void setSearch(const QString& search);
@@ -73,6 +76,7 @@ class UnitsModel : public QAbstractListModel {
   UnitPage m_page;
   UnitAir m_air;
   SheetsModel m_sheets;
+  NoticeModel m_notices;
   Filter m_filter = Filter::All;
   QString m_search;
   std::vector<std::string> m_rows;  // unit ids, by serial

@@ -13,7 +13,7 @@ namespace snugline::test {
 
 class FactMaker {
  public:
-  static constexpr int kKinds = 34;  // every kind but corrected, which needs a fact to correct
+  static constexpr int kKinds = 35;  // every kind but corrected, which needs a fact to correct
   explicit FactMaker(std::uint64_t seed) : m_chance(seed) {}
 
   int pick(int low, int high) { return std::uniform_int_distribution<int>(low, high)(m_chance); }
@@ -70,6 +70,11 @@ class FactMaker {
     if (pick(0, 3) == 0) made.rawDeciPascal = pick(900'000, 1'400'000);
     if (pick(0, 3) == 0) made.zeroDeciPascal = pick(900'000, 1'100'000);
     if (pick(0, 3) == 0) made.sensor = Temperature{pick(213'150, 333'150)};
+    return made;
+  }
+  fit::MarkSet marks() {
+    fit::MarkSet made;
+    for (int i = pick(1, 4); i > 0; --i) made.add(mark());
     return made;
   }
   gear::Port port() { return static_cast<gear::Port>(pick(0, 3)); }
@@ -145,7 +150,7 @@ class FactMaker {
     return made;
   }
 
-  std::vector<std::string> people, athletes, units, checks, said, holds, legalHolds;
+  std::vector<std::string> people, athletes, units, checks, said, holds, legalHolds, notices;
   std::string sheet = "0";
   std::vector<std::string> sheetBytes;
 
@@ -175,7 +180,7 @@ class FactMaker {
       case 4:
         return {"", SheetAdopted{sheetBytes.empty() ? text() : id(sheetBytes)}};
       case 5:
-        return {"", UnitReceived{text(), "tag-" + std::to_string(pick(1, 5)), sheet, "M", toss() ? "2024-01" : ""}};
+        return {"", UnitReceived{text(), "tag-" + std::to_string(pick(1, 5)), sheet, "M", toss() ? "2024-01" : "", toss() ? "L7" : ""}};
       case 6:
         return {id(units), LabelRead{toss() ? std::optional(label()) : std::nullopt}};
       case 7: {
@@ -190,15 +195,16 @@ class FactMaker {
         return {id(units), made};
       }
       case 8:
-        return {id(units), UnitHeld{"shell", text(), toss()}};
+        return {id(units), UnitHeld{"shell", text(), toss(), pick(0, 3) == 0 ? id(notices) : ""}};
       case 9:
         return {id(units), HoldReleased{id(holds), text()}};
       case 10: {
-        static const std::vector<std::string> kTo{"in-service", "repair", "sent-out", "back", "retired", "lost", "elsewhere"};
-        return {id(units), UnitMoved{id(kTo), text()}};
+        static const std::vector<std::string> kTo{"in-service", "repair", "sent-out", "back", "retired", "lost", "shelf", "elsewhere"};
+        return {id(units), UnitMoved{id(kTo), text(), toss() ? text() : ""}};
       }
       case 11:
-        return {id(units), PartChanged{"liner", text(), toss() ? id(athletes) : ""}};
+        return {id(units),
+                PartChanged{toss() ? "jaw-pads" : "liner", text(), toss() ? id(athletes) : "", toss() ? marks() : fit::MarkSet{}}};
       case 12:
         return {id(units), UnitPaired{id(athletes)}};
       case 13:
@@ -302,6 +308,17 @@ class FactMaker {
         const bool isForAll = toss();
         return {isForAll ? team : id(athletes), LegalHoldEnded{isForAll, id(legalHolds), text()}};
       }
+      case 33: {
+        NoticeIssued made{text(), day(), {}};
+        if (toss()) made.scope.sheet = sheet;
+        if (toss()) made.scope.yearFrom = pick(2015, 2020);
+        if (toss()) made.scope.yearTo = pick(2020, 2026);
+        if (toss()) made.scope.lot = "L7";
+        if (toss()) made.scope.serialFrom = "A-1";
+        if (toss()) made.scope.serialTo = "A-9";
+        made.scope.takesUnknown = toss();
+        return {team, made};
+      }
       default:
         return {id(athletes), NoteAdded{text()}};
     }
@@ -317,6 +334,7 @@ class FactMaker {
     if (std::holds_alternative<book::Said>(fact.body)) said.push_back(made);
     if (std::holds_alternative<book::UnitHeld>(fact.body)) holds.push_back(made);
     if (std::holds_alternative<book::LegalHoldMade>(fact.body)) legalHolds.push_back(made);
+    if (std::holds_alternative<book::NoticeIssued>(fact.body)) notices.push_back(made);
   }
 
  private:

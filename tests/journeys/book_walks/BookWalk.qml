@@ -59,11 +59,12 @@ TestCase {
         tryVerify(() => item(name) !== null, 5000, "nothing named " + name)
         const target = item(name)
         tryVerify(() => target.enabled && target.width > 0, 5000, name + " cannot be touched")
-        settle(screen)                // a finger comes after the eye
+        settle(screen.Window.contentItem)    // a finger comes after the eye
         for (let at = target; at; at = at.parent)
             if (at === page().scrollArea)
                 page().scrollArea.reveal(target)
-        settle(screen)
+        settle(screen.Window.contentItem)
+        settle(screen.Window.contentItem)    // what was polished may have moved what holds it
         const sequence = touchEvent(target)
         sequence.press(0, target).commit()
         sequence.release(0, target).commit()

@@ -20,7 +20,7 @@ TestCase {
     height: 1194
 
     Room { id: theRoom }
-    Component { id: dockScreen; DockScreen { width: 834; height: 1194; model: theRoom.dock } }
+    Component { id: dockScreen; DockScreen { width: 834; height: 1194; model: theRoom.dock; scan: theRoom.scanner } }
 
     function init(): void {
         failOnWarning(/.?/)
@@ -76,7 +76,8 @@ TestCase {
         const area = screen.scrollArea
         if (isInside(target, area))
             area.reveal(target)
-        settle(screen)
+        settle(screen.Window.contentItem)
+        settle(screen.Window.contentItem)    // what was polished may have moved what holds it
         const sequence = touchEvent(target)
         sequence.press(0, target).commit()
         sequence.release(0, target).commit()

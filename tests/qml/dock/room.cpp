@@ -109,6 +109,9 @@ void Room::close() {
   m_settings.reset();
   m_gauge.reset();
   m_port = nullptr;
+  m_scanner.reset();
+  m_camera = nullptr;
+  m_sheets = nullptr;
   m_desk.reset();
   m_choices.reset();
 }
@@ -128,6 +131,13 @@ bool Room::open() {
   m_port->offer({"two", "Kit gauge", -66, false, true}, "0077");
   m_gauge = std::make_unique<models::GaugeModel>(std::move(port), m_desk.get(), m_choices.get());
   m_units->air()->useGauge(m_gauge.get());
+  auto camera = std::make_unique<ports::MemoryCamera>();
+  auto sheets = std::make_unique<ports::MemoryLabelSheets>();
+  m_camera = camera.get();
+  m_sheets = sheets.get();
+  m_scanner = std::make_unique<models::ScanModel>(models::TagEdges{std::move(camera), std::move(sheets)}, m_desk.get(), m_choices.get());
+  m_scanner->setSheetFolder(inFolder({}));
+  connect(m_scanner.get(), &models::ScanModel::read, m_dock.get(), &models::DockModel::scan);
   bool isFailed = false;
   connect(m_desk.get(), &models::Desk::failed, this, [&](const Error& error) {
     isFailed = true;

@@ -9,12 +9,14 @@
 #include <QQuickItem>
 #include <QTemporaryDir>
 
+#include "core/ports/memory_camera.h"
 #include "core/ports/memory_gauge.h"
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
 #include "qml/models/dock_model.h"
 #include "qml/models/gauge_model.h"
 #include "qml/models/roster_model.h"
+#include "qml/models/scan_model.h"
 #include "qml/models/settings_model.h"
 #include "qml/models/units_model.h"
 
@@ -27,6 +29,7 @@ class Room : public QObject {
   Q_PROPERTY(snugline::models::RosterModel* roster READ roster NOTIFY opened)
   Q_PROPERTY(snugline::models::SettingsModel* settings READ settings NOTIFY opened)
   Q_PROPERTY(snugline::models::GaugeModel* gauge READ gauge NOTIFY opened)  // two gauges lie in the room
+  Q_PROPERTY(snugline::models::ScanModel* scanner READ scanner NOTIFY opened)
 
  public:
   explicit Room(QObject* parent = nullptr);
@@ -37,6 +40,7 @@ class Room : public QObject {
   [[nodiscard]] models::RosterModel* roster() const { return m_roster.get(); }
   [[nodiscard]] models::SettingsModel* settings() const { return m_settings.get(); }
   [[nodiscard]] models::GaugeModel* gauge() const { return m_gauge.get(); }
+  [[nodiscard]] models::ScanModel* scanner() const { return m_scanner.get(); }
 
   // A new Book with the three demo sheets; today is 14 October 2026, 08:00.
   Q_INVOKABLE bool begin();
@@ -75,6 +79,13 @@ class Room : public QObject {
   Q_INVOKABLE void noteWeather(double celsius, double metres);
   Q_INVOKABLE void holdGauge(double pascals);           // the gauge reads this, absolute, for a second and a bit
   Q_INVOKABLE void sendGauge(const QByteArray& bytes);  // as a pressure
+  Q_INVOKABLE void showTag(const QString& text);        // before the camera
+  Q_INVOKABLE void showDamagedTag();
+  Q_INVOKABLE void cameraIs(const QString& state);  // "none", "forbidden", "busy", "failed", "seeing"
+  Q_INVOKABLE void showPicture();
+  Q_INVOKABLE void passMs(int ms);
+  Q_INVOKABLE QStringList printedSerials() const;
+  Q_INVOKABLE qint64 memoryKib() const;  // in use, as the C library counts it
 
  signals:
   void opened();
@@ -94,6 +105,9 @@ class Room : public QObject {
   std::unique_ptr<models::UnitsModel> m_units;
   std::unique_ptr<models::RosterModel> m_roster;
   std::unique_ptr<models::SettingsModel> m_settings;
+  ports::MemoryCamera* m_camera = nullptr;  // of m_scanner
+  ports::MemoryLabelSheets* m_sheets = nullptr;
+  std::unique_ptr<models::ScanModel> m_scanner;
   ports::MemoryGauge* m_port = nullptr;  // of m_gauge
   std::unique_ptr<models::GaugeModel> m_gauge;
   std::int64_t m_gaugeMs = 0;

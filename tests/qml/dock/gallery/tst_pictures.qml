@@ -21,7 +21,7 @@ Item {
         Binding { target: Theme; property: "phone"; value: Theme.isPhone(glass.width) }
         Loader { id: shown; anchors.fill: parent }
     }
-    Component { id: dockScreen; DockScreen { model: room.dock } }
+    Component { id: dockScreen; DockScreen { model: room.dock; scan: room.scanner } }
     Component { id: bookScreen; BookScreen { roster: room.roster; units: room.units; settings: room.settings } }
 
     TestCase {

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "core/season/spares.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "core/gear/serial_range.h"
+#include "core/season/match_table.h"
+
+namespace snugline::season {
+
+namespace {
+
+// What keeps a helmet off every head today, in the order in which a person would see it.
+std::optional<NotOffered> whyBarred(const Views& views, const UnitRecord& unit, Day today) {
+  switch (barOf(views, unit, today)) {
+    case UnitBar::none:
+      return std::nullopt;
+    case UnitBar::notInService:
+      return NotOffered::notInService;
+    case UnitBar::held:
+      return NotOffered::held;
+    case UnitBar::repair:
+    case UnitBar::sentOut:
+    case UnitBar::retired:
+    case UnitBar::lost:
+      return NotOffered::away;
+    case UnitBar::faultOpen:
+      return NotOffered::faultOpen;
+    case UnitBar::labelMissing:
+    case UnitBar::labelUnknown:
+    case UnitBar::labelDisputed:
+    case UnitBar::lapses:
+      return NotOffered::label;
+    case UnitBar::noSheet:
+      return NotOffered::noSheet;
+  }
+  return NotOffered::notInService;
+}
+
+bool isGone(const UnitRecord& unit) { return unit.place == UnitPlace::retired || unit.place == UnitPlace::lost; }
+
+std::set<std::string> saidBroken(const Views& views) {
+  std::set<std::string> units;
+  for (const auto& [id, athlete] : views.athletes) {
+    for (const SaidRecord& said : athlete.said) {
+      if (!said.isAnswered && (said.isBroken || said.feels == fit::Feels::broke)) units.insert(said.unit);
+    }
+  }
+  return units;
+}
+
+// Units that this head tried since its last tape, and that could not be brought to fit.
+std::set<std::string> triedInVain(const AthleteRecord& athlete) {
+  std::set<std::string> units;
+  for (const EndedCheck& check : athlete.checks) {
+    const bool isSinceTape = athlete.tapes.empty() || isAfter(check.stamp, athlete.tapes.back().stamp);
+    if (isSinceTape && check.verdict == fit::Verdict::doNotWear) units.insert(check.unit);
+  }
+  return units;
+}
+
+// Odds of each size of each sheet for one head, worked out once a sheet.
+class HeadOdds {
+ public:
+  HeadOdds(const Views& views, const AthleteRecord& athlete) : m_views(views), m_athlete(athlete) {}
+
+  Result<void> add(const std::string& hash) {
+    if (m_bySheet.contains(hash)) return {};
+    const gear::ModelSheet* sheet = m_views.sheet(hash);
+    auto& odds = m_bySheet[hash];
+    if (sheet == nullptr || m_athlete.tapes.empty() || m_athlete.tapes.back().readings.empty()) return {};
+    const auto answer = fit::sizeOf(*sheet, m_athlete.tapes.back().readings);
+    if (!answer) return tl::unexpected<Error>(answer.error());
+    for (const fit::SizeOdds& each : answer->odds) odds[each.size] = each.odds;
+    return {};
+  }
+  [[nodiscard]] double of(const std::string& sheet, const std::string& size) const {
+    const auto it = m_bySheet.find(sheet);
+    if (it == m_bySheet.end()) return 0;
+    const auto found = it->second.find(size);
+    return found == it->second.end() ? 0 : found->second;
+  }
+  void likeliest(SpareAnswer& answer) const {
+    double best = kTryOnOdds;
+    for (const auto& [sheet, sizes] : m_bySheet) {
+      for (const auto& [size, odds] : sizes) {
+        if (odds < best) continue;
+        best = odds;
+        answer.likelySheet = sheet;
+        answer.likelySize = size;
+      }
+    }
+  }
+
+ private:
+  const Views& m_views;
+  const AthleteRecord& m_athlete;
+  std::map<std::string, std::map<std::string, double>> m_bySheet;
+};
+
+int unseenOf(const UnitRecord& unit) {
+  return static_cast<int>(std::count_if(unit.points.begin(), unit.points.end(),
+                                        [](const auto& point) { return !point || point->finding.state == gear::PointState::unseen; }));
+}
+
+}  // namespace
+
+std::string_view code(NotOffered n) {
+  switch (n) {
+    case NotOffered::held:
+      return "held";
+    case NotOffered::away:
+      return "away";
+    case NotOffered::notInService:
+      return "not-in-service";
+    case NotOffered::faultOpen:
+      return "fault-open";
+    case NotOffered::brokeSaid:
+      return "broke-said";
+    case NotOffered::label:
+      return "label";
+    case NotOffered::noSheet:
+      return "no-sheet";
+    case NotOffered::otherSize:
+      return "other-size";
+    case NotOffered::didNotFit:
+      return "did-not-fit";
+  }
+  return {};
+}
+
+bool shelfBefore(const std::string& a, const std::string& b) {
+  if (const auto order = gear::compareSerials(a, b); order && *order != 0) return *order < 0;
+  return a < b;
+}
+
+Result<SpareAnswer> sparesFor(const Views& views, const std::string& athleteId, const std::string& here, Day today) {
+  const AthleteRecord* athlete = views.athlete(athleteId);
+  if (athlete == nullptr) return fail(ErrorCode::notFound, "athlete " + athleteId);
+  SpareAnswer answer;
+  answer.tape = tapeState(*athlete, today);
+  HeadOdds odds(views, *athlete);
+  for (const auto& [id, unit] : views.units) {
+    if (isGone(unit)) continue;
+    if (auto ok = odds.add(unit.sheet); !ok) return tl::unexpected<Error>(ok.error());
+  }
+  odds.likeliest(answer);
+  const UnitRecord* last = views.unit(lastHelmetOf(*athlete));
+  if (answer.tape == TapeState::missing && last != nullptr) {
+    answer.likelySheet = last->sheet;
+    answer.likelySize = last->size;
+  }
+  const std::set<std::string> broken = saidBroken(views);
+  const std::set<std::string> tried = triedInVain(*athlete);
+  for (const auto& [id, unit] : views.units) {
+    if (isGone(unit)) continue;
+    if (!unit.athletes.empty()) {
+      if (std::find(unit.athletes.begin(), unit.athletes.end(), athleteId) == unit.athletes.end()) ++answer.worn;
+      continue;
+    }
+    std::optional<NotOffered> why = whyBarred(views, unit, today);
+    if (!why && broken.contains(id)) why = NotOffered::brokeSaid;
+    if (!why && tried.contains(id)) why = NotOffered::didNotFit;
+    Spare spare{id, unit.sheet, unit.size, std::nullopt, false, unit.shelf, {}, unseenOf(unit)};
+    if (answer.tape == TapeState::missing) {
+      if (!why && (last == nullptr || unit.sheet != last->sheet || unit.size != last->size)) why = NotOffered::otherSize;
+    } else {
+      spare.odds = odds.of(unit.sheet, unit.size);
+      spare.isTryOn = *spare.odds < kMatchOdds;
+      if (!why && *spare.odds < kTryOnOdds) why = NotOffered::otherSize;
+    }
+    if (why) {
+      ++answer.notOffered[static_cast<std::size_t>(*why)];
+      continue;
+    }
+    if (const auto good = lastGoodDay(views, unit)) spare.lastGood = good->first;
+    answer.offers.push_back(std::move(spare));
+  }
+  const auto serialOf = [&](const Spare& s) -> const std::string& { return views.unit(s.unit)->serial; };
+  std::sort(answer.offers.begin(), answer.offers.end(), [&](const Spare& a, const Spare& b) {
+    if (a.odds != b.odds) return a.odds > b.odds;
+    const bool isHereA = !here.empty() && a.shelf == here, isHereB = !here.empty() && b.shelf == here;
+    if (isHereA != isHereB) return isHereA;
+    if (a.shelf.empty() != b.shelf.empty()) return b.shelf.empty();
+    if (a.shelf != b.shelf) return shelfBefore(a.shelf, b.shelf);
+    if (a.lastGood != b.lastGood) return a.lastGood > b.lastGood;
+    return serialOf(a) != serialOf(b) ? serialOf(a) < serialOf(b) : a.unit < b.unit;
+  });
+  for (const Spare& spare : answer.offers) {
+    const bool isNew = std::find(answer.shelves.begin(), answer.shelves.end(), spare.shelf) == answer.shelves.end();
+    if (!spare.shelf.empty() && isNew) answer.shelves.push_back(spare.shelf);
+  }
+  std::sort(answer.shelves.begin(), answer.shelves.end(), shelfBefore);
+  return answer;
+}
+
+}  // namespace snugline::season

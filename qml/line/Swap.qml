@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+// A spare for this athlete now: why the old helmet comes off, then one touch on a spare holds the old one, gives the new one and opens its
+// first fit. Nothing is preselected; where there is no spare, it says so and why.
+import QtQuick
+import QtQuick.Layouts
+import Snugline.Models
+import Snugline.Parts
+import Snugline.Tokens
+
+PageFrame {
+    id: page
+
+    required property Shell shell
+    property string what: ""
+    readonly property SwapModel swap: shell.swap
+    signal go(string screen, string what)
+    signal replace(string screen, string what)
+
+    title: qsTr("Swap helmet")
+    subtitle: swap.who
+    hasBack: true
+    Component.onCompleted: swap.open(what)
+
+    Connections {
+        target: page.swap
+        function onSwapped(athlete: string): void { page.shell.guide.start(athlete, "resume") }
+    }
+    Connections {
+        target: page.shell.guide
+        function onBegun(): void { page.replace("guide", "") }
+    }
+
+    Notice { objectName: "trouble"; Layout.fillWidth: true; kind: "stop"; text: page.swap.trouble.length > 0 ? page.swap.trouble : page.shell.guide.trouble }
+    Card {
+        Layout.fillWidth: true
+        visible: page.swap.oldWords.length > 0
+        tone: "stop"
+        ColumnLayout {
+            width: parent.width
+            spacing: Theme.grid
+            Words { Layout.fillWidth: true; text: qsTr("Comes off: %1").arg(page.swap.oldWords); bold: true }
+            Repeater {
+                model: page.swap.oldHolds
+                Words { required property string modelData; Layout.fillWidth: true; text: modelData; tone: "stop" }
+            }
+            ChipGrid {
+                objectName: "reasons"
+                Layout.fillWidth: true
+                visible: page.swap.reasons.length > 0
+                label: qsTr("Why? It goes on hold for that.")
+                mostColumns: 4
+                choices: page.swap.reasons
+                onChosen: name => page.swap.chooseReason(name)
+            }
+            TextEntry {
+                objectName: "what"
+                Layout.fillWidth: true
+                visible: page.swap.reasons.length > 0 && !page.swap.needsReason
+                label: qsTr("In your own words, if wanted")
+                onEdited: text => page.swap.sayWhat(text)
+            }
+        }
+    }
+    Words { objectName: "size"; Layout.fillWidth: true; text: page.swap.sizeWords; tone: "quiet" }
+    ChipGrid {
+        objectName: "shelves"
+        Layout.fillWidth: true
+        visible: page.swap.shelves.length > 0
+        label: qsTr("Where do you stand?")
+        mostColumns: 4
+        choices: page.swap.shelves
+        onChosen: name => page.swap.standAt(name)
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: page.swap.offers.length > 0
+        size: "head"
+        text: page.swap.needsReason ? qsTr("Spares: touch the reason first") : qsTr("Touch the spare to give it now")
+    }
+    Repeater {
+        model: page.swap.offers
+        ListRow {
+            required property var modelData
+            objectName: "spare-" + modelData.serial
+            Layout.fillWidth: true
+            title: modelData.title
+            detail: modelData.detail
+            tagText: modelData.isTryOn ? qsTr("%1, try on").arg(modelData.odds) : modelData.odds
+            tagTone: modelData.isTryOn ? "quiet" : "snug"
+            tagShape: modelData.isTryOn ? "hollow" : "dot"
+            enabled: !page.swap.needsReason && !page.swap.isBusy
+            opacity: enabled ? 1 : 0.55
+            onClicked: page.swap.take(modelData.unit)
+        }
+    }
+    Notice { objectName: "none"; Layout.fillWidth: true; kind: "attention"; text: page.swap.none }
+    Card {
+        Layout.fillWidth: true
+        visible: page.swap.notOffered.length > 0
+        ColumnLayout {
+            width: parent.width
+            spacing: 4
+            Words { Layout.fillWidth: true; text: qsTr("Not offered"); bold: true }
+            Repeater {
+                model: page.swap.notOffered
+                Words { required property string modelData; objectName: "not-offered"; Layout.fillWidth: true; text: modelData; tone: "quiet" }
+            }
+        }
+    }
+}
