@@ -7,6 +7,7 @@ packages_build=(
   libsodium-dev libsqlite3-dev libzstd-dev libcsv-dev libcli11-dev libexpected-dev rapidjson-dev liblemon-dev
   qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
   qt6-connectivity-dev libqt6bluetooth6
+  libzxing-dev qt6-multimedia-dev
   libgl1-mesa-dev libxkbcommon-dev
   qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qtquick qml6-module-qtquick-controls
   qml6-module-qtquick-dialogs qml6-module-qtquick-layouts qml6-module-qtquick-shapes qml6-module-qtquick-templates qml6-module-qtquick-window

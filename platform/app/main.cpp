@@ -8,6 +8,7 @@
 
 #include "composition.h"
 #include "lazy_gauge.h"
+#include "lazy_tags.h"
 #include "platform/system/file_attempts.h"
 #include "platform/system/file_keys.h"
 #include "platform/system/system_clock.h"
@@ -18,9 +19,12 @@ using snugline::platform::FileKeys;
 using snugline::platform::SystemClock;
 
 snugline::app::Edges realEdges() {
-  return {[] { return std::make_unique<SystemClock>(); }, [] { return std::make_unique<FileKeys>(snugline::platform::keysFolder()); },
+  return {[] { return std::make_unique<SystemClock>(); },
+          [] { return std::make_unique<FileKeys>(snugline::platform::keysFolder()); },
           std::make_shared<snugline::platform::FileAttempts>(snugline::platform::keysFolder()),
-          [] { return std::make_unique<snugline::app::LazyGauge>(); }};
+          [] { return std::make_unique<snugline::app::LazyGauge>(); },
+          [] { return std::make_unique<snugline::app::LazyCamera>(); },
+          [] { return std::make_unique<snugline::app::LazyLabelSheets>(); }};
 }
 
 QString dataFile(const QString& name) {

@@ -64,7 +64,6 @@ PageFrame {
         visible: page.notices.notKnown.length > 0
         text: page.notices.notKnown
         detail: page.notices.takesUnknown ? qsTr("Held too: touch to leave them out") : qsTr("Left out: touch to hold them too")
-        checkable: false
         checked: page.notices.takesUnknown
         onClicked: page.notices.setTakesUnknown(!page.notices.takesUnknown)
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // A tag that means several helmets: which one is it? One touch answers.
 import QtQuick
-import QtQuick.Layouts
 import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models

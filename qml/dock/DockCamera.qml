@@ -28,8 +28,8 @@ Column {
         visible: !camera.brief && camera.scan.isOn && !camera.scan.isTrouble || !camera.brief && camera.scan.isSeeing
         Accessible.role: Accessible.Graphic
         Accessible.name: qsTr("What the camera sees")
-        Rectangle { anchors.fill: parent; color: "#12232B"; radius: 4 }
-        TagPicture { objectName: "seen"; anchors.fill: parent; anchors.margins: 2; picture: camera.scan.picture }
+        Rectangle { anchors.fill: parent; color: Theme.wash; radius: 4; border.width: Theme.stroke; border.color: Theme.ink }
+        TagPicture { objectName: "seen"; anchors.fill: parent; anchors.margins: 2; scan: camera.scan }
         // Four corners: the part that is looked at.
         Item {
             id: frame
@@ -45,8 +45,8 @@ Column {
                     y: modelData[1] === 0 ? 0 : frame.height - side
                     width: side
                     height: side
-                    Rectangle { width: parent.side; height: 5; y: parent.modelData[1] === 0 ? 0 : parent.side - height; color: "#FFFFFF"; border.width: 1; border.color: "#12232B" }
-                    Rectangle { width: 5; height: parent.side; x: parent.modelData[0] === 0 ? 0 : parent.side - width; color: "#FFFFFF"; border.width: 1; border.color: "#12232B" }
+                    Rectangle { width: parent.side; height: 5; y: parent.modelData[1] === 0 ? 0 : parent.side - height; color: Theme.card; border.width: 1; border.color: Theme.ink }
+                    Rectangle { width: 5; height: parent.side; x: parent.modelData[0] === 0 ? 0 : parent.side - width; color: Theme.card; border.width: 1; border.color: Theme.ink }
                 }
             }
         }

@@ -2,7 +2,6 @@
 // Labels with serials of our own for helmets without a tag: how many, and where the sheet to print lies.
 import QtQuick
 import QtQuick.Layouts
-import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 

@@ -29,12 +29,11 @@ class ScanModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("part of Shell")
-  Q_PROPERTY(bool hasCamera READ hasCamera CONSTANT)             // there is something to turn on
-  Q_PROPERTY(bool isOn READ isOn NOTIFY changed)                 // it was turned on, whether it sees or not
-  Q_PROPERTY(bool isSeeing READ isSeeing NOTIFY changed)         // pictures come
-  Q_PROPERTY(QString words READ words NOTIFY changed)            // one sentence: what to do, or why it sees nothing
-  Q_PROPERTY(bool isTrouble READ isTrouble NOTIFY changed)       // the sentence is about something that does not work
-  Q_PROPERTY(QImage picture READ picture NOTIFY pictureChanged)  // small and grey
+  Q_PROPERTY(bool hasCamera READ hasCamera CONSTANT)        // there is something to turn on
+  Q_PROPERTY(bool isOn READ isOn NOTIFY changed)            // it was turned on, whether it sees or not
+  Q_PROPERTY(bool isSeeing READ isSeeing NOTIFY changed)    // pictures come
+  Q_PROPERTY(QString words READ words NOTIFY changed)       // one sentence: what to do, or why it sees nothing
+  Q_PROPERTY(bool isTrouble READ isTrouble NOTIFY changed)  // the sentence is about something that does not work
   Q_PROPERTY(bool hasSheets READ hasSheets CONSTANT)
   Q_PROPERTY(QString nextSerial READ nextSerial NOTIFY changed)  // the first of the next sheet
   Q_PROPERTY(QString sheetWords READ sheetWords NOTIFY changed)  // where the last sheet lies, or why there is none
@@ -53,7 +52,7 @@ class ScanModel : public QObject {
   [[nodiscard]] bool isSeeing() const { return m_state == ports::CameraState::seeing; }
   [[nodiscard]] QString words() const;
   [[nodiscard]] bool isTrouble() const;
-  [[nodiscard]] QImage picture() const { return m_picture; }
+  [[nodiscard]] const QImage& picture() const { return m_picture; }  // small and grey; for TagPicture
   [[nodiscard]] bool hasSheets() const { return m_edges.sheets != nullptr; }
   [[nodiscard]] QString nextSerial() const;
   [[nodiscard]] QString sheetWords() const { return m_sheetWords; }

@@ -5,20 +5,23 @@
 
 namespace snugline::models {
 
-void TagPicture::setPicture(const QImage& picture) {
-  m_picture = picture;
+void TagPicture::setScan(ScanModel* scan) {
+  if (m_scan == scan) return;
+  if (m_scan) m_scan->disconnect(this);
+  m_scan = scan;
+  if (m_scan) connect(m_scan, &ScanModel::pictureChanged, this, [this] { update(); });
   update();
-  emit pictureChanged();
+  emit scanChanged();
 }
 
-// Cut to the place's shape, so that nothing is drawn out of proportion.
+// Cut to the place's shape.
 void TagPicture::paint(QPainter* painter) {
-  if (m_picture.isNull() || width() <= 0 || height() <= 0) return;
-  const QSizeF size = boundingRect().size();
-  const QSizeF wanted = size.scaled(QSizeF(m_picture.size()), Qt::KeepAspectRatio);
-  const QRectF from((m_picture.width() - wanted.width()) / 2, (m_picture.height() - wanted.height()) / 2, wanted.width(), wanted.height());
+  if (!m_scan || m_scan->picture().isNull() || width() <= 0 || height() <= 0) return;
+  const QImage& picture = m_scan->picture();
+  const QSizeF wanted = boundingRect().size().scaled(QSizeF(picture.size()), Qt::KeepAspectRatio);
+  const QRectF from((picture.width() - wanted.width()) / 2, (picture.height() - wanted.height()) / 2, wanted.width(), wanted.height());
   painter->setRenderHint(QPainter::SmoothPixmapTransform);
-  painter->drawImage(boundingRect(), m_picture, from);
+  painter->drawImage(boundingRect(), picture, from);
 }
 
 }  // namespace snugline::models

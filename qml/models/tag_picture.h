@@ -1,28 +1,30 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: shows what the camera sees, filling its place, with the part in the middle that is looked at. Thread: GUI thread.
+// Purpose: shows what the camera sees, filling its place without drawing it out of proportion. Thread: GUI thread.
 #pragma once
 
 #include <QtQml/qqmlregistration.h>
-#include <QImage>
+#include <QPointer>
 #include <QQuickPaintedItem>
+
+#include "scan_model.h"
 
 namespace snugline::models {
 
 class TagPicture : public QQuickPaintedItem {
   Q_OBJECT
   QML_ELEMENT
-  Q_PROPERTY(QImage picture READ picture WRITE setPicture NOTIFY pictureChanged)
+  Q_PROPERTY(snugline::models::ScanModel* scan READ scan WRITE setScan NOTIFY scanChanged)
  public:
   explicit TagPicture(QQuickItem* parent = nullptr) : QQuickPaintedItem(parent) {}
-  [[nodiscard]] QImage picture() const { return m_picture; }
-  void setPicture(const QImage& picture);
+  [[nodiscard]] ScanModel* scan() const { return m_scan; }
+  void setScan(ScanModel* scan);
   void paint(QPainter* painter) override;
 
  signals:
-  void pictureChanged();
+  void scanChanged();
 
  private:
-  QImage m_picture;
+  QPointer<ScanModel> m_scan;
 };
 
 }  // namespace snugline::models

@@ -92,7 +92,8 @@ TEST_CASE("A swap is one append that leads into the nine marks of the new helmet
   arrival.label = gear::Label{gear::LabelKind::recertification, 2026, std::nullopt, {}};
   for (auto& point : arrival.points) point.state = gear::PointState::sound;
   const std::string spare = put(*book, must(book::takeIn(book->views(), arrival, world.today()))).ids.front();
-  const auto done = put(*book, must(book::swapHelmet(book->views(), {f.athlete, spare, "chin-strap", "snap gone", false}, world.clock.now())));
+  const auto done =
+      put(*book, must(book::swapHelmet(book->views(), {f.athlete, spare, "chin-strap", "snap gone", false}, world.clock.now())));
   const season::AthleteRecord& athlete = *book->views().athlete(f.athlete);
   CHECK(athlete.units == std::vector<std::string>{spare});
   CHECK(athlete.openCheck == done.ids.back());

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+// Purpose: looks for tags in a camera's pictures on a thread of its own: the latest picture wins, one that comes while it looks takes the
+// place of the one before. What it sees is handed over on the thread of `context`.
+// Ownership: the caller's; the destructor waits for the look that is going on. Thread: offer() from any thread.
+#pragma once
+
+#include <condition_variable>
+#include <cstdint>
+#include <functional>
+#include <mutex>
+#include <optional>
+#include <string>
+#include <thread>
+
+#include <QObject>
+
+#include "core/ports/tag_port.h"
+
+namespace snugline::tags {
+
+struct Sighting {
+  std::vector<std::string> texts;
+  bool isUnreadable = false;                  // a tag is there and none could be read
+  std::optional<ports::SeenPicture> picture;  // small, some fifteen times a second
+};
+
+class TagWatcher {
+ public:
+  using Take = std::function<std::optional<ports::SeenPicture>()>;  // makes the picture grey; called on the watcher's thread
+  using Sink = std::function<void(const Sighting&)>;
+  TagWatcher(QObject* context, Sink sink);
+  ~TagWatcher();
+  TagWatcher(const TagWatcher&) = delete;
+  TagWatcher& operator=(const TagWatcher&) = delete;
+
+  void offer(Take take);
+  // Pictures looked at and passed over so far; for tests and benchmarks.
+  [[nodiscard]] std::uint64_t looks() const;
+  [[nodiscard]] std::uint64_t passedOver() const;
+
+ private:
+  void run();
+  void look(const Take& take);
+
+  QObject* m_context;
+  Sink m_sink;
+  mutable std::mutex m_lock;
+  std::condition_variable m_wake;
+  Take m_next;
+  bool m_isEnding = false;
+  std::uint64_t m_looks = 0, m_passedOver = 0;
+  std::int64_t m_shownMs = -1;
+  std::thread m_thread;
+};
+
+// Grey, made smaller to at most `widest` by taking every n-th pixel.
+[[nodiscard]] ports::SeenPicture smaller(const ports::SeenPicture& picture, int widest);
+
+}  // namespace snugline::tags
