@@ -9,7 +9,12 @@ namespace {
 
 constexpr std::size_t kJerseyLimit = 3;
 
-// Length in bytes of the sequence that starts here, 0 when it is not well formed (RFC 3629).
+bool isControl(char32_t point) {
+  return point < 0x20 || (point >= 0x7F && point < 0xA0) || point == 0x2028 || point == 0x2029 || point == 0xFEFF;
+}
+
+}  // namespace
+
 std::size_t sequenceLength(std::string_view text, char32_t& point) {
   const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
   const unsigned char lead = byte(0);
@@ -28,12 +33,6 @@ std::size_t sequenceLength(std::string_view text, char32_t& point) {
   const bool isSurrogate = point >= 0xD800 && point <= 0xDFFF;
   return isTooShort || isSurrogate || point > 0x10FFFF ? 0 : length;
 }
-
-bool isControl(char32_t point) {
-  return point < 0x20 || (point >= 0x7F && point < 0xA0) || point == 0x2028 || point == 0x2029 || point == 0xFEFF;
-}
-
-}  // namespace
 
 std::optional<std::size_t> printableLength(std::string_view text) {
   std::size_t count = 0;

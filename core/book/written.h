@@ -12,6 +12,8 @@
 
 namespace snugline::book {
 
+// Length in bytes of the sequence that the text begins with, 0 when it is not well formed (RFC 3629). The text must not be empty.
+[[nodiscard]] std::size_t sequenceLength(std::string_view text, char32_t& point);
 // Number of characters (code points), nothing when it is not valid UTF-8 or holds control characters.
 [[nodiscard]] std::optional<std::size_t> printableLength(std::string_view text);
 [[nodiscard]] Result<void> checkWritten(std::string_view text, std::size_t lowest, std::size_t highest, const std::string& place);

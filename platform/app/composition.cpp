@@ -51,7 +51,7 @@ Composition::Composition(Edges edges, const Places& places)
       m_desk(std::make_unique<models::Desk>(std::move(edges.makeClock), edges.makeKeys)),
       m_shell(std::make_unique<models::Shell>(
           m_desk.get(), m_choices.get(), edges.makeGauge ? edges.makeGauge() : nullptr,
-          models::LockEdges{edges.attempts, edges.makeKeys, {}},
+          models::LockEdges{edges.attempts, edges.makeKeys, {}, edges.outbox},
           models::TagEdges{edges.makeCamera ? edges.makeCamera() : nullptr, edges.makeSheets ? edges.makeSheets() : nullptr})),
       m_view(std::make_unique<QQuickView>()),
       m_language(QStringLiteral("en")) {

@@ -10,6 +10,8 @@
 
 #include "core/book/fact.h"
 #include "core/ports/gauge_port.h"
+
+#include "core/ports/outbox.h"
 #include "core/ports/tag_port.h"
 #include "qml/models/desk.h"
 
@@ -30,6 +32,7 @@ struct Edges {
   std::function<std::unique_ptr<ports::PressureGauge>()> makeGauge = {};  // nothing: no Bluetooth in this program
   std::function<std::unique_ptr<ports::TagCamera>()> makeCamera = {};     // nothing: tags are scanned by hand or typed
   std::function<std::unique_ptr<ports::LabelSheets>()> makeSheets = {};   // nothing: no labels are printed
+  std::shared_ptr<ports::Outbox> outbox = nullptr;                        // none: what is printed stays in memory
 };
 struct Places {
   QString book;     // made when missing

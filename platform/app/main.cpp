@@ -9,6 +9,7 @@
 #include "composition.h"
 #include "lazy_gauge.h"
 #include "lazy_tags.h"
+#include "platform/printing/folder_outbox.h"
 #include "platform/system/file_attempts.h"
 #include "platform/system/file_keys.h"
 #include "platform/system/system_clock.h"
@@ -24,7 +25,9 @@ snugline::app::Edges realEdges() {
           std::make_shared<snugline::platform::FileAttempts>(snugline::platform::keysFolder()),
           [] { return std::make_unique<snugline::app::LazyGauge>(); },
           [] { return std::make_unique<snugline::app::LazyCamera>(); },
-          [] { return std::make_unique<snugline::app::LazyLabelSheets>(); }};
+          [] { return std::make_unique<snugline::app::LazyLabelSheets>(); },
+          std::make_shared<snugline::platform::FolderOutbox>(
+              QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).filePath(QStringLiteral("Snugline")))};
 }
 
 QString dataFile(const QString& name) {

@@ -18,6 +18,7 @@
 
 #include "choices.h"
 #include "core/book/code_gate.h"
+#include "core/ports/outbox.h"
 #include "core/ports/ports.h"
 #include "desk.h"
 
@@ -28,6 +29,7 @@ struct LockEdges {
   std::shared_ptr<ports::Attempts> attempts;
   Desk::MakeKeys makeKeys;  // for salts only
   book::CodeCost cost;
+  std::shared_ptr<ports::Outbox> outbox = nullptr;  // none: papers stay in memory
 };
 
 class LockModel : public QObject {
