@@ -210,30 +210,6 @@ LabelRead labelRead(Reader& in) {
   return b;
 }
 
-PracticeSet practiceSet(Reader& in) {
-  PracticeSet b;
-  b.seasonStart = in.dayIf("season_start");
-  b.seasonEnd = in.dayIf("season_end");
-  b.minute = intIf(in, "minute", 0, 1439);
-  if (in.has("days")) {
-    std::array<bool, 7> days{};
-    if (!in.booleans("days", days)) in.fail(ErrorCode::wrongType, "days", "seven of true or false");
-    b.days = days;
-  }
-  b.season = in.textOr("season");
-  return b;
-}
-
-AthleteChanged athleteChanged(Reader& in) {
-  AthleteChanged b;
-  b.jersey = in.textIf("jersey");
-  b.family = in.textIf("family");
-  b.given = in.textIf("given");
-  b.birthYear = intIf(in, "birth_year", 0, 9999);
-  b.isOnRoster = in.booleanIf("on_roster");
-  return b;
-}
-
 CheckAnswered checkAnswered(Reader& in) {
   CheckAnswered b;
   in.objects("answers", [&](Reader& each) { b.answers.push_back(readAnswer(each)); });
@@ -275,7 +251,6 @@ const Readers& readers() {
        [](Reader& in) -> Body {
          return AthleteAdded{in.text("jersey"), in.text("family"), in.text("given"), intIf(in, "birth_year", 0, 9999)};
        }},
-      {"athlete-changed", [](Reader& in) -> Body { return athleteChanged(in); }},
       {"tape-read", [](Reader& in) -> Body { return tapeRead(in); }},
       {"sheet-adopted", [](Reader& in) -> Body { return SheetAdopted{in.text("sheet")}; }},
       {"label-read", [](Reader& in) -> Body { return labelRead(in); }},
@@ -295,7 +270,6 @@ const Readers& readers() {
          return SaidAcknowledged{in.text("said"), in.flag("closed"), in.textOr("outcome")};
        }},
       {"hair-changed", [](Reader& in) -> Body { return HairChanged{in.textOr("words")}; }},
-      {"practice-set", [](Reader& in) -> Body { return practiceSet(in); }},
       {"weather-noted", readWeatherNoted},
       {"place-set", readPlaceSet},
       {"unit-air-read", readUnitAirRead},

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The recovery key, the yearly warning and how long names are shown, as bodies of facts.
+// The recovery key, the yearly warning and how long names are shown, as bodies of facts; changed athletes and practice times read.
 #include "core/book/fact_json.h"
 
 namespace snugline::book {
@@ -42,6 +42,35 @@ Body readWarningSigned(ObjectReader& in) {
   return b;
 }
 
+std::optional<int> intIf(ObjectReader& in, std::string_view key, int low, int high) {
+  const auto number = in.integerIf(key, low, high);
+  return number ? std::optional<int>(static_cast<int>(*number)) : std::nullopt;
+}
+
+Body readAthleteChanged(ObjectReader& in) {
+  AthleteChanged b;
+  b.jersey = in.textIf("jersey");
+  b.family = in.textIf("family");
+  b.given = in.textIf("given");
+  b.birthYear = intIf(in, "birth_year", 0, 9999);
+  b.isOnRoster = in.booleanIf("on_roster");
+  return b;
+}
+
+Body readPracticeSet(ObjectReader& in) {
+  PracticeSet b;
+  b.seasonStart = in.dayIf("season_start");
+  b.seasonEnd = in.dayIf("season_end");
+  b.minute = intIf(in, "minute", 0, 1439);
+  if (in.has("days")) {
+    std::array<bool, 7> days{};
+    if (!in.booleans("days", days)) in.fail(ErrorCode::wrongType, "days", "seven of true or false");
+    b.days = days;
+  }
+  b.season = in.textOr("season");
+  return b;
+}
+
 Body readRetentionSet(ObjectReader& in) {
   RetentionSet b;
   if (const auto years = in.integerIf("years", 1, kRetentionYearsMost)) b.years = static_cast<int>(*years);
@@ -73,6 +102,8 @@ void writeBody(LineWriter& out, const LegalHoldEnded& b) {
 }
 
 void addPeopleReaders(std::unordered_map<std::string_view, BodyReader>& readers) {
+  readers["athlete-changed"] = readAthleteChanged;
+  readers["practice-set"] = readPracticeSet;
   readers["recovery-set"] = [](ObjectReader& in) -> Body { return RecoverySet{readCode(in)}; };
   readers["warning-set"] = readWarningSet;
   readers["warning-signed"] = readWarningSigned;

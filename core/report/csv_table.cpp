@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-#include "core/report/csv.h"
+#include "core/report/csv_table.h"
 
 #include <algorithm>
 #include <array>
