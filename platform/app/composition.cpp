@@ -62,7 +62,8 @@ Composition::Composition(Edges edges, const Places& places)
 
 // The athletes' side speaks its own language, and leaves the staff theirs.
 void Composition::chooseLanguage() {
-  const bool isSay = m_shell->lock()->wall() == QLatin1String("say");
+  const QString wall = m_shell->lock()->wall();
+  const bool isSay = wall == QLatin1String("say") || wall == QLatin1String("sign");
   const QString language = isSay ? m_choices->sayLanguage() : m_choices->language();
   if (language == m_language) return;
   m_language = language;

@@ -692,6 +692,10 @@
         <source>Timeline</source>
         <translation>Historial</translation>
     </message>
+    <message>
+        <source>Whole record, to show or hand out</source>
+        <translation>Registro completo, para mostrar o entregar</translation>
+    </message>
 </context>
 <context>
     <name>AthleteForm</name>
@@ -785,6 +789,18 @@
     <message>
         <source>Change %1</source>
         <translation>Cambiar %1</translation>
+    </message>
+    <message>
+        <source>Show everybody</source>
+        <translation>Mostrar a todas las personas</translation>
+    </message>
+    <message>
+        <source>Show only these</source>
+        <translation>Mostrar solo estas</translation>
+    </message>
+    <message>
+        <source>Warning not signed</source>
+        <translation>Advertencia sin firmar</translation>
     </message>
 </context>
 <context>
@@ -1078,6 +1094,10 @@
         <source>Book</source>
         <translation>Libro</translation>
     </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
 </context>
 <context>
     <name>DueWords</name>
@@ -1356,6 +1376,81 @@
     <message>
         <source>not said</source>
         <translation>sin decir</translation>
+    </message>
+</context>
+<context>
+    <name>First</name>
+    <message>
+        <source>Who keeps this Book?</source>
+        <translation>¿Quién lleva este Libro?</translation>
+    </message>
+    <message>
+        <source>The same code again</source>
+        <translation>El mismo código otra vez</translation>
+    </message>
+    <message>
+        <source>A code for %1</source>
+        <translation>Un código para %1</translation>
+    </message>
+    <message>
+        <source>A sheet for the day a code is forgotten</source>
+        <translation>Una hoja para el día en que se olvide un código</translation>
+    </message>
+    <message>
+        <source>Recovery sheet</source>
+        <translation>Hoja de recuperación</translation>
+    </message>
+    <message>
+        <source>Step 1 of 3</source>
+        <translation>Paso 1 de 3</translation>
+    </message>
+    <message>
+        <source>Step 2 of 3: %1 to %2 digits</source>
+        <translation>Paso 2 de 3: de %1 a %2 dígitos</translation>
+    </message>
+    <message>
+        <source>Step 3 of 3</source>
+        <translation>Paso 3 de 3</translation>
+    </message>
+    <message>
+        <source>The first one is a trainer: gives out codes, and is asked when one is forgotten. What is recorded carries initials.</source>
+        <translation>La primera persona es entrenador o entrenadora: da los códigos y responde cuando uno se olvida. Lo que se registra lleva iniciales.</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>With a code set, Snugline locks when nobody touches it, and athletes cannot leave Say. Nobody can read a code again: keep it where only you find it.</source>
+        <translation>Con un código puesto, Snugline se bloquea cuando nadie lo toca y desde Dilo no se puede salir. Nadie puede volver a leer un código: guárdelo donde solo usted lo encuentre.</translation>
+    </message>
+    <message>
+        <source>Set this code</source>
+        <translation>Poner este código</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>A forgotten code cannot be read from anywhere. A recovery sheet is one page with a key. It lets one trainer set a new code, once. Print it, lock it away from this tablet, and show nobody.</source>
+        <translation>Un código olvidado no se puede leer en ninguna parte. Una hoja de recuperación es una página con una clave. Permite poner un código nuevo a un entrenador o entrenadora, una sola vez. Imprímala, guárdela bajo llave lejos de esta tableta y no la muestre a nadie.</translation>
+    </message>
+    <message>
+        <source>Make the sheet</source>
+        <translation>Hacer la hoja</translation>
+    </message>
+    <message>
+        <source>I keep it on paper</source>
+        <translation>La guardo en papel</translation>
+    </message>
+    <message>
+        <source>Later, under People</source>
+        <translation>Más tarde, en Personas</translation>
+    </message>
+    <message>
+        <source>Later: look around first</source>
+        <translation>Más tarde: primero mirar</translation>
     </message>
 </context>
 <context>
@@ -2947,6 +3042,49 @@
     </message>
 </context>
 <context>
+    <name>LegalHolds</name>
+    <message>
+        <source>Legal hold</source>
+        <translation>Retención legal</translation>
+    </message>
+    <message>
+        <source>Legal hold on everybody</source>
+        <translation>Retención legal sobre todas las personas</translation>
+    </message>
+    <message>
+        <source>While one stands, no name is kept back.</source>
+        <translation>Mientras haya una, no se oculta ningún nombre.</translation>
+    </message>
+    <message>
+        <source>to end</source>
+        <translation>por terminar</translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation>vigente</translation>
+    </message>
+    <message>
+        <source>Why it ends</source>
+        <translation>Por qué termina</translation>
+    </message>
+    <message>
+        <source>Reason of a new hold</source>
+        <translation>Motivo de una retención nueva</translation>
+    </message>
+    <message>
+        <source>End this hold</source>
+        <translation>Terminar esta retención</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Retener</translation>
+    </message>
+    <message>
+        <source>Only a trainer changes this.</source>
+        <translation>Solo un entrenador o entrenadora cambia esto.</translation>
+    </message>
+</context>
+<context>
     <name>Line</name>
     <message>
         <source>Line</source>
@@ -3041,6 +3179,10 @@
     <message>
         <source>Athlete? Say where it hurts or slips</source>
         <translation>¿Eres atleta? Di dónde duele o se mueve</translation>
+    </message>
+    <message>
+        <source>Every code forgotten</source>
+        <translation>Se olvidaron todos los códigos</translation>
     </message>
 </context>
 <context>
@@ -3642,6 +3784,10 @@
         <source>Back</source>
         <translation>Volver</translation>
     </message>
+    <message>
+        <source>%1 signs here. Somebody else takes over</source>
+        <translation>Aquí firma %1. Otra persona toma el relevo</translation>
+    </message>
 </context>
 <context>
     <name>PairPage</name>
@@ -3660,6 +3806,140 @@
     <message>
         <source>Search</source>
         <translation>Buscar</translation>
+    </message>
+</context>
+<context>
+    <name>PaperWords</name>
+    <message>
+        <source>Recovery sheet</source>
+        <translation>Hoja de recuperación</translation>
+    </message>
+    <message>
+        <source>%1. Made on %2.</source>
+        <comment>team, date</comment>
+        <translation>%1. Hecha el %2.</translation>
+    </message>
+    <message>
+        <source>Snugline: opens the Book when every code is forgotten</source>
+        <translation>Snugline: abre el Libro cuando se olvidan todos los códigos</translation>
+    </message>
+    <message>
+        <source>What it is for</source>
+        <translation>Para qué sirve</translation>
+    </message>
+    <message>
+        <source>When every trainer&apos;s code is forgotten, this key lets one trainer set a new code. It works once: a new key is made then, and this sheet is void.</source>
+        <translation>Cuando se olvida el código de todo entrenador o entrenadora, esta clave permite que una de esas personas ponga un código nuevo. Sirve una vez: entonces se hace una clave nueva y esta hoja queda sin valor.</translation>
+    </message>
+    <message>
+        <source>The key</source>
+        <translation>La clave</translation>
+    </message>
+    <message>
+        <source>How to use it</source>
+        <translation>Cómo usarla</translation>
+    </message>
+    <message>
+        <source>1. On the screen that asks for a staff code, touch &quot;Every code forgotten&quot;.
+2. Type the key, group after group. A mistyped group is named.
+3. Choose the trainer and type a new code twice.
+4. Print the new sheet and destroy this one.</source>
+        <translation>1. En la pantalla que pide un código del personal, toque &quot;Se olvidaron todos los códigos&quot;.
+2. Escriba la clave, grupo por grupo. Un grupo mal escrito se nombra.
+3. Elija a la persona y escriba dos veces un código nuevo.
+4. Imprima la hoja nueva y destruya esta.</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guárdela</translation>
+    </message>
+    <message>
+        <source>Under lock and key, away from the tablet: with the school&apos;s keys, or in a sealed envelope with the athletic director. Whoever holds this sheet and the tablet can open the Book. Do not photograph it, and do not send it by mail or message.</source>
+        <translation>Bajo llave, lejos de la tableta: con las llaves de la escuela o en un sobre cerrado en la dirección deportiva. Quien tenga esta hoja y la tableta puede abrir el Libro. No la fotografíe ni la envíe por correo o mensaje.</translation>
+    </message>
+    <message>
+        <source>Wrong keys make the tablet wait longer and longer, as wrong codes do. A trainer can make a new sheet at any time, under People; every sheet before it is void.</source>
+        <translation>Con claves equivocadas la tableta espera cada vez más, como con los códigos. Un entrenador o entrenadora puede hacer una hoja nueva en cualquier momento, en Personas; las hojas anteriores quedan sin valor.</translation>
+    </message>
+    <message>
+        <source>Nobody can read this key from the Book again. It stands here and nowhere else.</source>
+        <translation>Nadie puede volver a leer esta clave en el Libro. Está aquí y en ninguna otra parte.</translation>
+    </message>
+    <message>
+        <source>Yearly warning</source>
+        <translation>Advertencia anual</translation>
+    </message>
+    <message>
+        <source>%1, season %2. Printed on %3.</source>
+        <comment>team, season, date</comment>
+        <translation>%1, temporada %2. Impreso el %3.</translation>
+    </message>
+    <message>
+        <source>Text %1</source>
+        <comment>first characters of a hash</comment>
+        <translation>Texto %1</translation>
+    </message>
+    <message>
+        <source>Jersey number</source>
+        <translation>Número de camiseta</translation>
+    </message>
+    <message>
+        <source>Athlete: name and date</source>
+        <translation>Atleta: nombre y fecha</translation>
+    </message>
+    <message>
+        <source>Parent or guardian: name and date</source>
+        <translation>Madre, padre o tutor/a: nombre y fecha</translation>
+    </message>
+    <message>
+        <source>Seen by staff: initials and date</source>
+        <translation>Visto por el personal: iniciales y fecha</translation>
+    </message>
+    <message>
+        <source>%1. In their words: %2</source>
+        <translation>%1. En sus palabras: %2</translation>
+    </message>
+    <message>
+        <source>What was said was acknowledged</source>
+        <translation>Se acusó recibo de lo dicho</translation>
+    </message>
+    <message>
+        <source>What was said was acknowledged: %1</source>
+        <translation>Se acusó recibo de lo dicho: %1</translation>
+    </message>
+    <message>
+        <source>Record of one athlete</source>
+        <translation>Registro de una persona</translation>
+    </message>
+    <message>
+        <source>%1. Handed out on %2.</source>
+        <comment>team, date</comment>
+        <translation>%1. Entregado el %2.</translation>
+    </message>
+    <message>
+        <source>Snugline: everything the Book holds about one athlete</source>
+        <translation>Snugline: todo lo que el Libro guarda de una persona</translation>
+    </message>
+    <message>
+        <source>Name kept back since %1</source>
+        <translation>Nombre oculto desde el %1</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>jersey, name</comment>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>Born %1</source>
+        <translation>Año de nacimiento: %1</translation>
+    </message>
+    <message>
+        <source>What was said about how somebody feels is not part of this paper.</source>
+        <translation>Lo que se dijo sobre cómo se siente alguien no es parte de este papel.</translation>
+    </message>
+    <message>
+        <source>A record of equipment: what was seen, when and by whom. It says nothing about whether a person may play.</source>
+        <translation>Un registro de equipo: qué se vio, cuándo y por quién. No dice nada sobre si una persona puede jugar.</translation>
     </message>
 </context>
 <context>
@@ -3867,6 +4147,14 @@
         <source>Add and sign as this person</source>
         <translation>Agregar y firmar como esta persona</translation>
     </message>
+    <message>
+        <source>Recovery sheet</source>
+        <translation>Hoja de recuperación</translation>
+    </message>
+    <message>
+        <source>None was made yet: a forgotten code cannot be read from anywhere</source>
+        <translation>Aún no se hizo ninguna: un código olvidado no se puede leer en ninguna parte</translation>
+    </message>
 </context>
 <context>
     <name>PlainWords</name>
@@ -3918,6 +4206,37 @@
         <source>%1 %</source>
         <comment>odds</comment>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Name kept back</source>
+        <translation>Nombre oculto</translation>
+    </message>
+</context>
+<context>
+    <name>Privacy</name>
+    <message>
+        <source>Privacy</source>
+        <translation>Privacidad</translation>
+    </message>
+    <message>
+        <source>For the whole team</source>
+        <translation>Para todo el equipo</translation>
+    </message>
+    <message>
+        <source>Names of athletes who left are shown</source>
+        <translation>Los nombres de quienes se fueron se muestran</translation>
+    </message>
+    <message>
+        <source>Always</source>
+        <translation>Siempre</translation>
+    </message>
+    <message>
+        <source>%1 years</source>
+        <translation>%1 años</translation>
+    </message>
+    <message>
+        <source>Counted from the last entry about an athlete who is off the roster. After that views and papers leave the name out and say since when. The log still holds it: nothing in the Book is ever deleted, and whoever reads the file itself finds it. How long your school must keep records is for the school to say.</source>
+        <translation>Se cuenta desde la última entrada sobre quien ya no está en el plantel. Después, pantallas y papeles omiten el nombre y dicen desde cuándo. El registro lo conserva: nada se borra del Libro, y quien lea el archivo mismo lo encuentra. Cuánto tiempo debe guardar registros su escuela lo dice la escuela.</translation>
     </message>
 </context>
 <context>
@@ -4003,6 +4322,174 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>ReadAndSign</name>
+    <message>
+        <source>Yearly warning</source>
+        <translation>Advertencia anual</translation>
+    </message>
+    <message>
+        <source>Seen by staff</source>
+        <translation>Visto por el personal</translation>
+    </message>
+    <message>
+        <source>Number %1, for the parent or guardian to read and sign</source>
+        <translation>Número %1, para que lea y firme la madre, el padre o quien es tutor/a</translation>
+    </message>
+    <message>
+        <source>Number %1, to read and sign</source>
+        <translation>Número %1, para leer y firmar</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation>English</translation>
+    </message>
+    <message>
+        <source>Español</source>
+        <translation>Español</translation>
+    </message>
+    <message>
+        <source>I saw it signed</source>
+        <translation>Vi que se firmó</translation>
+    </message>
+    <message>
+        <source>Give the tablet to staff. The code of whoever saw it signed makes it count.</source>
+        <translation>Da la tableta al personal. Cuenta con el código de quien vio la firma.</translation>
+    </message>
+    <message>
+        <source>Read to the end, then sign.</source>
+        <translation>Lee hasta el final y luego firma.</translation>
+    </message>
+    <message>
+        <source>Initials of the parent or guardian</source>
+        <translation>Iniciales de la madre, el padre o quien es tutor/a</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>Tus iniciales</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>He leído esto</translation>
+    </message>
+    <message>
+        <source>I have read this and the label on my helmet</source>
+        <translation>He leído esto y la etiqueta de mi casco</translation>
+    </message>
+    <message>
+        <source>Not now: back to staff</source>
+        <translation>Ahora no: de vuelta al personal</translation>
+    </message>
+</context>
+<context>
+    <name>Record</name>
+    <message>
+        <source>Whole record</source>
+        <translation>Registro completo</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>What was said about how somebody feels is not shown and not handed out.</source>
+        <translation>Lo que se dijo sobre cómo se siente alguien no se muestra ni se entrega.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>CSV</source>
+        <translation>CSV</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+</context>
+<context>
+    <name>Recovery</name>
+    <message>
+        <source>The next recovery sheet</source>
+        <translation>La hoja de recuperación siguiente</translation>
+    </message>
+    <message>
+        <source>Which trainer?</source>
+        <translation>¿Para quién?</translation>
+    </message>
+    <message>
+        <source>New code for %1</source>
+        <translation>Código nuevo para %1</translation>
+    </message>
+    <message>
+        <source>The same code again</source>
+        <translation>El mismo código otra vez</translation>
+    </message>
+    <message>
+        <source>Every code forgotten</source>
+        <translation>Se olvidaron todos los códigos</translation>
+    </message>
+    <message>
+        <source>The %1 digits of the sheet made last</source>
+        <translation>Los %1 dígitos de la última hoja</translation>
+    </message>
+    <message>
+        <source>Back to the code</source>
+        <translation>De vuelta al código</translation>
+    </message>
+    <message>
+        <source>No recovery sheet was ever made for this Book. Its facts are not lost: they can be read with the program snug, and a backup can be restored. A code cannot be found out.</source>
+        <translation>Nunca se hizo una hoja de recuperación para este Libro. Sus hechos no se pierden: se pueden leer con el programa snug, y una copia se puede restaurar. Un código no se puede averiguar.</translation>
+    </message>
+    <message>
+        <source>Set this code</source>
+        <translation>Poner este código</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>I keep it on paper</source>
+        <translation>La guardo en papel</translation>
+    </message>
+</context>
+<context>
+    <name>RecoverySheet</name>
+    <message>
+        <source>Recovery sheet</source>
+        <translation>Hoja de recuperación</translation>
+    </message>
+    <message>
+        <source>None was made yet</source>
+        <translation>Aún no se hizo ninguna</translation>
+    </message>
+    <message>
+        <source>When every trainer&apos;s code is forgotten, the key on this sheet lets one trainer set a new one. It works once. Without it a forgotten code locks the app for good.</source>
+        <translation>Cuando se olvida el código de todo entrenador o entrenadora, la clave de esta hoja permite poner uno nuevo. Sirve una vez. Sin ella, un código olvidado cierra la aplicación para siempre.</translation>
+    </message>
+    <message>
+        <source>A new sheet makes every one before it void.</source>
+        <translation>Una hoja nueva deja sin valor todas las anteriores.</translation>
+    </message>
+    <message>
+        <source>Make a new sheet</source>
+        <translation>Hacer una hoja nueva</translation>
+    </message>
+    <message>
+        <source>Make the sheet</source>
+        <translation>Hacer la hoja</translation>
+    </message>
+    <message>
+        <source>I keep it on paper</source>
+        <translation>La guardo en papel</translation>
     </message>
 </context>
 <context>
@@ -4844,6 +5331,53 @@
         <source>The instructions of the helmet&apos;s maker and local rules come first. No helmet prevents concussion. Snugline judges equipment, never a person.</source>
         <translation>Las instrucciones del fabricante del casco y las reglas locales van primero. Ningún casco evita una conmoción cerebral. Snugline juzga equipo, nunca a una persona.</translation>
     </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Codes, and the recovery sheet</source>
+        <translation>Códigos y la hoja de recuperación</translation>
+    </message>
+    <message>
+        <source>Yearly warning</source>
+        <translation>Advertencia anual</translation>
+    </message>
+    <message>
+        <source>Its text, and the form to sign at home</source>
+        <translation>Su texto y el formulario para firmar en casa</translation>
+    </message>
+    <message>
+        <source>Privacy</source>
+        <translation>Privacidad</translation>
+    </message>
+    <message>
+        <source>How long names are shown, legal holds</source>
+        <translation>Cuánto tiempo se muestran los nombres, retenciones legales</translation>
+    </message>
+</context>
+<context>
+    <name>SheetShown</name>
+    <message>
+        <source>This key lets one trainer set a new code when every code is forgotten. Keep it on paper, under lock and key, away from this tablet.</source>
+        <translation>Esta clave permite poner un código nuevo cuando se olvidan todos. Guárdela en papel, bajo llave, lejos de esta tableta.</translation>
+    </message>
+    <message>
+        <source>Recovery key</source>
+        <translation>Clave de recuperación</translation>
+    </message>
+    <message>
+        <source>%1. Write the key down.</source>
+        <translation>%1. Anote la clave.</translation>
+    </message>
+    <message>
+        <source>The sheet to print: %1</source>
+        <translation>La hoja para imprimir: %1</translation>
+    </message>
+    <message>
+        <source>Print it and delete the file, or write the key down. Nobody can read it from the Book again. Every sheet made before is void. Do not photograph it.</source>
+        <translation>Imprímala y borre el archivo, o anote la clave. Nadie puede volver a leerla en el Libro. Las hojas anteriores quedan sin valor. No la fotografíe.</translation>
+    </message>
 </context>
 <context>
     <name>SheetsPage</name>
@@ -4950,6 +5484,25 @@
     <message>
         <source>not read</source>
         <translation>sin leer</translation>
+    </message>
+</context>
+<context>
+    <name>SwitchHolder</name>
+    <message>
+        <source>Who takes over?</source>
+        <translation>¿Quién toma el relevo?</translation>
+    </message>
+    <message>
+        <source>%1 signs until then. The page stays as it is.</source>
+        <translation>Hasta entonces firma %1. La página queda como está.</translation>
+    </message>
+    <message>
+        <source>Take over</source>
+        <translation>Tomar el relevo</translation>
+    </message>
+    <message>
+        <source>Lock now</source>
+        <translation>Bloquear ahora</translation>
     </message>
 </context>
 <context>
@@ -5195,12 +5748,12 @@
     <message>
         <source>Yearly warning %1 signed on paper by a parent or guardian, %2</source>
         <comment>season, initials</comment>
-        <translation>Advertencia anual %1 firmada en papel por madre, padre o tutor, %2</translation>
+        <translation>Advertencia anual %1 firmada en papel por madre, padre o tutor/a, %2</translation>
     </message>
     <message>
         <source>Yearly warning %1 read and signed by a parent or guardian, %2</source>
         <comment>season, initials</comment>
-        <translation>Advertencia anual %1 leída y firmada por madre, padre o tutor, %2</translation>
+        <translation>Advertencia anual %1 leída y firmada por madre, padre o tutor/a, %2</translation>
     </message>
     <message>
         <source>A recovery sheet was made; the ones before it are void</source>
@@ -5480,6 +6033,18 @@
         <source>Something went wrong inside Snugline. Nothing was written</source>
         <translation>Algo falló dentro de Snugline. No se escribió nada</translation>
     </message>
+    <message>
+        <source>The text was changed while it was read. Read it again</source>
+        <translation>El texto cambió mientras se leía. Léalo otra vez</translation>
+    </message>
+    <message>
+        <source>That is signed already this season</source>
+        <translation>Eso ya está firmado esta temporada</translation>
+    </message>
+    <message>
+        <source>Say first who signs for staff: whoever stands by is the witness</source>
+        <translation>Diga primero quién firma por el personal: quien está al lado es testigo</translation>
+    </message>
 </context>
 <context>
     <name>Turn</name>
@@ -5699,6 +6264,96 @@
     </message>
 </context>
 <context>
+    <name>WarningCard</name>
+    <message>
+        <source>Read and sign</source>
+        <translation>Leer y firmar</translation>
+    </message>
+    <message>
+        <source>Hand the tablet to the athlete</source>
+        <translation>Dé la tableta a la persona</translation>
+    </message>
+    <message>
+        <source>Parent or guardian reads and signs</source>
+        <translation>Lee y firma la madre, el padre o quien es tutor/a</translation>
+    </message>
+    <message>
+        <source>Hand the tablet over</source>
+        <translation>Entregue la tableta</translation>
+    </message>
+    <message>
+        <source>Signed on paper</source>
+        <translation>Firmado en papel</translation>
+    </message>
+    <message>
+        <source>The school keeps the signed sheet. Note here whose initials it carries.</source>
+        <translation>La escuela guarda la hoja firmada. Anote aquí qué iniciales lleva.</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Atleta</translation>
+    </message>
+    <message>
+        <source>Parent or guardian</source>
+        <translation>Madre, padre o tutor/a</translation>
+    </message>
+    <message>
+        <source>Initials on the paper</source>
+        <translation>Iniciales en el papel</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>WarningText</name>
+    <message>
+        <source>Yearly warning</source>
+        <translation>Advertencia anual</translation>
+    </message>
+    <message>
+        <source>Read and signed once a season by the athlete, and by a parent or guardian of a minor. Whoever signed keeps what they signed: the Book holds every text by its hash. Ask who answers for it at your school before you change it.</source>
+        <translation>La lee y firma una vez por temporada cada atleta, y la madre, el padre o quien es tutor/a de quien es menor. Lo firmado queda como se firmó: el Libro conserva cada texto por su huella. Pregunte a quien responde por ello en su escuela antes de cambiarlo.</translation>
+    </message>
+    <message>
+        <source>In English</source>
+        <translation>En inglés</translation>
+    </message>
+    <message>
+        <source>In Spanish; empty where it is not offered</source>
+        <translation>En español; vacío donde no se ofrece</translation>
+    </message>
+    <message>
+        <source>Whoever signed already this season</source>
+        <translation>Quien ya firmó esta temporada</translation>
+    </message>
+    <message>
+        <source>Stays signed</source>
+        <translation>Sigue firmado</translation>
+    </message>
+    <message>
+        <source>Signs anew</source>
+        <translation>Firma de nuevo</translation>
+    </message>
+    <message>
+        <source>The form to print: %1</source>
+        <translation>El formulario para imprimir: %1</translation>
+    </message>
+    <message>
+        <source>Keep this text</source>
+        <translation>Guardar este texto</translation>
+    </message>
+    <message>
+        <source>Form to sign at home</source>
+        <translation>Formulario para firmar en casa</translation>
+    </message>
+    <message>
+        <source>A PDF with lines for the signatures</source>
+        <translation>Un PDF con líneas para las firmas</translation>
+    </message>
+</context>
+<context>
     <name>WeatherChip</name>
     <message>
         <source>Weather where the helmets are</source>
@@ -5785,6 +6440,10 @@
     <message>
         <source>Language of the pictures, en or es.</source>
         <translation>Idioma de las imágenes, en o es.</translation>
+    </message>
+    <message>
+        <source>Only the pictures of people, or of first.</source>
+        <translation>Solo las imágenes de people, o de first.</translation>
     </message>
 </context>
 <context>
@@ -6273,6 +6932,83 @@
         <source>The two were not the same. Begin again.</source>
         <translation>No eran iguales. Empiece de nuevo.</translation>
     </message>
+    <message>
+        <source>That code cannot be taken. Choose another.</source>
+        <translation>Ese código no se puede tomar. Elija otro.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PrivacyModel</name>
+    <message>
+        <source>No name is kept back now.</source>
+        <translation>Ahora no se oculta ningún nombre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n name(s) are kept back now.</source>
+        <translation>
+            <numerusform>Ahora se oculta %n nombre.</numerusform>
+            <numerusform>Ahora se ocultan %n nombres.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Name kept back since %1. The log still holds it.</source>
+        <translation>Nombre oculto desde el %1. El registro lo conserva.</translation>
+    </message>
+    <message>
+        <source>Only a trainer changes this.</source>
+        <translation>Solo un entrenador o entrenadora cambia esto.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Entrada</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::RecoveryModel</name>
+    <message>
+        <source>Group %1 has a mistyped digit.</source>
+        <translation>El grupo %1 tiene un dígito mal escrito.</translation>
+    </message>
+    <message>
+        <source>The key has %1 digits in %2 groups.</source>
+        <translation>La clave tiene %1 dígitos en %2 grupos.</translation>
+    </message>
+    <message>
+        <source>That is not the key of the sheet made last. Older sheets are void.</source>
+        <translation>Esa no es la clave de la última hoja. Las hojas anteriores no valen.</translation>
+    </message>
+    <message>
+        <source>The two were not the same. Begin again.</source>
+        <translation>No eran iguales. Empiece de nuevo.</translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation>Hecha el %1</translation>
+    </message>
+    <message>
+        <source>Made %1 by %2</source>
+        <translation>Hecha el %1 por %2</translation>
+    </message>
+    <message>
+        <source>Only a trainer makes a recovery sheet.</source>
+        <translation>Solo un entrenador o entrenadora hace una hoja de recuperación.</translation>
+    </message>
 </context>
 <context>
     <name>snugline::models::MatchingModel</name>
@@ -6547,6 +7283,10 @@
     <message>
         <source>&quot;%1&quot; is not a birth year</source>
         <translation>&quot;%1&quot; no es un año de nacimiento</translation>
+    </message>
+    <message>
+        <source>Name kept back since %1</source>
+        <translation>Nombre oculto desde el %1</translation>
     </message>
 </context>
 <context>
@@ -6998,6 +7738,66 @@
     <message>
         <source>Leave was given: close it</source>
         <translation>Hay permiso: cerrarlo</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::WarningModel</name>
+    <message numerus="yes">
+        <source>%n athlete(s) have yet to sign the yearly warning</source>
+        <translation>
+            <numerusform>%n atleta aún no firma la advertencia anual</numerusform>
+            <numerusform>%n atletas aún no firman la advertencia anual</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Yearly warning: read and signed</source>
+        <translation>Advertencia anual: leída y firmada</translation>
+    </message>
+    <message>
+        <source>Yearly warning: not signed yet, nor by a parent or guardian</source>
+        <translation>Advertencia anual: aún sin firmar, tampoco por madre, padre o tutor/a</translation>
+    </message>
+    <message>
+        <source>Yearly warning: not signed yet by the athlete</source>
+        <translation>Advertencia anual: falta la firma de la persona</translation>
+    </message>
+    <message>
+        <source>Yearly warning: not signed yet by a parent or guardian</source>
+        <translation>Advertencia anual: falta la firma de madre, padre o tutor/a</translation>
+    </message>
+    <message>
+        <source>Athlete %1, %2, before %3</source>
+        <comment>initials, date, witness</comment>
+        <translation>Atleta %1, %2, ante %3</translation>
+    </message>
+    <message>
+        <source>Parent or guardian %1, %2, before %3</source>
+        <comment>initials, date, witness</comment>
+        <translation>Madre, padre o tutor/a %1, %2, ante %3</translation>
+    </message>
+    <message>
+        <source>Say first who signs for staff: whoever stands by is the witness.</source>
+        <translation>Diga primero quién firma por el personal: quien está al lado es testigo.</translation>
+    </message>
+    <message>
+        <source>Type one to four initials.</source>
+        <translation>Escriba de una a cuatro iniciales.</translation>
+    </message>
+    <message>
+        <source>Only a trainer sets the text of the warning.</source>
+        <translation>Solo un entrenador o entrenadora pone el texto de la advertencia.</translation>
+    </message>
+    <message>
+        <source>The plain text of this program. It becomes the team&apos;s when the first one signs.</source>
+        <translation>El texto sencillo de este programa. Pasa a ser del equipo cuando firma la primera persona.</translation>
+    </message>
+    <message>
+        <source>Set %1</source>
+        <translation>Puesto el %1</translation>
+    </message>
+    <message>
+        <source>Set %1 by %2</source>
+        <translation>Puesto el %1 por %2</translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,9 @@
 #include <QPointer>
 #include <QThread>
 
+#include "core/book/whole_record.h"
+#include "core/season/privacy.h"
+
 namespace snugline::models {
 
 namespace {
@@ -42,6 +45,16 @@ void copyInto(Patch& patch, const season::Views& views, const std::string& id) {
 }
 
 // People and sheets are few and rarely change, so a changed count or a touched id hands over the whole map.
+// What decides whose name is kept back, beside the athlete.
+struct Retention {
+  std::optional<int> years;
+  bool isHeld = false;
+  friend bool operator==(const Retention&, const Retention&) = default;
+};
+Retention retentionOf(const season::Views& views) {
+  return views.team ? Retention{views.team->nameYears, !views.team->legalHolds.empty()} : Retention{};
+}
+
 Patch patchOf(const season::Views& views, const book::Appended& appended, std::size_t knownPeople, std::size_t knownSheets) {
   Patch patch;
   patch.team = views.team;
@@ -109,12 +122,19 @@ struct Bench : QObject {
   std::unique_ptr<book::Book> book;
   std::size_t knownPeople = 0;
   std::size_t knownSheets = 0;
+  Retention knownRetention;
 
   Result<book::Appended> append(book::Drafts drafts) { return book->append(std::move(drafts)); }
   Patch patch(const book::Appended& appended) {
     Patch made = patchOf(book->views(), appended, knownPeople, knownSheets);
     knownPeople = book->views().people.size();
     knownSheets = book->views().sheets.size();
+    const Retention retention = retentionOf(book->views());
+    if (retention != knownRetention) {
+      for (const auto& [id, athlete] : book->views().athletes) made.athletes.push_back(athlete);
+    }
+    knownRetention = retention;
+    for (season::AthleteRecord& athlete : made.athletes) season::keepNameBack(book->views().team, athlete, dayOf(clock->now()));
     return made;
   }
 };
@@ -177,7 +197,9 @@ void Desk::open(const QString& path, const book::TeamFounded& ifMissing) {
     bench->book = std::move(*outcome);
     bench->knownPeople = bench->book->views().people.size();
     bench->knownSheets = bench->book->views().sheets.size();
+    bench->knownRetention = retentionOf(bench->book->views());
     auto copy = std::make_shared<season::Views>(bench->book->views());
+    season::keepNamesBack(*copy, dayOf(bench->clock->now()));
     QMetaObject::invokeMethod(
         this,
         [this, copy, device = ownDevice(*bench->book)] {
@@ -261,18 +283,30 @@ void Desk::correct(const std::string& factId, QObject* context, Done done) {
   });
 }
 
+// Facts read on the Book thread and handed back here.
+template <typename Read>
+static void readFacts(Bench& bench, Desk* desk, const QPointer<QObject>& context, Desk::Facts done, Read&& read) {
+  auto facts = guarded([&]() -> Result<std::vector<book::Fact>> {
+    if (!bench.book) return fail(ErrorCode::notFound, "book");
+    return read(*bench.book);
+  });
+  QMetaObject::invokeMethod(
+      desk,
+      [context, done = std::move(done), facts = std::move(facts)] {
+        if (context && done) done(facts);
+      },
+      Qt::QueuedConnection);
+}
+
 void Desk::history(const std::string& entity, QObject* context, Facts done) {
   m_body->post([this, bench = m_body->bench, entity, context = QPointer<QObject>(context), done = std::move(done)] {
-    auto facts = guarded([&]() -> Result<std::vector<book::Fact>> {
-      if (!bench->book) return fail(ErrorCode::notFound, "book");
-      return bench->book->history(entity);
-    });
-    QMetaObject::invokeMethod(
-        this,
-        [context, done, facts = std::move(facts)] {
-          if (context && done) done(facts);
-        },
-        Qt::QueuedConnection);
+    readFacts(*bench, this, context, done, [&](book::Book& book) { return book.history(entity); });
+  });
+}
+
+void Desk::wholeRecord(const std::string& athlete, QObject* context, Facts done) {
+  m_body->post([this, bench = m_body->bench, athlete, context = QPointer<QObject>(context), done = std::move(done)] {
+    readFacts(*bench, this, context, done, [&](book::Book& book) { return book::wholeRecord(book, athlete); });
   });
 }
 

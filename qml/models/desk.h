@@ -37,7 +37,7 @@ class Desk : public QObject {
 
   [[nodiscard]] bool isOpen() const;
   [[nodiscard]] const std::string& device() const;   // this device's name in the open Book
-  [[nodiscard]] const season::Views& views() const;  // the mirror, as of the last acknowledged fact
+  [[nodiscard]] const season::Views& views() const;  // the mirror, as of the last acknowledged fact; names kept back are out of it
   [[nodiscard]] Instant now() const;                 // the injected clock
   [[nodiscard]] Day today() const;
 
@@ -50,6 +50,7 @@ class Desk : public QObject {
   void correct(const std::string& factId, QObject* context, Done done);
   using Facts = std::function<void(const Result<std::vector<book::Fact>>&)>;
   void history(const std::string& entity, QObject* context, Facts done);
+  void wholeRecord(const std::string& athlete, QObject* context, Facts done);  // core/book/whole_record.h
 
  signals:
   void opened();

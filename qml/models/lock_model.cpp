@@ -54,7 +54,7 @@ void LockModel::setIdleTime(int ms) {
 }
 
 void LockModel::touched() {
-  if (!m_wall.isEmpty() || !hasCodes()) return m_idle.stop();
+  if ((!m_wall.isEmpty() && m_wall != QLatin1String("sign")) || !hasCodes()) return m_idle.stop();
   m_idle.start(m_idleMs > 0 ? m_idleMs : m_choices->lockMinutes() * kMsPerMinute);
   if (!m_beat.isActive()) {
     m_sinceBeat.start();
@@ -64,8 +64,24 @@ void LockModel::touched() {
 }
 
 void LockModel::lock() {
-  if (!m_wall.isEmpty() || !hasCodes()) return;
+  if ((!m_wall.isEmpty() && m_wall != QLatin1String("sign")) || !hasCodes()) return;
   leaveSay();
+}
+
+void LockModel::handOver() {
+  if (!m_wall.isEmpty()) return;
+  m_wall = QStringLiteral("sign");
+  m_before = m_desk->person();
+  if (hasCodes()) m_desk->setPerson({});
+  static_cast<void>(gate());
+  forget();
+  touched();
+}
+
+void LockModel::takeBack() {
+  if (m_wall != QLatin1String("sign")) return;
+  if (hasCodes()) return leaveSay();
+  takeUp(m_before);
 }
 
 bool LockModel::openSay() {
@@ -79,12 +95,17 @@ bool LockModel::openSay() {
 void LockModel::leaveSay() {
   m_wall = QStringLiteral("locked");
   m_desk->setPerson({});
-  if (!m_gate) m_gate = std::make_shared<book::CodeGate>(*m_edges.attempts);
+  static_cast<void>(gate());
   m_idle.stop();
   m_sinceBeat.start();
   m_wallBeatMs = QDateTime::currentMSecsSinceEpoch();
   m_beat.start();
   forget();
+}
+
+std::shared_ptr<book::CodeGate> LockModel::gate() {
+  if (!m_gate) m_gate = std::make_shared<book::CodeGate>(*m_edges.attempts);
+  return m_gate;
 }
 
 void LockModel::forget() {
@@ -135,7 +156,7 @@ void LockModel::ask(const QString& person) {
   const auto found = m_desk->views().people.find(m_person);
   m_isSetting = found != m_desk->views().people.end() && (!found->second.code || m_person == m_desk->person());
   if (m_isSetting && !maySetCode(m_person)) say(tr("Only a trainer with a code of their own can give another a code."));
-  if (!m_gate) m_gate = std::make_shared<book::CodeGate>(*m_edges.attempts);
+  static_cast<void>(gate());
   emit changed();
 }
 
@@ -202,13 +223,18 @@ void LockModel::takeUp(const std::string& person) {
   emit opened();
 }
 
+QString LockModel::codeRefused(const QString& digits) {
+  const auto ok = book::checkCode(digits.toStdString());
+  if (ok) return {};
+  return ok.error().code == ErrorCode::notAllowed ? tr("That code is too easy to guess: not one digit over and over, nor a straight run.")
+                                                  : tr("A code has %1 to %2 digits.").arg(book::kCodeLeast).arg(book::kCodeMost);
+}
+
 void LockModel::setCode(const QString& digits) {
   if (!maySetCode(m_person)) return;
-  if (const auto ok = book::checkCode(digits.toStdString()); !ok) {
+  if (const QString refused = codeRefused(digits); !refused.isEmpty()) {
     m_first.clear();
-    const bool isGuessable = ok.error().code == ErrorCode::notAllowed;
-    return say(isGuessable ? tr("That code is too easy to guess: not one digit over and over, nor a straight run.")
-                           : tr("A code has %1 to %2 digits.").arg(leastDigits()).arg(mostDigits()));
+    return say(refused);
   }
   if (m_first.isEmpty()) {
     m_first = digits;
@@ -219,7 +245,17 @@ void LockModel::setCode(const QString& digits) {
     return say(tr("The two were not the same. Begin again."));
   }
   m_first.clear();
-  work([this, cost = m_edges.cost, makeKeys = m_edges.makeKeys, text = digits.toStdString()]() -> std::function<void()> {
+  // One code opens for one person: with two the same, nobody could say who signed.
+  std::vector<book::CodeHash> others;
+  for (const auto& [id, person] : m_desk->views().people) {
+    if (person.code && id != m_person) others.push_back(*person.code);
+  }
+  work([this, others = std::move(others), cost = m_edges.cost, makeKeys = m_edges.makeKeys,
+        text = digits.toStdString()]() -> std::function<void()> {
+    for (const book::CodeHash& other : others) {
+      const auto isTaken = book::isCode(other, text);
+      if (isTaken && *isTaken) return [this] { say(tr("That code cannot be taken. Choose another.")); };
+    }
     const auto seed = makeKeys()->freshSeed();
     if (!seed) return [this, error = seed.error()] { say(errorSentence(error)); };
     book::CodeSalt salt{};

@@ -36,7 +36,8 @@ class LockModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("built by the composition root")
-  Q_PROPERTY(QString wall READ wall NOTIFY changed)  // "" staff's side, "say" athletes' side, "locked" asks for a code
+  Q_PROPERTY(QString wall READ wall NOTIFY
+                 changed)  // "" staff's side, "say" athletes' side, "sign" an athlete reads and signs, "locked" asks for a code
   Q_PROPERTY(bool hasCodes READ hasCodes NOTIFY changed)
   Q_PROPERTY(QString waiting READ waiting NOTIFY changed)  // "Wait 0:27, then try again", empty when none
   Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
@@ -53,6 +54,9 @@ class LockModel : public QObject {
   Q_INVOKABLE void lock();      // asks for a code from now on, where anybody has one
   Q_INVOKABLE bool openSay();   // hands the glass to the athletes; false where nobody has a code
   Q_INVOKABLE void leaveSay();  // asks for a code
+  // Hands the glass over for one page, to read and sign; where nobody has a code, takeBack gives it back to whoever held it.
+  void handOver();
+  void takeBack();
   // Staff's side: another person takes the glass (their code is asked), or sets a code for the first time or anew.
   Q_INVOKABLE void ask(const QString& person);
   Q_INVOKABLE void enter(const QString& digits);  // tries, or sets, as isSetting says
@@ -73,6 +77,13 @@ class LockModel : public QObject {
   [[nodiscard]] bool maySetCode(const std::string& person) const;
   void setIdleTime(int ms);  // for tests that do not wait
 
+  [[nodiscard]] static QString codeRefused(const QString& digits);  // why a new code cannot be taken; empty when it can
+  // For the recovery sheet: the same count of misses, the same thread for hashing.
+  [[nodiscard]] std::shared_ptr<book::CodeGate> gate();
+  [[nodiscard]] const LockEdges& edges() const { return m_edges; }
+  void work(std::function<std::function<void()>()> job);
+  void takeUp(const std::string& person);  // holds the glass from now on
+
  signals:
   void changed();
   void opened();   // the code was right: the staff's side
@@ -84,9 +95,7 @@ class LockModel : public QObject {
   void tryCode(const QString& digits);
   void setCode(const QString& digits);
   void keepCode(const season::CodeHash& code);
-  void takeUp(const std::string& person);
   void say(const QString& trouble);
-  void work(std::function<std::function<void()>()> job);
 
   Desk* m_desk;
   Choices* m_choices;
@@ -97,7 +106,8 @@ class LockModel : public QObject {
   qint64 m_wallBeatMs = 0;
   QString m_wall, m_trouble, m_first;
   std::string m_person;
-  int m_idleMs = 0;  // instead of Choices::lockMinutes, when set
+  std::string m_before;  // who held the glass before it was handed over
+  int m_idleMs = 0;      // instead of Choices::lockMinutes, when set
   bool m_isBusy = false, m_isSetting = false;
 };
 

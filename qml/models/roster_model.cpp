@@ -7,6 +7,7 @@
 
 #include "core/fit/size.h"
 #include "core/season/board.h"
+#include "core/season/privacy.h"
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
 #include "qml/models/sentences.h"
@@ -21,6 +22,10 @@ bool isTapeDue(const season::Views& views, const season::AthleteRecord& athlete,
   return std::any_of(row.reasons.begin(), row.reasons.end(), [](const season::DueReason& reason) {
     return reason.kind == season::DueKind::tapeStale || reason.kind == season::DueKind::neverTaped;
   });
+}
+
+bool isUnsigned(const season::Views& views, const season::AthleteRecord& athlete, Day today) {
+  return athlete.isOnRoster && !season::warningState(views.team, athlete, today).isDone();
 }
 
 QString tapeWords(const season::AthleteRecord& athlete, const Speech& speech, bool isDue) {
@@ -69,6 +74,7 @@ QVariant RosterModel::data(const QModelIndex& index, int role) const {
     case JerseyRole:
       return text(athlete->jersey);
     case NameRole:
+      if (athlete->nameKeptBack) return tr("Name kept back since %1").arg(dayWords(*athlete->nameKeptBack));
       return PlainWords::name(speech, athlete->family, athlete->given);
     case HelmetRole: {
       QStringList serials;
@@ -83,18 +89,32 @@ QVariant RosterModel::data(const QModelIndex& index, int role) const {
       return isTapeDue(views, *athlete, m_desk->now());
     case IsOnRosterRole:
       return athlete->isOnRoster;
+    case IsUnsignedRole:
+      return isUnsigned(views, *athlete, m_desk->today());
   }
   return {};
 }
 
 QHash<int, QByteArray> RosterModel::roleNames() const {
-  return {{AthleteIdRole, "athleteId"},     {JerseyRole, "jersey"},        {NameRole, "name"}, {HelmetRole, "helmet"}, {TapeRole, "tape"},
-          {IsTapeStaleRole, "isTapeStale"}, {IsOnRosterRole, "isOnRoster"}};
+  return {{AthleteIdRole, "athleteId"},
+          {JerseyRole, "jersey"},
+          {NameRole, "name"},
+          {HelmetRole, "helmet"},
+          {TapeRole, "tape"},
+          {IsTapeStaleRole, "isTapeStale"},
+          {IsOnRosterRole, "isOnRoster"},
+          {IsUnsignedRole, "isUnsigned"}};
 }
 
 void RosterModel::setSearch(const QString& search) {
   if (m_search == search) return;
   m_search = search;
+  list();
+}
+
+void RosterModel::setOnlyUnsigned(bool isOnly) {
+  if (m_isOnlyUnsigned == isOnly) return;
+  m_isOnlyUnsigned = isOnly;
   list();
 }
 
@@ -106,7 +126,7 @@ void RosterModel::list() {
   for (const auto& [id, athlete] : m_desk->views().athletes) {
     const bool isWanted = wanted.isEmpty() ||
                           (isNumber ? text(athlete.jersey).startsWith(wanted) : athleteName(athlete).contains(wanted, Qt::CaseInsensitive));
-    if (isWanted) found.push_back(&athlete);
+    if (isWanted && (!m_isOnlyUnsigned || isUnsigned(m_desk->views(), athlete, m_desk->today()))) found.push_back(&athlete);
   }
   std::sort(found.begin(), found.end(), [](const season::AthleteRecord* a, const season::AthleteRecord* b) {
     if (a->isOnRoster != b->isOnRoster) return a->isOnRoster;
@@ -132,9 +152,9 @@ void RosterModel::list() {
 QVariantMap RosterModel::athlete(const QString& athleteId) const {
   const season::AthleteRecord* athlete = m_desk->views().athlete(utf8(athleteId));
   if (athlete == nullptr) return {};
-  return {{QStringLiteral("jersey"), text(athlete->jersey)},
-          {QStringLiteral("family"), text(athlete->family)},
-          {QStringLiteral("given"), text(athlete->given)},
+  return {{QStringLiteral("jersey"), QString::fromStdString(athlete->jersey)},
+          {QStringLiteral("family"), QString::fromStdString(athlete->family)},
+          {QStringLiteral("given"), QString::fromStdString(athlete->given)},
           {QStringLiteral("birthYear"), athlete->birthYear ? QString::number(*athlete->birthYear) : QString()},
           {QStringLiteral("isOnRoster"), athlete->isOnRoster}};
 }

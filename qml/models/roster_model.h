@@ -22,7 +22,8 @@ class RosterModel : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("built where the app is put together")
-  Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY listed)  // jersey or part of a name
+  Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY listed)                   // jersey or part of a name
+  Q_PROPERTY(bool onlyUnsigned READ isOnlyUnsigned WRITE setOnlyUnsigned NOTIFY listed)  // who has yet to sign the yearly warning
   Q_PROPERTY(int count READ count NOTIFY listed)
   Q_PROPERTY(int total READ total NOTIFY listed)
   Q_PROPERTY(QString refusal READ refusal NOTIFY refusalChanged)
@@ -30,7 +31,16 @@ class RosterModel : public QAbstractListModel {
   Q_PROPERTY(snugline::models::RosterImport* intake READ intake CONSTANT)
 
  public:
-  enum Role { AthleteIdRole = Qt::UserRole + 1, JerseyRole, NameRole, HelmetRole, TapeRole, IsTapeStaleRole, IsOnRosterRole };
+  enum Role {
+    AthleteIdRole = Qt::UserRole + 1,
+    JerseyRole,
+    NameRole,
+    HelmetRole,
+    TapeRole,
+    IsTapeStaleRole,
+    IsOnRosterRole,
+    IsUnsignedRole
+  };
 
   RosterModel(Desk* desk, const Choices* choices, QObject* parent = nullptr);
 
@@ -45,6 +55,8 @@ class RosterModel : public QAbstractListModel {
   [[nodiscard]] bool isBusy() const { return m_isBusy; }
   [[nodiscard]] RosterImport* intake() { return &m_intake; }
   void setSearch(const QString& search);
+  [[nodiscard]] bool isOnlyUnsigned() const { return m_isOnlyUnsigned; }
+  void setOnlyUnsigned(bool isOnly);
 
   Q_INVOKABLE QVariantMap athlete(const QString& athleteId) const;  // {jersey, family, given, birthYear, isOnRoster} for the form
   Q_INVOKABLE void add(const QString& jersey, const QString& family, const QString& given, const QString& birthYear);
@@ -68,6 +80,7 @@ class RosterModel : public QAbstractListModel {
   QString m_search;
   QString m_refusal;
   bool m_isBusy = false;
+  bool m_isOnlyUnsigned = false;
   std::vector<std::string> m_rows;  // athlete ids, by jersey number then name
 };
 

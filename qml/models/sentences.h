@@ -42,7 +42,7 @@ struct PlainWords {
   static QString shortName(const Speech& speech, const std::string& family, const std::string& given);  // "Okafor" or "O. D."
   static QString list(const QStringList& parts);                                                        // "brow, ears and nape"
   static QString percent(double odds);                                                                  // "84 %"
-  static QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+  static QString text(const std::string& utf8);            // of others, as it may be shown: core/book/shown_text.h
   static QString wholeNumber(Length v, UnitSystem units);  // "1 in" rather than "1.00 in" where it is whole
   static QString number(Length v, UnitSystem units);       // as core prints it
   static QString sentenceCase(const QString& words);       // first letter raised

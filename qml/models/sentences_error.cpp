@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "core/book/acts.h"
+#include "core/book/privacy_acts.h"
 #include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
@@ -53,6 +54,9 @@ QString refusedBy(const std::string& name, const std::string& place) {
   if (name == rule::kNothingSaid) return Trouble::tr("Nothing was said yet");
   if (name == rule::kBeforeRefill) return Trouble::tr("This reading would be older than the last refill. Look at the clock of this device");
   if (name == rule::kBeforeReading) return Trouble::tr("This reading would be older than the last one. Look at the clock of this device");
+  if (name == rule::kWarningChanged) return Trouble::tr("The text was changed while it was read. Read it again");
+  if (name == rule::kWarningSigned) return Trouble::tr("That is signed already this season");
+  if (name == rule::kNoWitness) return Trouble::tr("Say first who signs for staff: whoever stands by is the witness");
   if (name == rule::kOffRoster) return Trouble::tr("This athlete is off the roster");
   return because(Trouble::tr("That cannot be done now"), text(name));
 }

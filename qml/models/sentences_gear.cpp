@@ -8,6 +8,8 @@
 #include <QVariantMap>
 
 #include "core/book/acts.h"
+#include "core/book/shown_text.h"
+#include "qml/models/sentences.h"
 
 namespace snugline::models {
 
@@ -17,7 +19,7 @@ struct Gear {
 };
 }  // namespace
 
-QString text(std::string_view utf8Bytes) { return QString::fromUtf8(utf8Bytes.data(), static_cast<qsizetype>(utf8Bytes.size())); }
+QString text(std::string_view utf8Bytes) { return QString::fromStdString(book::shownText(utf8Bytes)); }
 std::string utf8(const QString& words) { return words.toStdString(); }
 
 QString localPath(const QString& pathOrUrl) {
@@ -221,6 +223,10 @@ QString placeWords(season::UnitPlace place, const std::string& where) {
 }
 
 QString athleteName(const season::AthleteRecord& athlete, bool isShort) {
+  if (athlete.family.empty() && athlete.given.empty()) {
+    const QString kept = PlainWords::tr("Name kept back");
+    return athlete.jersey.empty() ? kept : Gear::tr("%1 %2", "jersey, name").arg(text(athlete.jersey), kept);
+  }
   const QString family = text(athlete.family);
   const QString given = text(athlete.given);
   QString name = given.isEmpty() ? family : Gear::tr("%1, %2", "family name, given name").arg(family, given);

@@ -7,6 +7,8 @@
 #include <QLocale>
 #include <QTime>
 
+#include "core/book/shown_text.h"
+
 namespace snugline::models {
 
 namespace {
@@ -14,9 +16,7 @@ QDate dateOf(Day day) {
   const CivilDate date = civil(day);
   return {date.year, date.month, date.day};
 }
-QString initial(const std::string& name) {
-  return name.empty() ? QString() : QString::fromStdString(name).left(1).toUpper() + QLatin1Char('.');
-}
+QString initial(const std::string& name) { return name.empty() ? QString() : PlainWords::text(name).left(1).toUpper() + QLatin1Char('.'); }
 }  // namespace
 
 QString PlainWords::day(Day day, Day today) {
@@ -46,10 +46,15 @@ QString PlainWords::person(const season::Views& views, const std::string& id) {
   return found == views.people.end() ? QString() : text(found->second.initials);
 }
 
+QString PlainWords::text(const std::string& utf8) { return QString::fromStdString(book::shownText(utf8)); }
+
+// Empty only where it is kept back (season/privacy.h): nobody is added without one.
 QString PlainWords::name(const Speech& speech, const std::string& family, const std::string& given) {
+  if (family.empty() && given.empty()) return tr("Name kept back");
   if (speech.areNamesShort) return (initial(family) + QLatin1Char(' ') + initial(given)).trimmed();
-  if (given.empty()) return text(family);
-  return tr("%1, %2", "family name, given name").arg(text(family), text(given));
+  const auto part = [](const std::string& utf8) { return QString::fromStdString(book::shownText(utf8, book::kShownNameMost)); };
+  if (given.empty()) return part(family);
+  return tr("%1, %2", "family name, given name").arg(part(family), part(given));
 }
 
 QString PlainWords::shortName(const Speech& speech, const std::string& family, const std::string& given) {

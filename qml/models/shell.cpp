@@ -30,6 +30,9 @@ Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge>
   m_season = new SeasonModel(desk, choices, this);
   m_unwell = new UnwellModel(desk, choices, this);
   m_lock = new LockModel(desk, choices, std::move(edges), this);
+  m_recovery = new RecoveryModel(desk, m_lock, this);
+  m_warning = new WarningModel(desk, choices, m_lock, this);
+  m_privacy = new PrivacyModel(desk, choices, m_lock, this);
   connect(desk, &Desk::opened, this, &Shell::onOpened);
   connect(desk, &Desk::failed, this, &Shell::onFailed);
   if (desk->isOpen()) onOpened();
@@ -39,6 +42,7 @@ void Shell::onOpened() {
   m_isOpen = true;
   m_failure.clear();
   m_startScreen = m_guide->takeUpOpenCheck(m_desk->device()) ? QStringLiteral("guide") : QStringLiteral("doors");
+  if (m_desk->views().people.empty()) m_startScreen = QStringLiteral("first");
   emit stateChanged();
 }
 

@@ -21,6 +21,8 @@
 #include "line_check_model.h"
 #include "line_model.h"
 #include "lock_model.h"
+#include "privacy_model.h"
+#include "recovery_model.h"
 #include "roster_model.h"
 #include "say_model.h"
 #include "scan_model.h"
@@ -29,6 +31,7 @@
 #include "swap_model.h"
 #include "units_model.h"
 #include "unwell_model.h"
+#include "warning_model.h"
 #include "weather_model.h"
 
 namespace snugline::models {
@@ -54,6 +57,9 @@ class Shell : public QObject {
   Q_PROPERTY(snugline::models::SeasonModel* season MEMBER m_season CONSTANT)
   Q_PROPERTY(snugline::models::UnwellModel* unwell MEMBER m_unwell CONSTANT)
   Q_PROPERTY(snugline::models::LockModel* lock MEMBER m_lock CONSTANT)
+  Q_PROPERTY(snugline::models::RecoveryModel* recovery MEMBER m_recovery CONSTANT)
+  Q_PROPERTY(snugline::models::WarningModel* warning MEMBER m_warning CONSTANT)
+  Q_PROPERTY(snugline::models::PrivacyModel* privacy MEMBER m_privacy CONSTANT)
   Q_PROPERTY(bool isOpen READ isOpen NOTIFY stateChanged)
   Q_PROPERTY(QString failure READ failure NOTIFY stateChanged)
   Q_PROPERTY(QString startScreen READ startScreen NOTIFY stateChanged)
@@ -64,6 +70,7 @@ class Shell : public QObject {
         QObject* parent = nullptr);
 
   [[nodiscard]] bool isOpen() const { return m_isOpen; }
+  [[nodiscard]] DoorsModel* doors() const { return m_doors; }
   [[nodiscard]] LineModel* line() const { return m_line; }
   [[nodiscard]] AthleteModel* athlete() const { return m_athlete; }
   [[nodiscard]] GuideModel* guide() const { return m_guide; }
@@ -77,8 +84,12 @@ class Shell : public QObject {
   [[nodiscard]] SayModel* say() const { return m_say; }
   [[nodiscard]] SeasonModel* season() const { return m_season; }
   [[nodiscard]] LockModel* lock() const { return m_lock; }
+  [[nodiscard]] RecoveryModel* recovery() const { return m_recovery; }
+  [[nodiscard]] WarningModel* warning() const { return m_warning; }
+  [[nodiscard]] PrivacyModel* privacy() const { return m_privacy; }
   [[nodiscard]] QString failure() const { return m_failure; }
-  // "doors", or "guide" where a check that this device began today is still open: the guide then stands at its question.
+  // "doors"; "first" where nobody is in the Book yet; "guide" where a check that this device began today is still open: the guide then
+  // stands at its question.
   [[nodiscard]] QString startScreen() const { return m_startScreen; }
   // A write that failed while the app was running, one sentence; empty when all is well.
   [[nodiscard]] QString trouble() const { return m_trouble; }
@@ -110,6 +121,9 @@ class Shell : public QObject {
   SeasonModel* m_season;
   UnwellModel* m_unwell;
   LockModel* m_lock;
+  RecoveryModel* m_recovery;
+  WarningModel* m_warning;
+  PrivacyModel* m_privacy;
   bool m_isOpen = false;
   QString m_failure;
   QString m_startScreen = QStringLiteral("doors");
