@@ -5,6 +5,7 @@
 import QtQuick
 import Snugline.Models
 import Snugline.Parts
+import Snugline.Say
 import Snugline.Tokens
 
 FocusScope {
@@ -14,12 +15,14 @@ FocusScope {
     property var trail: [{ screen: "doors", what: "" }]
     readonly property var place: trail[trail.length - 1]
     readonly property string wall: shell.lock.wall    // what stands between the trail and whoever holds the glass
-    readonly property string screen: wall.length > 0 ? wall : place.screen
-    readonly property alias screenItem: screenLoader.item
+    readonly property string screen: wall.length > 0 ? wall : isSwitching ? "switch" : place.screen
+    readonly property QtObject screenItem: isSwitching ? switchLoader.item : screenLoader.item
     readonly property var places: ({
         "doors": "Line/Doors.qml", "line": "Line/Line.qml", "jersey": "Line/Jersey.qml", "turn": "Line/Turn.qml",
         "athlete": "Line/Athlete.qml", "tape": "Line/Tape.qml", "shelf": "Line/Shelf.qml", "swap": "Line/Swap.qml", "guide": "Line/Guide.qml",
         "verdict": "Line/Verdict.qml", "people": "Line/People.qml", "line-check": "Line/LineCheck.qml", "code": "Line/Code.qml",
+        "first": "Line/First.qml", "recovery": "Line/RecoverySheet.qml", "record": "Line/Record.qml", "privacy": "Line/Privacy.qml",
+        "warning-text": "Line/WarningText.qml",
         "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml"
     })
 
@@ -46,7 +49,9 @@ FocusScope {
         if (wall === "say")
             return screenLoader.setSource(Qt.resolvedUrl("Say/SayScreen.qml"), { "say": shell.say, "focus": true })
         if (wall === "locked")
-            return screenLoader.setSource(Qt.resolvedUrl("Say/Locked.qml"), { "lock": shell.lock, "focus": true })
+            return screenLoader.setSource(Qt.resolvedUrl("Say/Locked.qml"), { "lock": shell.lock, "recovery": shell.recovery, "focus": true })
+        if (wall === "sign")
+            return screenLoader.setSource(Qt.resolvedUrl("Say/ReadAndSign.qml"), { "warning": shell.warning, "lock": shell.lock, "focus": true })
         screenLoader.setSource(Qt.resolvedUrl(places[place.screen]), given())
         if (place.screen === "book" && place.what.length > 0)
             screenLoader.item["showUnit"](place.what)
@@ -55,7 +60,7 @@ FocusScope {
         if (place.screen === "dock")
             return { "model": shell.dock, "scan": shell.scan, "focus": true }
         if (place.screen === "book")
-            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "focus": true }
+            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "warning": shell.warning, "focus": true }
         return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }
     }
     function open(): void {
@@ -63,6 +68,8 @@ FocusScope {
             return
         if (shell.startScreen === "guide")
             trail = [{ screen: "doors", what: "" }, { screen: "line", what: "" }, { screen: "guide", what: "" }]
+        else if (shell.startScreen === "first")
+            trail = [{ screen: "first", what: "" }]
         show()
     }
 
@@ -73,7 +80,27 @@ FocusScope {
         shell.say.begin()
         trail = [{ screen: "doors", what: "" }]
     }
-    onWallChanged: if (screenLoader.item) show()
+    onWallChanged: {
+        isSwitching = false
+        if (screenLoader.item)
+            show()
+    }
+
+    property bool isSwitching: false      // somebody else takes the glass: their code stands over the page, which stays as it is
+    Binding { target: Bearer; property: "initials"; value: main.wall.length === 0 && main.shell.lock.hasCodes ? main.shell.doors.holder : "" }
+    Connections {
+        target: Bearer
+        function onWanted(): void { main.startSwitch() }
+    }
+    Connections {
+        target: main.shell.lock
+        function onOpened(): void { main.isSwitching = false }
+    }
+    function startSwitch(): void { isSwitching = true }
+    function endSwitch(): void {
+        isSwitching = false
+        screenLoader.forceActiveFocus()
+    }
 
     focus: true
     implicitWidth: 834
@@ -95,7 +122,17 @@ FocusScope {
         id: screenLoader
         anchors.fill: parent
         anchors.topMargin: trouble.visible ? trouble.height + 2 * Theme.grid : 0
-        focus: true
+        focus: !main.isSwitching
+        enabled: !main.isSwitching
+        visible: !main.isSwitching
+    }
+    Loader {
+        id: switchLoader
+        anchors.fill: parent
+        active: main.isSwitching
+        focus: main.isSwitching
+        sourceComponent: SwitchHolder { focus: true; lock: main.shell.lock; onBack: main.endSwitch() }
+        onLoaded: forceActiveFocus()
     }
     Connections {
         target: screenLoader.item

@@ -10,10 +10,12 @@ ListPage {
     id: page
 
     required property RosterModel roster
+    property string unsignedWords: ""     // who has yet to sign the yearly warning; empty when all have
 
     signal openAthlete(string athleteId)
     signal editAthlete(string athleteId)
     signal takeRosterIn()
+    Component.onDestruction: page.roster.onlyUnsigned = false
 
     title: qsTr("Athletes")
     subtitle: page.roster.count === page.roster.total ? qsTr("%1 in the Book").arg(page.roster.total) : qsTr("%1 of %2").arg(page.roster.count).arg(page.roster.total)
@@ -28,13 +30,27 @@ ListPage {
             onAnswered: name => { if (name === "add") page.editAthlete(""); else page.takeRosterIn() }
         }
     ]
-    head: TextEntry {
-        objectName: "search"
-        label: qsTr("Jersey or name")
-        hint: qsTr("Search")
-        text: page.roster.search
-        inputMethodHints: Qt.ImhNoPredictiveText
-        onEdited: text => page.roster.search = text
+    head: Column {
+        spacing: Theme.grid
+        TextEntry {
+            objectName: "search"
+            width: parent.width
+            label: qsTr("Jersey or name")
+            hint: qsTr("Search")
+            text: page.roster.search
+            inputMethodHints: Qt.ImhNoPredictiveText
+            onEdited: text => page.roster.search = text
+        }
+        BigButton {
+            objectName: "only-unsigned"
+            width: parent.width
+            visible: page.unsignedWords.length > 0 || page.roster.onlyUnsigned
+            checked: page.roster.onlyUnsigned
+            kind: "plain"
+            text: page.roster.onlyUnsigned ? qsTr("Show everybody") : page.unsignedWords
+            detail: page.roster.onlyUnsigned ? page.unsignedWords : qsTr("Show only these")
+            onClicked: page.roster.onlyUnsigned = !page.roster.onlyUnsigned
+        }
     }
     delegate: GridLayout {
         id: entry
@@ -45,6 +61,7 @@ ListPage {
         required property string tape
         required property bool isTapeStale
         required property bool isOnRoster
+        required property bool isUnsigned
         width: page.rowWidth
         columns: Theme.stacks ? 1 : 2
         columnSpacing: Theme.grid
@@ -57,6 +74,7 @@ ListPage {
             title: entry.name
             detail: entry.isOnRoster ? qsTr("%1. %2").arg(entry.helmet).arg(entry.tape) : qsTr("Off the roster")
             tone: entry.isTapeStale && entry.isOnRoster ? "see" : "plain"
+            note: entry.isUnsigned && page.roster.onlyUnsigned ? qsTr("Warning not signed") : ""
             onClicked: page.openAthlete(entry.athleteId)
         }
         BigButton {

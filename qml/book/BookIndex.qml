@@ -14,6 +14,8 @@ PageFrame {
     required property SettingsModel settings
     property SeasonModel season: null
 
+    property string unsignedWords: ""     // who has yet to sign the yearly warning
+
     signal chosen(string name)
 
     function countOf(filter: int): int {
@@ -36,6 +38,7 @@ PageFrame {
             Layout.preferredWidth: 1
             title: qsTr("Athletes")
             detail: qsTr("%1 in the Book").arg(page.roster.total)
+            more: page.unsignedWords
             onClicked: page.chosen("athletes")
         }
         WidePanel {

@@ -13,7 +13,9 @@ FocusScope {
     property SeasonModel season: null
     property GaugeModel gauge: null       // none in a program without Bluetooth
 
+    property WarningModel warning: null
     signal openAthlete(string athleteId)
+    signal go(string screen, string what)
     signal done()
 
     readonly property var pages: ({ athletes: athletesPage, form: formPage, roster: rosterPage, helmets: helmetsPage, unit: unitPage,
@@ -47,6 +49,10 @@ FocusScope {
         book.leaving = true
         book.openAthlete(athleteId)
     }
+    function leaveForScreen(screen: string): void {
+        book.leaving = true
+        book.go(screen, "")
+    }
     property bool leaving: false
     property bool direct: false           // came straight to a helmet's page: its way back leaves the Book
     Component.onCompleted: {
@@ -77,6 +83,7 @@ FocusScope {
             units: book.units
             settings: book.settings
             season: book.season
+            unsignedWords: book.warning?.openWords ?? ""
             onBack: book.goBack()
             onChosen: name => book.push(name, {})
         }
@@ -85,6 +92,7 @@ FocusScope {
         id: athletesPage
         AthletesPage {
             roster: book.roster
+            unsignedWords: book.warning?.openWords ?? ""
             onBack: book.goBack()
             onOpenAthlete: id => book.leaveFor(id)
             onEditAthlete: id => book.push("form", { athleteId: id })
@@ -131,7 +139,7 @@ FocusScope {
     }
     Component {
         id: settingsPage
-        SettingsPage { settings: book.settings; hasGauge: book.gauge !== null; onBack: book.goBack(); onOpenGauge: book.push("gauge", {}) }
+        SettingsPage { settings: book.settings; hasGauge: book.gauge !== null; onBack: book.goBack(); onOpenGauge: book.push("gauge", {}); onOpenScreen: screen => book.leaveForScreen(screen) }
     }
     Component {
         id: seasonPage

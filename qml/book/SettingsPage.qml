@@ -13,6 +13,7 @@ PageFrame {
     property bool hasGauge: false
 
     signal openGauge()
+    signal openScreen(string screen)
 
     title: qsTr("Settings")
     subtitle: qsTr("Of this device only")
@@ -75,6 +76,9 @@ PageFrame {
         onClicked: page.openGauge()
     }
     Words { Layout.fillWidth: true; Layout.topMargin: Theme.gap; text: page.settings.teamWords; bold: true }
+    BigButton { objectName: "settings-people"; Layout.fillWidth: true; text: qsTr("People"); detail: qsTr("Codes, and the recovery sheet"); onClicked: page.openScreen("people") }
+    BigButton { objectName: "settings-warning"; Layout.fillWidth: true; text: qsTr("Yearly warning"); detail: qsTr("Its text, and the form to sign at home"); onClicked: page.openScreen("warning-text") }
+    BigButton { objectName: "settings-privacy"; Layout.fillWidth: true; text: qsTr("Privacy"); detail: qsTr("How long names are shown, legal holds"); onClicked: page.openScreen("privacy") }
     Words { Layout.fillWidth: true; text: page.settings.bookWords; tone: "quiet"; size: "small" }
     Words {
         Layout.fillWidth: true

@@ -107,6 +107,7 @@ PageFrame {
         sizes: page.athlete.sizes
         onTapeWanted: page.go("tape", page.athlete.athleteId)
     }
+    WarningCard { Layout.fillWidth: true; warning: page.shell.warning; athleteId: page.what }
     Card {
         Layout.fillWidth: true
         visible: page.athlete.timeline.length > 0
@@ -126,6 +127,13 @@ PageFrame {
                 }
             }
         }
+    }
+    BigButton {
+        objectName: "whole-record"
+        Layout.fillWidth: true
+        kind: "quiet"
+        text: qsTr("Whole record, to show or hand out")
+        onClicked: page.go("record", page.what)
     }
     WhySheet { id: whySheet; why: page.why }
 

@@ -19,8 +19,8 @@ PageFrame {
     subtitle: doors.heading
     headerRight: BigButton {
         objectName: "door-people"
-        text: page.doors.holder
-        detail: page.doors.holderDetail
+        text: page.shell.lock.hasCodes ? qsTr("People") : page.doors.holder
+        detail: page.shell.lock.hasCodes ? "" : page.doors.holderDetail
         onClicked: page.go("people", "")
     }
 

@@ -59,6 +59,15 @@ PageFrame {
         text: qsTr("Set a code for %1").arg(holder?.initials ?? "")
         onClicked: page.go("code", holder.id)
     }
+    BigButton {
+        objectName: "recovery-sheet"
+        Layout.fillWidth: true
+        visible: page.shell.lock.hasCodes && page.what !== "say"
+        text: qsTr("Recovery sheet")
+        detail: page.shell.recovery.made.length > 0 ? page.shell.recovery.made : qsTr("None was made yet: a forgotten code cannot be read from anywhere")
+        tone: page.shell.recovery.made.length > 0 ? "plain" : "see"
+        onClicked: page.go("recovery", "")
+    }
     TextEntry {
         id: name
         objectName: "new-person"

@@ -4,6 +4,7 @@
 // Only content scrolls, never sideways; where even that leaves no room (small phone, large text) the whole page does. content and foot are columns: children use Layout.fillWidth.
 import QtQuick
 import QtQuick.Layouts
+import Snugline.Parts
 import Snugline.Tokens
 
 FocusScope {
@@ -21,6 +22,8 @@ FocusScope {
     property bool showsDrawing: true      // false: the drawing steps back and its place goes to the content
     property real drawingShare: 0.55      // of the height between header and answers, in portrait
     property alias scrollArea: area
+    property bool showsBearer: true       // who holds the glass, in the corner; one touch hands it over
+    readonly property bool hasBearer: showsBearer && Bearer.initials.length > 0
 
     signal back()
 
@@ -71,7 +74,7 @@ FocusScope {
             y: Theme.margin
             width: page.width - 2 * Theme.margin
             readonly property bool under: narrow && right.implicitWidth > Theme.touch * 1.3   // what is wider than an icon gets its own row
-            columns: under ? 2 : 3
+            columns: (under ? 2 : 3) + (page.hasBearer ? 1 : 0)
             columnSpacing: page.phone ? Theme.grid : Theme.gap
             rowSpacing: Theme.grid
             BigButton {
@@ -80,19 +83,38 @@ FocusScope {
                 sign: "back"
                 spokenName: page.backText
                 Layout.alignment: Qt.AlignTop
+                Layout.row: 0
+                Layout.column: 0
                 onClicked: page.back()
             }
             ColumnLayout {
                 Layout.fillWidth: true
+                Layout.row: 0
+                Layout.column: page.hasBack ? 1 : 0
                 Layout.columnSpan: page.hasBack ? 1 : 2
                 spacing: 2
                 Words { Layout.fillWidth: true; text: page.title; size: page.phone && right.visible && !header.under ? "head" : "title"; Accessible.role: Accessible.Heading }
                 Words { Layout.fillWidth: true; visible: text.length > 0; text: page.subtitle; size: "small"; tone: "quiet" }
             }
+            BigButton {
+                objectName: "bearer"
+                visible: page.hasBearer
+                Layout.alignment: Qt.AlignTop
+                Layout.column: header.columns - 1
+                Layout.row: 0
+                leftPadding: Theme.grid
+                rightPadding: Theme.grid
+                font.pixelSize: Theme.smallSize
+                text: Bearer.initials
+                spokenName: qsTr("%1 signs here. Somebody else takes over").arg(Bearer.initials)
+                onClicked: Bearer.wanted()
+            }
             Row {
                 id: right
                 visible: children.length > 0
-                Layout.columnSpan: header.under ? 2 : 1
+                Layout.row: header.under ? 1 : 0
+                Layout.column: header.under ? 0 : 2
+                Layout.columnSpan: header.under ? header.columns : 1
                 Layout.alignment: header.under ? Qt.AlignLeft : Qt.AlignRight | Qt.AlignTop
                 spacing: Theme.grid
             }

@@ -1,32 +1,60 @@
 // SPDX-License-Identifier: Apache-2.0
-// The wall: a staff code opens what was open before; athletes go to Say from here.
+// The wall: a staff code opens what was open before; athletes go to Say from here; who has forgotten every code, to the recovery sheet.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Models
 import Snugline.Parts
 
-PageFrame {
-    id: page
+FocusScope {
+    id: wall
 
     required property LockModel lock
+    required property RecoveryModel recovery
     signal say()
 
-    title: qsTr("Staff code")
-    subtitle: qsTr("Whoever opens it signs from now on")
+    Component.onCompleted: recovery.leave()
 
-    CodePad {
-        objectName: "lock-pad"
+    Loader {
+        anchors.fill: parent
         focus: true
-        Layout.fillWidth: true
-        Layout.maximumWidth: 640
-        Layout.alignment: Qt.AlignHCenter
-        lock: page.lock
-        enterText: qsTr("Open")
+        sourceComponent: wall.recovery.step.length > 0 ? recoveryPage : codePage
+        onLoaded: item.forceActiveFocus()
     }
-    foot: BigButton {
-        objectName: "lock-say"
-        Layout.fillWidth: true
-        text: qsTr("Athlete? Say where it hurts or slips")
-        onClicked: page.say()
+    Component {
+        id: recoveryPage
+        Recovery { focus: true; recovery: wall.recovery }
+    }
+    Component {
+        id: codePage
+        PageFrame {
+            title: qsTr("Staff code")
+            subtitle: qsTr("Whoever opens it signs from now on")
+            focus: true
+
+            CodePad {
+                objectName: "lock-pad"
+                focus: true
+                Layout.fillWidth: true
+                Layout.maximumWidth: 640
+                Layout.alignment: Qt.AlignHCenter
+                lock: wall.lock
+                enterText: qsTr("Open")
+            }
+            foot: [
+                BigButton {
+                    objectName: "lock-say"
+                    Layout.fillWidth: true
+                    text: qsTr("Athlete? Say where it hurts or slips")
+                    onClicked: wall.say()
+                },
+                BigButton {
+                    objectName: "lock-recovery"
+                    Layout.fillWidth: true
+                    kind: "quiet"
+                    text: qsTr("Every code forgotten")
+                    onClicked: wall.recovery.begin()
+                }
+            ]
+        }
     }
 }
