@@ -298,7 +298,7 @@ void Gallery::sayScreens() {
   shoot(QStringLiteral("locked"));
 }
 
-bool Gallery::walk() {
+bool Gallery::walk(const QString& only) {
   m_composition.choices().setMotionReduced(true);
   m_composition.view().resize(m_size);
   m_composition.view().show();
@@ -309,6 +309,9 @@ bool Gallery::walk() {
   }
   if (!m_composition.desk().views().people.empty()) m_composition.desk().setPerson(m_composition.desk().views().people.begin()->first);
   settle();
+  if (only == QLatin1String("first")) firstScreens();
+  if (only == QLatin1String("people")) peopleScreens();
+  if (!only.isEmpty()) return m_isGood;
   lineScreens();
   fitScreens();
   lookScreens();
@@ -316,16 +319,17 @@ bool Gallery::walk() {
   gaugeScreens();
   otherScreens();
   sayScreens();
+  peopleScreens();
   return m_isGood;
 }
 
-bool writeGallery(app::Composition& composition, ports::MemoryGauge& gauge, const QString& folder, QSize size) {
+bool writeGallery(app::Composition& composition, ports::MemoryGauge& gauge, const QString& folder, QSize size, const QString& only) {
   const QDir target(folder);
   if (!target.mkpath(QStringLiteral("."))) {
     std::fprintf(stderr, "Gallery: cannot make the folder %s.\n", qPrintable(folder));
     return false;
   }
-  return Gallery(composition, gauge, target, size).walk();
+  return Gallery(composition, gauge, target, size).walk(only);
 }
 
 }  // namespace snugline::demo

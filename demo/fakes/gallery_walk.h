@@ -20,7 +20,7 @@ class Gallery {
  public:
   Gallery(app::Composition& composition, ports::MemoryGauge& gauge, const QDir& folder, QSize size)
       : m_composition(composition), m_gauge(gauge), m_folder(folder), m_size(size) {}
-  bool walk();
+  bool walk(const QString& only);
 
  private:
   bool until(const std::function<bool()>& isSo, const char* what);
@@ -33,6 +33,9 @@ class Gallery {
   void lookScreens();
   void otherScreens();
   void sayScreens();
+  void firstScreens();
+  void peopleScreens();
+  void makeSheet();
   bool setCode();
   void airScreens();
   void gaugeScreens();

@@ -16,6 +16,7 @@
 #include "demo/fakes/gallery.h"
 #include "demo/generator/demo_world.h"
 #include "platform/app/composition.h"
+#include "platform/printing/folder_outbox.h"
 #include "platform/system/file_attempts.h"
 #include "platform/system/file_keys.h"
 #include "qml/models/choices.h"
@@ -41,14 +42,14 @@ struct Look {
 // The demo in a folder of its own: its Book made when missing, its clock at the demo day (standing still for pictures).
 class DemoApp {
  public:
-  DemoApp(const QDir& folder, const QString& book, const QString& choices, bool isClockStill) {
+  DemoApp(const QDir& folder, const QString& book, const QString& choices, bool isClockStill, bool isEmpty = false) {
     const demo::Options options;
     app::Places places;
     places.book = book;
     places.choices = choices;
     places.ifMissing.name = "Demo";
     places.ifMissing.season = "2026";
-    if (!QFile::exists(places.book) && !makeBook(places.book, options)) {
+    if (!isEmpty && !QFile::exists(places.book) && !makeBook(places.book, options)) {
       std::fprintf(stderr, "The demo's Book could not be made at %s.\n", qPrintable(places.book));
       return;
     }
@@ -59,7 +60,9 @@ class DemoApp {
                        auto gauge = std::make_unique<ports::MemoryGauge>();
                        m_gauge = gauge.get();
                        return gauge;
-                     }};
+                     },
+                     isClockStill ? std::shared_ptr<ports::Outbox>(std::make_shared<ports::MemoryOutbox>())
+                                  : std::make_shared<platform::FolderOutbox>(folder.filePath(QStringLiteral("papers")))};
     m_composition = std::make_unique<app::Composition>(std::move(edges), places);
     m_composition->load();
     if (m_composition->view().rootObject() == nullptr) {
@@ -76,18 +79,23 @@ class DemoApp {
 };
 
 // Each size begins from a fresh Book, so that every size shows the same flow.
-bool writePictures(const QString& target, const QList<QSize>& sizes, const Look& look) {
+// only: a part of the walk, or all of it.
+bool writePictures(const QString& target, const QList<QSize>& sizes, const Look& look, const QString& only) {
   bool isGood = true;
+  const QString first = QStringLiteral("first");  // needs a Book with nobody in it
   for (const QSize size : sizes) {
-    const QTemporaryDir passing;
-    const QDir folder(passing.path());
-    DemoApp demo(folder, folder.filePath(QStringLiteral("harrow-creek.snugbook")), {}, true);
-    if (demo.composition() == nullptr) return false;
-    demo.composition()->choices().setTheme(look.theme);
-    demo.composition()->choices().setTextPercent(look.textPercent);
-    demo.composition()->choices().setLanguage(look.language);
-    demo.composition()->choices().setSayLanguage(look.language);
-    isGood = demo::writeGallery(*demo.composition(), demo.gauge(), target, size) && isGood;
+    for (const bool isEmpty : {false, true}) {
+      if (!only.isEmpty() && isEmpty != (only == first)) continue;
+      const QTemporaryDir passing;
+      const QDir folder(passing.path());
+      DemoApp demo(folder, folder.filePath(QStringLiteral("harrow-creek.snugbook")), {}, true, isEmpty);
+      if (demo.composition() == nullptr) return false;
+      demo.composition()->choices().setTheme(look.theme);
+      demo.composition()->choices().setTextPercent(look.textPercent);
+      demo.composition()->choices().setLanguage(look.language);
+      demo.composition()->choices().setSayLanguage(look.language);
+      isGood = demo::writeGallery(*demo.composition(), demo.gauge(), target, size, isEmpty ? first : only) && isGood;
+    }
   }
   return isGood;
 }
@@ -114,7 +122,9 @@ int main(int argc, char** argv) {
                                 QStringLiteral("percent"), QString::number(Look().textPercent));
   const QCommandLineOption language(QStringLiteral("language"), QCoreApplication::translate("demo", "Language of the pictures, en or es."),
                                     QStringLiteral("language"), Look().language);
-  parser.addOptions({gallery, book, size, theme, text, language});
+  const QCommandLineOption only(QStringLiteral("only"), QCoreApplication::translate("demo", "Only the pictures of people, or of first."),
+                                QStringLiteral("part"));
+  parser.addOptions({only, gallery, book, size, theme, text, language});
   parser.process(application);
 
   if (parser.isSet(gallery)) {
@@ -127,7 +137,10 @@ int main(int argc, char** argv) {
         return 2;
       }
     }
-    return writePictures(parser.value(gallery), sizes, {parser.value(theme), parser.value(text).toInt(), parser.value(language)}) ? 0 : 1;
+    return writePictures(parser.value(gallery), sizes, {parser.value(theme), parser.value(text).toInt(), parser.value(language)},
+                         parser.value(only))
+               ? 0
+               : 1;
   }
   const QDir folder(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/snugline-demo"));
   folder.mkpath(QStringLiteral("."));
