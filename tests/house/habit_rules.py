@@ -106,7 +106,35 @@ def titles(tree):
                 yield f"{name}:{line_of(text, match.start())}: a title that is no sentence, \"{title}\""
 
 
+# Elements that show what they are given; their parts of the house (Words, ButtonFace) say how, and whoever uses those inherits it.
+SHOWING = re.compile(r"(?<![\w.])(?:[A-Z]\w*\.)?(Text|TextEdit|TextArea|TextInput|Label)\s*\{")
+PLAIN = re.compile(r"\btextFormat:\s*Text(?:Edit)?\.PlainText\b")
+MARKED_UP = re.compile(r"\b(?:Text|TextEdit)\.(?:RichText|StyledText|MarkdownText|AutoText)\b")
+
+
+def element_at(text, opening):
+    depth = 0
+    for at in range(opening, len(text)):
+        depth += {"{": 1, "}": -1}.get(text[at], 0)
+        if depth == 0:
+            return text[opening:at + 1]
+    return text[opening:]
+
+
+def texts_not_plain(tree):
+    """What others wrote is shown as text: no element takes it for a markup."""
+    for name in tree.under("qml", ends=".qml"):
+        text = without_comments(tree.text(name))
+        for match in SHOWING.finditer(text):
+            # An input of one line knows no markup.
+            if match.group(1) != "TextInput" and not PLAIN.search(element_at(text, match.end() - 1)):
+                yield f"{name}:{line_of(text, match.start())}: {match.group(1)} without textFormat: Text.PlainText"
+        for match in MARKED_UP.finditer(text):
+            yield f"{name}:{line_of(text, match.start())}: {match.group(0)}"
+
+
 RULES = {
+    "every text of the screens is shown as plain text": texts_not_plain,
     "no test is turned off": tests_turned_off,
     "no test sleeps": sleeping_tests,
     "no host of a package registry stands anywhere": registry_hosts,

@@ -190,6 +190,12 @@ class Habits(Planted):
         self.plant("tests/core/a.cpp", 'TEST_CASE("a b c", "[.full]") {}\n')
         self.assert_clean("no test is turned off")
 
+    def test_a_text_that_takes_markup_is_found(self):
+        self.plant("qml/parts/A.qml", "Item {\n    Text { text: name; Item { } }\n    Text {\n        textFormat: Text.PlainText\n    }\n}\n")
+        self.plant("qml/parts/B.qml", "T.Label { text: name }\n")
+        self.plant("qml/parts/C.qml", "Words { textFormat: Text.Rich" + "Text }\nTextField { text: name }\n")
+        self.assert_found("every text of the screens is shown as plain text", "A.qml:2", "B.qml:1", "C.qml:1")
+
     def test_a_sleeping_test_is_found(self):
         self.plant("tests/core/a.cpp", "std::this_thread::sleep" + "_for(1s);\n// no sleep" + "_for here\n")
         self.plant("tests/platform/b.py", "import time\ntime.sl" + "eep(1)\n")

@@ -6,7 +6,7 @@
 
 #include "core/book/shown_text.h"
 #include "core/book/written.h"
-#include "core/report/csv.h"
+#include "core/report/csv_table.h"
 
 using namespace snugline;
 using namespace snugline::book;

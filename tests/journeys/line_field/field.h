@@ -68,8 +68,10 @@ class Field {
   [[nodiscard]] const season::AthleteRecord* athlete(const std::string& jersey) const;
   [[nodiscard]] const season::Views& views() const;
   [[nodiscard]] app::Composition& app() { return *m_app; }
+  [[nodiscard]] ports::MemoryOutbox& outbox() { return *m_outbox; }  // what was printed and handed out
 
  private:
+  std::shared_ptr<ports::MemoryOutbox> m_outbox = std::make_shared<ports::MemoryOutbox>();
   std::unique_ptr<app::Composition> m_app;
   int m_touches = 0;
 };
