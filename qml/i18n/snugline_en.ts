@@ -394,6 +394,16 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::PrivacyModel</name>
+    <message numerus="yes">
+        <source>%n name(s) are kept back now.</source>
+        <translation>
+            <numerusform>%n name is kept back now.</numerusform>
+            <numerusform>%n names are kept back now.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::SeasonModel</name>
     <message numerus="yes">
         <source>%n places said again and again</source>
@@ -410,6 +420,16 @@
         <translation>
             <numerusform>%n reading without weather cannot be compared.</numerusform>
             <numerusform>%n readings without weather cannot be compared.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::WarningModel</name>
+    <message numerus="yes">
+        <source>%n athlete(s) have yet to sign the yearly warning</source>
+        <translation>
+            <numerusform>%n athlete has yet to sign the yearly warning</numerusform>
+            <numerusform>%n athletes have yet to sign the yearly warning</numerusform>
         </translation>
     </message>
 </context>

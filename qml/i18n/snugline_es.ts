@@ -4213,33 +4213,6 @@
     </message>
 </context>
 <context>
-    <name>Privacy</name>
-    <message>
-        <source>Privacy</source>
-        <translation>Privacidad</translation>
-    </message>
-    <message>
-        <source>For the whole team</source>
-        <translation>Para todo el equipo</translation>
-    </message>
-    <message>
-        <source>Names of athletes who left are shown</source>
-        <translation>Los nombres de quienes se fueron se muestran</translation>
-    </message>
-    <message>
-        <source>Always</source>
-        <translation>Siempre</translation>
-    </message>
-    <message>
-        <source>%1 years</source>
-        <translation>%1 años</translation>
-    </message>
-    <message>
-        <source>Counted from the last entry about an athlete who is off the roster. After that views and papers leave the name out and say since when. The log still holds it: nothing in the Book is ever deleted, and whoever reads the file itself finds it. How long your school must keep records is for the school to say.</source>
-        <translation>Se cuenta desde la última entrada sobre quien ya no está en el plantel. Después, pantallas y papeles omiten el nombre y dicen desde cuándo. El registro lo conserva: nada se borra del Libro, y quien lea el archivo mismo lo encuentra. Cuánto tiempo debe guardar registros su escuela lo dice la escuela.</translation>
-    </message>
-</context>
-<context>
     <name>PlanPage</name>
     <message>
         <source>Plan</source>
@@ -4308,6 +4281,33 @@
     <message>
         <source>The maker&apos;s instructions and the rules of your league come first.</source>
         <translation>Primero van las instrucciones del fabricante y las reglas de su liga.</translation>
+    </message>
+</context>
+<context>
+    <name>Privacy</name>
+    <message>
+        <source>Privacy</source>
+        <translation>Privacidad</translation>
+    </message>
+    <message>
+        <source>For the whole team</source>
+        <translation>Para todo el equipo</translation>
+    </message>
+    <message>
+        <source>Names of athletes who left are shown</source>
+        <translation>Los nombres de quienes se fueron se muestran</translation>
+    </message>
+    <message>
+        <source>Always</source>
+        <translation>Siempre</translation>
+    </message>
+    <message>
+        <source>%1 years</source>
+        <translation>%1 años</translation>
+    </message>
+    <message>
+        <source>Counted from the last entry about an athlete who is off the roster. After that views and papers leave the name out and say since when. The log still holds it: nothing in the Book is ever deleted, and whoever reads the file itself finds it. How long your school must keep records is for the school to say.</source>
+        <translation>Se cuenta desde la última entrada sobre quien ya no está en el plantel. Después, pantallas y papeles omiten el nombre y dicen desde cuándo. El registro lo conserva: nada se borra del Libro, y quien lea el archivo mismo lo encuentra. Cuánto tiempo debe guardar registros su escuela lo dice la escuela.</translation>
     </message>
 </context>
 <context>
@@ -6938,79 +6938,6 @@
     </message>
 </context>
 <context>
-    <name>snugline::models::PrivacyModel</name>
-    <message>
-        <source>No name is kept back now.</source>
-        <translation>Ahora no se oculta ningún nombre.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n name(s) are kept back now.</source>
-        <translation>
-            <numerusform>Ahora se oculta %n nombre.</numerusform>
-            <numerusform>Ahora se ocultan %n nombres.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Name kept back since %1. The log still holds it.</source>
-        <translation>Nombre oculto desde el %1. El registro lo conserva.</translation>
-    </message>
-    <message>
-        <source>Only a trainer changes this.</source>
-        <translation>Solo un entrenador o entrenadora cambia esto.</translation>
-    </message>
-    <message>
-        <source>When</source>
-        <translation>Cuándo</translation>
-    </message>
-    <message>
-        <source>By</source>
-        <translation>Por</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Qué</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Clase</translation>
-    </message>
-    <message>
-        <source>Entry</source>
-        <translation>Entrada</translation>
-    </message>
-</context>
-<context>
-    <name>snugline::models::RecoveryModel</name>
-    <message>
-        <source>Group %1 has a mistyped digit.</source>
-        <translation>El grupo %1 tiene un dígito mal escrito.</translation>
-    </message>
-    <message>
-        <source>The key has %1 digits in %2 groups.</source>
-        <translation>La clave tiene %1 dígitos en %2 grupos.</translation>
-    </message>
-    <message>
-        <source>That is not the key of the sheet made last. Older sheets are void.</source>
-        <translation>Esa no es la clave de la última hoja. Las hojas anteriores no valen.</translation>
-    </message>
-    <message>
-        <source>The two were not the same. Begin again.</source>
-        <translation>No eran iguales. Empiece de nuevo.</translation>
-    </message>
-    <message>
-        <source>Made %1</source>
-        <translation>Hecha el %1</translation>
-    </message>
-    <message>
-        <source>Made %1 by %2</source>
-        <translation>Hecha el %1 por %2</translation>
-    </message>
-    <message>
-        <source>Only a trainer makes a recovery sheet.</source>
-        <translation>Solo un entrenador o entrenadora hace una hoja de recuperación.</translation>
-    </message>
-</context>
-<context>
     <name>snugline::models::MatchingModel</name>
     <message>
         <source>No helmet, %1</source>
@@ -7198,6 +7125,79 @@
     <message>
         <source>%1 without a label that is known</source>
         <translation>%1 sin una etiqueta conocida</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PrivacyModel</name>
+    <message>
+        <source>No name is kept back now.</source>
+        <translation>Ahora no se oculta ningún nombre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n name(s) are kept back now.</source>
+        <translation>
+            <numerusform>Ahora se oculta %n nombre.</numerusform>
+            <numerusform>Ahora se ocultan %n nombres.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Name kept back since %1. The log still holds it.</source>
+        <translation>Nombre oculto desde el %1. El registro lo conserva.</translation>
+    </message>
+    <message>
+        <source>Only a trainer changes this.</source>
+        <translation>Solo un entrenador o entrenadora cambia esto.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Entrada</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::RecoveryModel</name>
+    <message>
+        <source>Group %1 has a mistyped digit.</source>
+        <translation>El grupo %1 tiene un dígito mal escrito.</translation>
+    </message>
+    <message>
+        <source>The key has %1 digits in %2 groups.</source>
+        <translation>La clave tiene %1 dígitos en %2 grupos.</translation>
+    </message>
+    <message>
+        <source>That is not the key of the sheet made last. Older sheets are void.</source>
+        <translation>Esa no es la clave de la última hoja. Las hojas anteriores no valen.</translation>
+    </message>
+    <message>
+        <source>The two were not the same. Begin again.</source>
+        <translation>No eran iguales. Empiece de nuevo.</translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation>Hecha el %1</translation>
+    </message>
+    <message>
+        <source>Made %1 by %2</source>
+        <translation>Hecha el %1 por %2</translation>
+    </message>
+    <message>
+        <source>Only a trainer makes a recovery sheet.</source>
+        <translation>Solo un entrenador o entrenadora hace una hoja de recuperación.</translation>
     </message>
 </context>
 <context>
