@@ -55,12 +55,15 @@ class DemoApp {
     }
     const std::string keys = folder.filePath(QStringLiteral("keys")).toStdString();
     app::Edges edges{[options, isClockStill] { return std::make_unique<demo::DemoClock>(demo::nowOf(options), isClockStill); },
-                     [keys] { return std::make_unique<platform::FileKeys>(keys); }, std::make_shared<platform::FileAttempts>(keys),
+                     [keys] { return std::make_unique<platform::FileKeys>(keys); },
+                     std::make_shared<platform::FileAttempts>(keys),
                      [this]() -> std::unique_ptr<ports::PressureGauge> {
                        auto gauge = std::make_unique<ports::MemoryGauge>();
                        m_gauge = gauge.get();
                        return gauge;
                      },
+                     {},
+                     {},
                      isClockStill ? std::shared_ptr<ports::Outbox>(std::make_shared<ports::MemoryOutbox>())
                                   : std::make_shared<platform::FolderOutbox>(folder.filePath(QStringLiteral("papers")))};
     m_composition = std::make_unique<app::Composition>(std::move(edges), places);

@@ -10,7 +10,6 @@
 
 #include "core/book/fact.h"
 #include "core/ports/gauge_port.h"
-
 #include "core/ports/outbox.h"
 #include "core/ports/tag_port.h"
 #include "qml/models/desk.h"

@@ -102,7 +102,11 @@ Field::Field(const std::string& folder, const MakeGauge& makeGauge) {
   application();
   app::Edges edges{[] { return std::make_unique<FieldClock>(); },
                    [folder] { return std::make_unique<platform::FileKeys>(folder + "/keys"); },
-                   std::make_shared<platform::FileAttempts>(folder + "/keys"), makeGauge, m_outbox};
+                   std::make_shared<platform::FileAttempts>(folder + "/keys"),
+                   makeGauge,
+                   {},
+                   {},
+                   m_outbox};
   app::Places places;
   places.book = QString::fromStdString(folder + "/team.snugbook");
   places.ifMissing.name = "Nobody";
