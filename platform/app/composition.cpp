@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QLoggingCategory>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQuickStyle>
@@ -23,9 +24,23 @@ constexpr const char* kMain = "qrc:/qt/qml/Snugline/Main.qml";
 constexpr const char* kLine = "qrc:/qt/qml/Snugline/Line/Line.qml";
 // Expressions of a first screen run a few times each: to compile each to machine code first costs more than it saves.
 constexpr const char* kCompileAfter = "QV4_JIT_CALL_THRESHOLD";
+QLoggingCategory::CategoryFilter askedFilter = nullptr;  // as the environment asks for it
+
+// Qt's own remarks on what a screen reader is told, on keys and on input methods hold what stands on the screens: names too. They are off
+// whatever the environment asks for; warnings stay.
+void keepContentsOut(QLoggingCategory* category) {
+  if (askedFilter != nullptr) askedFilter(category);
+  for (const char* area : {"qt.accessibility", "qt.qpa.input", "qt.qpa.keyboard", "qt.virtualkeyboard"}) {
+    if (qstrncmp(category->categoryName(), area, qstrlen(area)) != 0) continue;
+    category->setEnabled(QtDebugMsg, false);
+    category->setEnabled(QtInfoMsg, false);
+  }
+}
+
 }  // namespace
 
 void prepare() {
+  if (askedFilter == nullptr) askedFilter = QLoggingCategory::installFilter(keepContentsOut);
   if (!qEnvironmentVariableIsSet(kCompileAfter)) qputenv(kCompileAfter, "1000");
   QSurfaceFormat format = QSurfaceFormat::defaultFormat();
   format.setSamples(kSamples);
