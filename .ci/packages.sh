@@ -4,7 +4,7 @@
 
 packages_build=(
   g++ cmake ninja-build pkg-config ccache git ca-certificates
-  libsodium-dev libsqlite3-dev libzstd-dev libcsv-dev libcli11-dev libexpected-dev rapidjson-dev liblemon-dev
+  libsodium-dev libsqlite3-dev libzstd-dev libcsv-dev libcli11-dev libexpected-dev rapidjson-dev liblemon-dev libzxing-dev
   qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
   qt6-connectivity-dev libqt6bluetooth6
   libzxing-dev qt6-multimedia-dev

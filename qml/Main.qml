@@ -14,7 +14,8 @@ FocusScope {
     required property Shell shell
     property var trail: [{ screen: "doors", what: "" }]
     readonly property var place: trail[trail.length - 1]
-    readonly property string wall: shell.lock.wall    // what stands between the trail and whoever holds the glass
+    // An athlete's own phone is nothing but that.
+    readonly property string wall: shell.phone.isJoined ? "phone" : shell.lock.wall    // what stands between the trail and whoever holds the glass
     readonly property string screen: wall.length > 0 ? wall : isSwitching ? "switch" : place.screen
     readonly property QtObject screenItem: isSwitching ? switchLoader.item : screenLoader.item
     readonly property var places: ({
@@ -23,7 +24,7 @@ FocusScope {
         "verdict": "Line/Verdict.qml", "people": "Line/People.qml", "line-check": "Line/LineCheck.qml", "code": "Line/Code.qml",
         "first": "Line/First.qml", "recovery": "Line/RecoverySheet.qml", "record": "Line/Record.qml", "privacy": "Line/Privacy.qml",
         "warning-text": "Line/WarningText.qml",
-        "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml"
+        "phone-join": "Say/PhoneJoin.qml", "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml"
     })
 
     // replace: the screen on top goes away for it.
@@ -44,6 +45,8 @@ FocusScope {
         show()
     }
     function show(): void {
+        if (wall === "phone")
+            return screenLoader.setSource(Qt.resolvedUrl("Say/PhoneScreen.qml"), { "phone": shell.phone, "focus": true })
         if (!shell.isOpen)
             return
         if (wall === "say")
@@ -60,11 +63,11 @@ FocusScope {
         if (place.screen === "dock")
             return { "model": shell.dock, "scan": shell.scan, "focus": true }
         if (place.screen === "book")
-            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "warning": shell.warning, "focus": true }
+            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "warning": shell.warning, "phones": shell.phones, "focus": true }
         return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }
     }
     function open(): void {
-        if (!shell.isOpen || screenLoader.item)
+        if (!shell.isOpen && wall !== "phone" || screenLoader.item)
             return
         if (shell.startScreen === "guide")
             trail = [{ screen: "doors", what: "" }, { screen: "line", what: "" }, { screen: "guide", what: "" }]

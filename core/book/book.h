@@ -12,6 +12,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/book/chain.h"
 #include "core/book/fact.h"
 #include "core/ports/ports.h"
 #include "core/season/record.h"
@@ -48,6 +49,12 @@ struct Appended {
   std::vector<std::string> touched;  // entities whose records changed
   std::vector<std::string>
       athletes;  // athletes whose board row may have changed; weather alone names nobody: Board::update finds out itself
+};
+
+struct PhoneReports;
+struct SignedWords {
+  PublicKey publicKey{};  // of this device
+  Signature signature{};
 };
 
 enum class Access : std::uint8_t { readWrite, readOnly };
@@ -103,6 +110,14 @@ class Book {
   // Facts of other devices as lines (exchange comes later; late and unordered arrival is right from the start).
   // Lines of one device must be contiguous from what is held.
   [[nodiscard]] Result<Appended> receive(const std::vector<std::string>& lines);
+
+  // What an athlete's phone wrote (phone_exchange.h asks first whether it may): new lines into the log, with the segments that prove them.
+  // Errors: notAllowed with kPhoneTwice where a held line has other bytes; then nothing is taken.
+  [[nodiscard]] Result<Appended> receivePhone(const PhoneReports& reports);
+  [[nodiscard]] std::int64_t highestOrder() const;
+  // Signed with this device's key, which is made when there is none yet. words begin with a mark of their own, so that none of them can be
+  // taken for a segment.
+  [[nodiscard]] Result<SignedWords> signWords(std::string_view words);
 
   [[nodiscard]] Result<VerifyAnswer> verify(const std::function<bool(std::uint64_t done)>& progress = {});
   [[nodiscard]] Result<InfoAnswer> info();

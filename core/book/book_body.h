@@ -15,6 +15,7 @@
 #include "core/book/chain.h"
 #include "core/book/fact_decode.h"
 #include "core/book/fold.h"
+#include "core/book/phone.h"
 #include "core/book/store.h"
 
 namespace snugline::book {
@@ -162,6 +163,9 @@ struct Book::Body {
 
   // book_receive.cpp
   [[nodiscard]] Result<std::vector<Fact>> storeReceived(const std::vector<std::string>& lines);
+
+  // book_phone.cpp
+  [[nodiscard]] Result<void> storePhoneSegments(DeviceEntry& device, const std::vector<PhoneSegment>& segments);
 
   // book_checkpoint.cpp
   [[nodiscard]] Result<void> checkpoint();

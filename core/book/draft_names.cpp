@@ -75,6 +75,8 @@ struct Resolver {
   void operator()(WarningSigned&) {}
   void operator()(RetentionSet&) {}
   void operator()(LegalHoldMade&) {}
+  void operator()(PhoneJoined&) {}
+  void operator()(PhoneLeft&) {}
   void operator()(NoteAdded&) {}
   void operator()(Unknown&) {}
 };

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "core/book/people_facts.h"
+#include "core/book/phone_facts.h"
 #include "core/fit/guide.h"
 #include "core/gear/certification.h"
 #include "core/season/record.h"
@@ -165,11 +166,11 @@ struct Unknown {
   std::int64_t version = 0;
 };
 
-using Body =
-    std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted, UnitReceived,
-                 LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired, CheckBegun, CheckAnswered,
-                 CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet, UnitAirRead, LineSeen, NoticeIssued,
-                 RecoverySet, WarningSet, WarningSigned, RetentionSet, LegalHoldMade, LegalHoldEnded, Corrected, NoteAdded, Unknown>;
+using Body = std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted,
+                          UnitReceived, LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired,
+                          CheckBegun, CheckAnswered, CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet,
+                          UnitAirRead, LineSeen, NoticeIssued, RecoverySet, WarningSet, WarningSigned, RetentionSet, LegalHoldMade,
+                          LegalHoldEnded, PhoneJoined, PhoneLeft, Corrected, NoteAdded, Unknown>;
 
 // What somebody wants to write down; device, n, order and time are given by the Book.
 struct Draft {

@@ -16,115 +16,6 @@ constexpr std::int64_t kMostOffset = 840;
 constexpr std::size_t kNameBytesMost = 64;
 using Reader = ObjectReader;
 
-std::optional<gear::PointState> pointStateFromCode(std::string_view word) {
-  if (word == "unseen") return gear::PointState::unseen;
-  if (word == "sound") return gear::PointState::sound;
-  if (word == "fault") return gear::PointState::fault;
-  return std::nullopt;
-}
-
-std::optional<int> intIf(Reader& in, std::string_view key, int low, int high) {
-  const auto number = in.integerIf(key, low, high);
-  return number ? std::optional<int>(static_cast<int>(*number)) : std::nullopt;
-}
-
-fit::Side side(Reader& in) { return in.wordIf("side", fit::sideFromCode).value_or(fit::Side::both); }
-
-fit::Fitted fitted(Reader& in) {
-  fit::Fitted all;
-  in.object("air_pa", [&](Reader& air) {
-    for (std::size_t i = 0; i < gear::kPortCount; ++i) {
-      if (const auto pa = air.integerIf(gear::code(static_cast<gear::Port>(i)))) all.air[i] = Pressure{*pa};
-    }
-  });
-  in.object("pad_um", [&](Reader& pad) {
-    for (std::size_t i = 0; i < gear::kPartCount; ++i) {
-      if (const auto um = pad.integerIf(gear::code(static_cast<gear::Part>(i)))) all.pad[i] = Length{*um};
-    }
-  });
-  return all;
-}
-
-}  // namespace
-
-std::optional<gear::LabelKind> labelKindFromCode(std::string_view word) {
-  if (word == "makers-mark") return gear::LabelKind::makersMark;
-  if (word == "recertification") return gear::LabelKind::recertification;
-  return std::nullopt;
-}
-std::optional<fit::Finding> findingWord(std::string_view word) {
-  const auto finding = fit::findingFromCode(word);
-  return finding && fit::code(*finding) == word ? finding : std::nullopt;
-}
-std::optional<fit::Feels> feelsWord(std::string_view word) {
-  const auto feels = fit::feelsFromCode(word);
-  return feels && fit::code(*feels) == word ? feels : std::nullopt;
-}
-
-fit::Answer readAnswer(ObjectReader& in) {
-  if (in.has("mark")) {
-    fit::MarkSeen a;
-    a.mark = in.word("mark", fit::markFromCode);
-    a.finding = in.word("finding", findingWord);
-    a.side = side(in);
-    a.how = in.wordIf("how", fit::holdHowFromCode).value_or(fit::HoldHow::unsaid);
-    if (const auto um = in.integerIf("gap_um")) a.gap = Length{*um};
-    return a;
-  }
-  if (in.has("group")) return fit::GroupSnug{in.word("group", fit::lookViewFromCode)};
-  if (in.has("hair_wet")) return fit::HairSeen{in.boolean("hair_wet")};
-  if (in.has("fitted")) {
-    fit::Fitted a;
-    in.object("fitted", [&](Reader& inner) { a = fitted(inner); });
-    return a;
-  }
-  if (in.has("deed")) {
-    fit::Adjusted a;
-    a.deed = in.word("deed", fit::deedFromCode);
-    a.port = in.wordIf("port", gear::portFromCode);
-    a.part = in.wordIf("part", gear::partFromCode);
-    a.pumps = intIf(in, "pumps", -1000, 1000).value_or(0);
-    if (const auto pa = in.integerIf("gauge_pa")) a.air = Pressure{*pa};
-    if (const auto um = in.integerIf("to_um")) a.to = Length{*um};
-    return a;
-  }
-  if (in.has("air")) {
-    fit::AirRead a;
-    a.port = in.word("air", gear::portFromCode);
-    a.gauge = Pressure{in.integer("gauge_pa")};
-    a.isOnHead = in.boolean("on_head");
-    return a;
-  }
-  if (in.has("question")) {
-    fit::QuestionAnswered a;
-    a.id = in.text("question");
-    a.isYes = in.boolean("yes");
-    return a;
-  }
-  if (in.has("point")) {
-    fit::PointSeen a;
-    a.point = in.word("point", gear::pointFromCode);
-    a.state = in.word("state", pointStateFromCode);
-    a.what = in.textOr("what");
-    return a;
-  }
-  if (in.has("points")) {
-    if (in.text("points") != "sound") in.fail(ErrorCode::unknownWord, "points");
-    return fit::PointsSound{};
-  }
-  if (in.has("unwell")) {
-    if (!in.boolean("unwell")) in.fail(ErrorCode::outOfRange, "unwell");
-    return fit::Unwell{};
-  }
-  fit::AthleteSaid a;
-  a.where = in.wordIf("where", fit::markFromCode);
-  a.side = side(in);
-  a.feels = in.word("feels", feelsWord);
-  return a;
-}
-
-namespace {
-
 PointsSeen pointsSeen(Reader& in) {
   PointsSeen b;
   in.objects("points", [&](Reader& each) {
@@ -153,7 +44,7 @@ CheckBegun checkBegun(Reader& in) {
     WordRef word;
     word.said = each.text("said");
     word.where = each.wordIf("where", fit::markFromCode);
-    word.side = side(each);
+    word.side = readSide(each);
     word.feels = each.word("feels", feelsWord);
     b.words.push_back(std::move(word));
   });
@@ -187,7 +78,7 @@ Said said(Reader& in) {
   Said b;
   b.said.unit = in.textOr("unit");
   b.said.where = in.wordIf("where", fit::markFromCode);
-  b.said.side = side(in);
+  b.said.side = readSide(in);
   b.said.feels = in.word("feels", feelsWord);
   b.said.isHairChanged = in.flag("hair_changed");
   b.said.isBroken = in.flag("broken");
@@ -229,6 +120,7 @@ using Readers = std::unordered_map<std::string_view, BodyReader>;
 Readers withPeople(Readers readers) {
   addPeopleReaders(readers);
   addGearReaders(readers);
+  addPhoneReaders(readers);
   return readers;
 }
 const Readers& readers() {
@@ -249,7 +141,7 @@ const Readers& readers() {
       {"code-set", [](Reader& in) -> Body { return CodeSet{readCode(in)}; }},
       {"athlete-added",
        [](Reader& in) -> Body {
-         return AthleteAdded{in.text("jersey"), in.text("family"), in.text("given"), intIf(in, "birth_year", 0, 9999)};
+         return AthleteAdded{in.text("jersey"), in.text("family"), in.text("given"), readIntIf(in, "birth_year", 0, 9999)};
        }},
       {"tape-read", [](Reader& in) -> Body { return tapeRead(in); }},
       {"sheet-adopted", [](Reader& in) -> Body { return SheetAdopted{in.text("sheet")}; }},

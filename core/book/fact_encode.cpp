@@ -239,6 +239,8 @@ struct BodyWriter {
     out.key("text").string(b.text).key("day").string(print(b.day));
     writeScope(out, b.scope);
   }
+  void operator()(const PhoneJoined& b) const { writeBody(out, b); }
+  void operator()(const PhoneLeft& b) const { writeBody(out, b); }
   void operator()(const Corrected& b) const {
     out.key("fact").string(b.fact).key("touches").beginArray();
     for (const std::string& subject : b.touches) out.string(subject);
@@ -288,6 +290,8 @@ std::string_view kindOf(const Body& body) {
                                [](const LegalHoldMade&) -> std::string_view { return "legal-hold-made"; },
                                [](const LegalHoldEnded&) -> std::string_view { return "legal-hold-ended"; },
                                [](const NoticeIssued&) -> std::string_view { return "notice-issued"; },
+                               [](const PhoneJoined&) -> std::string_view { return "phone-joined"; },
+                               [](const PhoneLeft&) -> std::string_view { return "phone-left"; },
                                [](const Corrected&) -> std::string_view { return "corrected"; },
                                [](const NoteAdded&) -> std::string_view { return "note-added"; },
                                [](const Unknown& b) -> std::string_view { return b.kind; }},

@@ -21,6 +21,10 @@ void writeCode(LineWriter& out, const season::CodeHash& code);
 [[nodiscard]] std::optional<fit::Feels> feelsWord(std::string_view word);
 [[nodiscard]] std::optional<fit::Finding> findingWord(std::string_view word);
 [[nodiscard]] std::optional<gear::LabelKind> labelKindFromCode(std::string_view word);
+[[nodiscard]] std::optional<gear::PointState> pointStateFromCode(std::string_view word);
+// Members that may be left out: a whole number, and a side (both).
+[[nodiscard]] std::optional<int> readIntIf(ObjectReader& in, std::string_view key, int low, int high);
+[[nodiscard]] fit::Side readSide(ObjectReader& in);
 
 // fact_air.cpp. Members of an object that the caller opened; under a key of their own, left out when empty.
 void writeConditions(LineWriter& out, const season::Conditions& c);
@@ -56,6 +60,10 @@ void writeScope(LineWriter& out, const season::NoticeScope& scope);
 [[nodiscard]] season::NoticeScope readScope(ObjectReader& in);
 void addGearReaders(std::unordered_map<std::string_view, BodyReader>& readers);  // of helmets, by kind
 
+// fact_phone.cpp
+void writeBody(LineWriter& out, const PhoneJoined& b);
+void writeBody(LineWriter& out, const PhoneLeft& b);
+void addPhoneReaders(std::unordered_map<std::string_view, BodyReader>& readers);
 // Version of the kind that says what stands in the body: 1, or 2 where version 1 had no key for it.
 [[nodiscard]] std::int64_t versionOf(const Body& body);
 [[nodiscard]] std::int64_t newestOf(std::string_view kind);  // of a known kind

@@ -202,6 +202,14 @@ struct AthleteFold {
   void operator()(const LegalHoldMade& b) const { foldHold(record.legalHolds, fact, b); }
   void operator()(const LegalHoldEnded& b) const { foldHold(record.legalHolds, b); }
 
+  void operator()(const PhoneJoined& b) const {
+    std::erase_if(record.phones, [&](const auto& phone) { return phone.device == b.device; });
+    record.phones.push_back({b.device, b.publicKey, stampOf(fact)});
+  }
+  void operator()(const PhoneLeft& b) const {
+    std::erase_if(record.phones, [&](const auto& phone) { return phone.device == b.device; });
+  }
+
   // Facts that touch no athlete.
   void operator()(const NoticeIssued&) const {}
   void operator()(const TeamFounded&) const {}

@@ -140,6 +140,8 @@ struct UnitFold {
   void operator()(const LegalHoldMade&) const {}
   void operator()(const LegalHoldEnded&) const {}
   void operator()(const NoticeIssued&) const {}
+  void operator()(const PhoneJoined&) const {}
+  void operator()(const PhoneLeft&) const {}
   void operator()(const Corrected&) const {}
   void operator()(const NoteAdded&) const {}
   void operator()(const Unknown&) const {}

@@ -79,6 +79,8 @@ struct Collector {
   void operator()(const LegalHoldMade& b) const { ofEverybody(b.isForAll); }
   void operator()(const LegalHoldEnded& b) const { ofEverybody(b.isForAll); }
   void operator()(const NoticeIssued&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
+  void operator()(const PhoneJoined&) const { add(Entity::athlete, fact.about); }
+  void operator()(const PhoneLeft&) const { add(Entity::athlete, fact.about); }
   void operator()(const Corrected& b) const { out.keep(Entity::other, b.touches); }
   void operator()(const NoteAdded&) const { add(Entity::other, fact.about); }
   void operator()(const Unknown&) const { add(Entity::other, fact.about); }

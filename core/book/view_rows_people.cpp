@@ -138,4 +138,26 @@ void readPrivacy(ObjectReader& in, season::AthleteRecord& r) {
   r.legalHolds = readHolds(in);
 }
 
+void phonesOf(LineWriter& out, const season::AthleteRecord& r) {
+  if (r.phones.empty()) return;
+  out.key("phones").beginArray();
+  for (const season::PhoneRecord& each : r.phones) {
+    out.beginObject().key("device").string(each.device).key("public_key").string(each.publicKey);
+    stamp(out, "joined", each.joined);
+    out.endObject();
+  }
+  out.endArray();
+}
+
+void readPhones(ObjectReader& in, season::AthleteRecord& r) {
+  if (!in.has("phones")) return;
+  in.objects("phones", [&](ObjectReader& each) {
+    season::PhoneRecord phone;
+    phone.device = each.text("device");
+    phone.publicKey = each.text("public_key");
+    phone.joined = stamp(each, "joined");
+    r.phones.push_back(std::move(phone));
+  });
+}
+
 }  // namespace snugline::book

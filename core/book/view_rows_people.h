@@ -19,5 +19,7 @@ void privacyOf(LineWriter& out, const season::TeamRecord& r);
 void privacyOf(LineWriter& out, const season::AthleteRecord& r);
 void readPrivacy(ObjectReader& in, season::TeamRecord& r);
 void readPrivacy(ObjectReader& in, season::AthleteRecord& r);
+void phonesOf(LineWriter& out, const season::AthleteRecord& r);
+void readPhones(ObjectReader& in, season::AthleteRecord& r);
 
 }  // namespace snugline::book

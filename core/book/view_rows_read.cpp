@@ -148,6 +148,7 @@ void athlete(Reader& in, season::AthleteRecord& r, AthleteNotes& notes) {
   in.objects("checks", [&](Reader& each) { r.checks.push_back(ended(each)); });
   if (in.has("lines")) in.objects("lines", [&](Reader& each) { r.lines.push_back(line(each)); });
   readPrivacy(in, r);
+  readPhones(in, r);
   in.object("notes", [&](Reader& inner) { notes = athleteNotes(inner); });
   // The rest of the record says the same as the notes and is not stored twice.
   for (const auto& pairing : notes.pairings) r.units.push_back(pairing.unit);

@@ -207,6 +207,7 @@ std::string rowOf(const season::AthleteRecord& r, const AthleteNotes& notes) {
   out.endArray();
   linesOf(out, r);
   privacyOf(out, r);
+  phonesOf(out, r);
   notesOf(out, notes);
   out.endObject();
   return out.take();

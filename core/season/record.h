@@ -21,6 +21,7 @@
 #include "core/season/air_record.h"
 #include "core/season/code_hash.h"
 #include "core/season/notice_record.h"
+#include "core/season/phone_record.h"
 #include "core/season/privacy_record.h"
 #include "core/season/stamp.h"
 
@@ -110,6 +111,7 @@ struct AthleteRecord {
   std::optional<Stamp> left;                // taken off the roster, while they are
   std::vector<SignatureRecord> signatures;  // of the yearly warning, oldest first
   std::vector<LegalHoldRecord> legalHolds;  // on this athlete, open ones
+  std::vector<PhoneRecord> phones;          // joined now, oldest first
   std::optional<Day> nameKeptBack;  // since when; never from the Book: set with the names taken out where views are read (privacy.h)
   friend bool operator==(const AthleteRecord&, const AthleteRecord&) = default;
 };

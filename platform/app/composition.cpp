@@ -11,6 +11,7 @@
 #include <QSurfaceFormat>
 #include <QTranslator>
 
+#include "platform/sharing/square_code.h"
 #include "qml/models/choices.h"
 #include "qml/models/shell.h"
 #include "qml/tokens/bundled_font.h"
@@ -37,6 +38,14 @@ void keepContentsOut(QLoggingCategory* category) {
   }
 }
 
+}  // namespace
+
+namespace {
+QStringList drawCode(const QString& text) {
+  QStringList rows;
+  for (const std::string& row : sharing::squareCode(text.toStdString())) rows << QString::fromStdString(row);
+  return rows;
+}
 }  // namespace
 
 void prepare() {
@@ -67,10 +76,12 @@ Composition::Composition(Edges edges, const Places& places)
       m_shell(std::make_unique<models::Shell>(
           m_desk.get(), m_choices.get(), edges.makeGauge ? edges.makeGauge() : nullptr,
           models::LockEdges{edges.attempts, edges.makeKeys, {}, edges.outbox},
-          models::TagEdges{edges.makeCamera ? edges.makeCamera() : nullptr, edges.makeSheets ? edges.makeSheets() : nullptr})),
+          models::TagEdges{edges.makeCamera ? edges.makeCamera() : nullptr, edges.makeSheets ? edges.makeSheets() : nullptr},
+          models::PhoneEdges{drawCode, places.phone})),
       m_view(std::make_unique<QQuickView>()),
       m_language(QStringLiteral("en")) {
   QObject::connect(m_choices.get(), &models::Choices::changed, m_view.get(), [this] { chooseLanguage(); });
+  QObject::connect(m_shell->phone(), &models::PhoneModel::joined, m_view.get(), [this] { chooseLanguage(); });
   QObject::connect(m_shell->lock(), &models::LockModel::changed, m_view.get(), [this] { chooseLanguage(); });
   chooseLanguage();
 }
@@ -78,7 +89,7 @@ Composition::Composition(Edges edges, const Places& places)
 // The athletes' side speaks its own language, and leaves the staff theirs.
 void Composition::chooseLanguage() {
   const QString wall = m_shell->lock()->wall();
-  const bool isSay = wall == QLatin1String("say") || wall == QLatin1String("sign");
+  const bool isSay = wall == QLatin1String("say") || wall == QLatin1String("sign") || m_shell->phone()->isJoined();
   const QString language = isSay ? m_choices->sayLanguage() : m_choices->language();
   if (language == m_language) return;
   m_language = language;
@@ -94,7 +105,8 @@ Composition::~Composition() {
 }
 
 void Composition::load() {
-  m_desk->open(m_places.book, m_places.ifMissing);
+  // An athlete's own phone holds no Book.
+  if (!m_shell->phone()->isJoined()) m_desk->open(m_places.book, m_places.ifMissing);
   m_view->setTitle(QStringLiteral("Snugline"));
   m_view->engine()->addImportPath(QStringLiteral("qrc:/qt/qml"));
   m_view->setResizeMode(QQuickView::SizeRootObjectToView);

@@ -36,6 +36,7 @@ struct Edges {
 struct Places {
   QString book;     // made when missing
   QString choices;  // settings of this device; empty keeps them in memory
+  QString phone;    // where an athlete's own phone is kept; empty: this program is none
   book::TeamFounded ifMissing;
 };
 

@@ -58,6 +58,7 @@ int main(int argc, char** argv) {
   snugline::app::Places places;
   places.book = parser.isSet(book) ? parser.value(book) : dataFile(QStringLiteral("team.snugbook"));
   places.choices = dataFile(QStringLiteral("choices.ini"));
+  places.phone = dataFile(QStringLiteral("phone.json"));
   places.ifMissing.name =
       parser.isSet(team) ? parser.value(team).toStdString() : QCoreApplication::translate("main", "Our team").toStdString();
   places.ifMissing.season = std::to_string(snugline::civil(snugline::dayOf(SystemClock().now())).year);

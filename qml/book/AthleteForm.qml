@@ -12,6 +12,9 @@ PageFrame {
     property string athleteId: ""
     readonly property bool isNew: page.athleteId.length === 0
     property bool isOnRoster: true
+    property bool hasPhones: false
+
+    signal openPhone(string athleteId)
 
     title: page.isNew ? qsTr("Add an athlete") : qsTr("Change an athlete")
     hasBack: true
@@ -39,6 +42,14 @@ PageFrame {
         choices: [{ name: "on", text: qsTr("On the roster") }, { name: "off", text: qsTr("Off the roster") }]
         current: page.isOnRoster ? "on" : "off"
         onChosen: name => page.isOnRoster = name === "on"
+    }
+    BigButton {
+        objectName: "own-phone"
+        Layout.fillWidth: true
+        visible: !page.isNew && page.hasPhones
+        text: qsTr("Phone of their own")
+        detail: qsTr("A code that joins it to this athlete only")
+        onClicked: page.openPhone(page.athleteId)
     }
     Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.roster.refusal }
 

@@ -13,6 +13,7 @@ PageFrame {
     required property UnitsModel units
     required property SettingsModel settings
     property SeasonModel season: null
+    property PhonesModel phones: null
 
     property string unsignedWords: ""     // who has yet to sign the yearly warning
 
@@ -66,6 +67,15 @@ PageFrame {
             title: qsTr("Model sheets")
             detail: qsTr("%1 adopted").arg(page.units.sheets.sheets.length)
             onClicked: page.chosen("sheets")
+        }
+        WidePanel {
+            objectName: "sharing"
+            visible: page.phones !== null
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            title: qsTr("Sharing")
+            detail: page.phones ? page.phones.joinedWords : ""
+            onClicked: page.chosen("sharing")
         }
         WidePanel {
             objectName: "settings"

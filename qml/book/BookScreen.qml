@@ -11,6 +11,7 @@ FocusScope {
     required property UnitsModel units
     required property SettingsModel settings
     property SeasonModel season: null
+    property PhonesModel phones: null
     property GaugeModel gauge: null       // none in a program without Bluetooth
 
     property WarningModel warning: null
@@ -21,7 +22,7 @@ FocusScope {
     readonly property var pages: ({ athletes: athletesPage, form: formPage, roster: rosterPage, helmets: helmetsPage, unit: unitPage,
                                     pair: pairPage, sheets: sheetsPage, settings: settingsPage,
                                     air: airPage, gauge: gaugePage, season: seasonPage, matching: matchingPage, plan: planPage,
-                                    notices: noticesPage })
+                                    notices: noticesPage, sharing: sharingPage, phone: phonePage })
 
     // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
@@ -84,6 +85,7 @@ FocusScope {
             settings: book.settings
             season: book.season
             unsignedWords: book.warning?.openWords ?? ""
+            phones: book.phones
             onBack: book.goBack()
             onChosen: name => book.push(name, {})
         }
@@ -101,7 +103,7 @@ FocusScope {
     }
     Component {
         id: formPage
-        AthleteForm { roster: book.roster; onBack: book.goBack() }
+        AthleteForm { roster: book.roster; hasPhones: book.phones !== null; onBack: book.goBack(); onOpenPhone: id => book.push("phone", { athleteId: id }) }
     }
     Component {
         id: rosterPage
@@ -140,6 +142,14 @@ FocusScope {
     Component {
         id: settingsPage
         SettingsPage { settings: book.settings; hasGauge: book.gauge !== null; onBack: book.goBack(); onOpenGauge: book.push("gauge", {}); onOpenScreen: screen => book.leaveForScreen(screen) }
+    }
+    Component {
+        id: sharingPage
+        SharingPage { phones: book.phones; onBack: book.goBack() }
+    }
+    Component {
+        id: phonePage
+        PhonePage { phones: book.phones; onBack: book.goBack() }
     }
     Component {
         id: seasonPage

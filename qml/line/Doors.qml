@@ -61,6 +61,14 @@ PageFrame {
         detail: page.doors.bookWaiting
         onClicked: page.go("book", "")
     }
+    foot: BigButton {
+        objectName: "door-join"
+        Layout.fillWidth: true
+        visible: page.shell.phone.mayJoin
+        kind: "quiet"
+        text: qsTr("Your own phone? Join as an athlete")
+        onClicked: page.go("phone-join", "")
+    }
 
     readonly property real doorHeight: Math.max(Theme.answerHeight, Math.min(420, (scrollArea.height - bookDoor.implicitHeight - 3 * Theme.gap) / 3 - Theme.grid))
 }

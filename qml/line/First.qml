@@ -16,6 +16,7 @@ PageFrame {
     readonly property var first: doors.people.length > 0 ? doors.people[0] : null
     readonly property string stage: first === null ? "name" : recovery.step === "sheet" ? "made" : lock.hasCodes ? "sheet" : "code"
     signal home(string screen)
+    signal go(string screen, string what)
 
     function add(): void {
         if (name.text.trim().length > 0)
@@ -94,6 +95,14 @@ PageFrame {
             kind: "quiet"
             text: page.stage === "sheet" ? qsTr("Later, under People") : qsTr("Later: look around first")
             onClicked: page.home("doors")
+        },
+        BigButton {
+            objectName: "first-join"
+            Layout.fillWidth: true
+            visible: page.stage === "name" && page.shell.phone.mayJoin
+            kind: "quiet"
+            text: qsTr("Your own phone? Join as an athlete")
+            onClicked: page.go("phone-join", "")
         }
     ]
 }

@@ -298,6 +298,14 @@ static void readFacts(Bench& bench, Desk* desk, const QPointer<QObject>& context
       Qt::QueuedConnection);
 }
 
+void Desk::work(Work work, QObject* context, Done done) {
+  m_body->post([this, bench = m_body->bench, work = std::move(work), context = QPointer<QObject>(context), done = std::move(done)] {
+    runWrite(
+        *bench, this, context, done, [&](bool&) -> Result<book::Appended> { return work(*bench->book, bench->clock->now()); },
+        [this](Patch&& patch) { apply(m_body->mirror, std::move(patch)); });
+  });
+}
+
 void Desk::history(const std::string& entity, QObject* context, Facts done) {
   m_body->post([this, bench = m_body->bench, entity, context = QPointer<QObject>(context), done = std::move(done)] {
     readFacts(*bench, this, context, done, [&](book::Book& book) { return book.history(entity); });

@@ -45,6 +45,9 @@ class Desk : public QObject {
   void setPerson(const std::string& person);
   [[nodiscard]] const std::string& person() const;
 
+  // A longer piece of work on the Book thread that appends by itself; what it appended comes into the mirror as from submit.
+  using Work = std::function<Result<book::Appended>(book::Book& book, Instant now)>;
+  void work(Work work, QObject* context, Done done);
   // done is not called once context is gone. Jobs run in the order of the calls.
   void submit(Job job, QObject* context, Done done);
   void correct(const std::string& factId, QObject* context, Done done);

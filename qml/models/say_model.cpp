@@ -125,11 +125,22 @@ QVariantList SayModel::matches() const {
 void SayModel::identify(const QString& name) {
   const int at = name.toInt();
   if (at < 0 || static_cast<std::size_t>(at) >= m_matches.size()) return;
-  m_athlete = m_matches[static_cast<std::size_t>(at)];
+  arrive(m_matches[static_cast<std::size_t>(at)]);
+}
+
+void SayModel::arrive(const std::string& athlete) {
+  m_athlete = athlete;
   m_trouble.clear();
   tellSeen();
   go(QStringLiteral("where"));
 }
+
+void SayModel::showSeen(const QStringList& seen) {
+  m_seen = seen;
+  emit changed();
+}
+
+std::vector<SaidRecord> SayModel::ownWords() const { return record() == nullptr ? std::vector<SaidRecord>() : record()->said; }
 
 QString SayModel::jersey() const { return record() == nullptr ? QString() : PlainWords::text(record()->jersey); }
 
@@ -140,9 +151,7 @@ QVariantMap SayModel::drawn() const {
 
 QVariantMap SayModel::findings() const {
   QVariantMap map;
-  const AthleteRecord* athlete = record();
-  if (athlete == nullptr) return map;
-  for (const SaidRecord& said : athlete->said) {
+  for (const SaidRecord& said : ownWords()) {
     if (said.isAnswered || !said.where) continue;
     for (const Place& place : kPlaces) {
       const bool isHere =
@@ -258,42 +267,52 @@ void SayModel::record(SaidRecord said, const QString& words) {
   m_isBusy = true;
   m_trouble.clear();
   if (said.isUnwell) go(QStringLiteral("stop"));
-  m_desk->submit([athlete = m_athlete, said](const season::Views& views, Instant) { return book::say(views, athlete, said); }, this,
-                 [this, said, words, asked = m_athlete](const Result<book::Appended>& outcome) {
-                   m_isBusy = false;
-                   // Whoever said it has left: it is recorded, and nobody else is shown it.
-                   if (asked != m_athlete) return changed();
-                   if (!outcome) {
-                     m_trouble = errorSentence(outcome.error());
-                     emit changed();
-                     return;
-                   }
-                   if (said.isUnwell) {
-                     emit changed();
-                     return;
-                   }
-                   m_fact = outcome->ids.empty() ? std::string() : outcome->ids.front();
-                   m_said = m_words.isEmpty() ? words : tr("%1. \"%2\"", "what was touched, own words").arg(words, m_words);
-                   m_words.clear();
-                   m_place.clear();
-                   tellNext(said);
-                   go(QStringLiteral("said"));
-                 });
+  send(said, [this, said, words, asked = m_athlete](const Result<std::string>& outcome) {
+    m_isBusy = false;
+    // Whoever said it has left: it is recorded, and nobody else is shown it.
+    if (asked != m_athlete) return changed();
+    if (!outcome) {
+      m_trouble = errorSentence(outcome.error());
+      emit changed();
+      return;
+    }
+    if (said.isUnwell) {
+      emit changed();
+      return;
+    }
+    m_fact = *outcome;
+    m_said = m_words.isEmpty() ? words : tr("%1. \"%2\"", "what was touched, own words").arg(words, m_words);
+    m_words.clear();
+    m_place.clear();
+    m_next = nextWords(said);
+    go(QStringLiteral("said"));
+  });
   emit changed();
 }
 
-void SayModel::tellNext(const SaidRecord& said) {
+void SayModel::send(const SaidRecord& said, Recorded done) {
+  m_desk->submit([athlete = m_athlete, said](const season::Views& views, Instant) { return book::say(views, athlete, said); }, this,
+                 [done = std::move(done)](const Result<book::Appended>& outcome) {
+                   if (!outcome) return done(tl::unexpected<Error>(outcome.error()));
+                   done(outcome->ids.empty() ? std::string() : outcome->ids.front());
+                 });
+}
+
+void SayModel::takeBackFact(const std::string& fact, Recorded done) {
+  m_desk->correct(fact, this, [fact, done = std::move(done)](const Result<book::Appended>& outcome) {
+    if (!outcome) return done(tl::unexpected<Error>(outcome.error()));
+    done(fact);
+  });
+}
+
+QString SayModel::nextWords(const SaidRecord& said) const {
   const season::Views& views = m_desk->views();
   const QString when = PlainWords::dueDay(season::nextPractice(views, m_desk->now()), m_desk->today());
   const QString at = views.team ? PlainWords::time(instantAt(m_desk->today(), views.team->practiceMinute, 0)) : QString();
   const QString practice = at.isEmpty() ? when : tr("%1 at %2", "day, time").arg(when, at);
-  if (said.isBroken) {
-    m_next = tr("Do not wear this helmet until staff have seen it. Hand it to them now.");
-  } else if (unit() == nullptr) {
-    m_next = tr("You have no helmet in the Book yet. Staff see to it before the next practice, %1.").arg(practice);
-  } else {
-    m_next = tr("Staff look at it before the next practice, %1. If it gets worse, take the helmet off and tell them.").arg(practice);
-  }
+  if (said.isBroken) return tr("Do not wear this helmet until staff have seen it. Hand it to them now.");
+  if (unit() == nullptr) return tr("You have no helmet in the Book yet. Staff see to it before the next practice, %1.").arg(practice);
+  return tr("Staff look at it before the next practice, %1. If it gets worse, take the helmet off and tell them.").arg(practice);
 }
 
 void SayModel::another() {
@@ -306,7 +325,7 @@ void SayModel::another() {
 void SayModel::takeBack() {
   if (m_fact.empty() || m_isBusy) return;
   m_isBusy = true;
-  m_desk->correct(m_fact, this, [this, asked = m_athlete](const Result<book::Appended>& outcome) {
+  takeBackFact(m_fact, [this, asked = m_athlete](const Result<std::string>& outcome) {
     m_isBusy = false;
     if (asked != m_athlete) return changed();
     if (outcome) return another();

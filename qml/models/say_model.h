@@ -5,6 +5,10 @@
 // Errors: what could not be written is `trouble`, one sentence, and nothing that was touched is lost. Thread: GUI thread only.
 #pragma once
 
+#include <functional>
+#include <string>
+#include <vector>
+
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -74,9 +78,9 @@ class SayModel : public QObject {
   void setNumber(const QString& number);
   [[nodiscard]] QVariantList matches() const;
   [[nodiscard]] bool isNobody() const { return !m_number.isEmpty() && m_matches.empty(); }
-  [[nodiscard]] QString jersey() const;
+  [[nodiscard]] virtual QString jersey() const;
   [[nodiscard]] QStringList seen() const { return m_seen; }
-  [[nodiscard]] QVariantMap drawn() const;
+  [[nodiscard]] virtual QVariantMap drawn() const;
   [[nodiscard]] QVariantMap findings() const;
   [[nodiscard]] QVariantList places() const;
   [[nodiscard]] QString place() const { return m_place; }
@@ -94,14 +98,23 @@ class SayModel : public QObject {
   void changed();
   void cleared();
 
+ protected:
+  // What an athlete's own phone does otherwise (phone_say.h).
+  using Recorded = std::function<void(const Result<std::string>& fact)>;
+  [[nodiscard]] virtual std::vector<season::SaidRecord> ownWords() const;
+  virtual void send(const season::SaidRecord& said, Recorded done);
+  virtual void takeBackFact(const std::string& fact, Recorded done);
+  [[nodiscard]] virtual QString nextWords(const season::SaidRecord& said) const;
+  virtual void tellSeen();
+  void arrive(const std::string& athlete);  // it is known who says it
+  void showSeen(const QStringList& seen);
+  [[nodiscard]] Speech speech() const;
+
  private:
   [[nodiscard]] const season::AthleteRecord* record() const;
   [[nodiscard]] const season::UnitRecord* unit() const;
-  [[nodiscard]] Speech speech() const;
   [[nodiscard]] QString placeWords(const QString& name) const;
   void record(season::SaidRecord said, const QString& words);
-  void tellNext(const season::SaidRecord& said);
-  void tellSeen();
   void go(const QString& step);
 
   Desk* m_desk;

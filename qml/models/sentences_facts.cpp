@@ -184,6 +184,8 @@ struct LineOf {
   QString operator()(const book::NoticeIssued& f) const {
     return Said::tr("Maker's notice of %1: %2. %3").arg(dayWords(f.day), text(f.text), UnitWords::scope(views, f.scope));
   }
+  QString operator()(const book::PhoneJoined&) const { return Said::tr("A code for a phone of their own was given out"); }
+  QString operator()(const book::PhoneLeft&) const { return Said::tr("A phone of their own was let go"); }
   QString operator()(const book::Corrected&) const { return Said::tr("An entry was taken back"); }
   QString operator()(const book::NoteAdded& f) const { return text(f.text); }
   QString operator()(const book::Unknown&) const { return Said::tr("An entry of a later Snugline"); }

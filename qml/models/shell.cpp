@@ -7,7 +7,8 @@
 
 namespace snugline::models {
 
-Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge, LockEdges edges, TagEdges tags, QObject* parent)
+Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge, LockEdges edges, TagEdges tags, PhoneEdges phones,
+             QObject* parent)
     : QObject(parent),
       m_desk(desk),
       m_weather(new WeatherModel(desk, choices, this)),
@@ -29,6 +30,9 @@ Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge>
   m_guide->useGauge(m_gauge);
   m_season = new SeasonModel(desk, choices, this);
   m_unwell = new UnwellModel(desk, choices, this);
+  const Desk::MakeKeys makeKeys = edges.makeKeys;
+  m_phones = new PhonesModel(desk, choices, makeKeys, std::move(phones.drawCode), this);
+  m_phone = new PhoneModel(phones.file, desk, choices, this);
   m_lock = new LockModel(desk, choices, std::move(edges), this);
   m_recovery = new RecoveryModel(desk, m_lock, this);
   m_warning = new WarningModel(desk, choices, m_lock, this);

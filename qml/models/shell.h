@@ -21,6 +21,8 @@
 #include "line_check_model.h"
 #include "line_model.h"
 #include "lock_model.h"
+#include "phone_model.h"
+#include "phones_model.h"
 #include "privacy_model.h"
 #include "recovery_model.h"
 #include "roster_model.h"
@@ -35,6 +37,12 @@
 #include "weather_model.h"
 
 namespace snugline::models {
+
+// What athletes' own phones need of the outside. Left empty: no code is drawn, and this program is nobody's phone.
+struct PhoneEdges {
+  DrawCode drawCode;
+  QString file;  // where the phone is kept
+};
 
 class Shell : public QObject {
   Q_OBJECT
@@ -56,6 +64,8 @@ class Shell : public QObject {
   Q_PROPERTY(snugline::models::SayModel* say MEMBER m_say CONSTANT)
   Q_PROPERTY(snugline::models::SeasonModel* season MEMBER m_season CONSTANT)
   Q_PROPERTY(snugline::models::UnwellModel* unwell MEMBER m_unwell CONSTANT)
+  Q_PROPERTY(snugline::models::PhonesModel* phones MEMBER m_phones CONSTANT)
+  Q_PROPERTY(snugline::models::PhoneModel* phone MEMBER m_phone CONSTANT)
   Q_PROPERTY(snugline::models::LockModel* lock MEMBER m_lock CONSTANT)
   Q_PROPERTY(snugline::models::RecoveryModel* recovery MEMBER m_recovery CONSTANT)
   Q_PROPERTY(snugline::models::WarningModel* warning MEMBER m_warning CONSTANT)
@@ -67,7 +77,7 @@ class Shell : public QObject {
  public:
   // gauge may be null: then there is no Bluetooth in this program. Likewise the camera and the sheets of labels in tags.
   Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge = {}, LockEdges edges = {}, TagEdges tags = {},
-        QObject* parent = nullptr);
+        PhoneEdges phones = {}, QObject* parent = nullptr);
 
   [[nodiscard]] bool isOpen() const { return m_isOpen; }
   [[nodiscard]] DoorsModel* doors() const { return m_doors; }
@@ -83,6 +93,8 @@ class Shell : public QObject {
   [[nodiscard]] SwapModel* swap() const { return m_swap; }
   [[nodiscard]] SayModel* say() const { return m_say; }
   [[nodiscard]] SeasonModel* season() const { return m_season; }
+  [[nodiscard]] PhonesModel* phones() const { return m_phones; }
+  [[nodiscard]] PhoneModel* phone() const { return m_phone; }
   [[nodiscard]] LockModel* lock() const { return m_lock; }
   [[nodiscard]] RecoveryModel* recovery() const { return m_recovery; }
   [[nodiscard]] WarningModel* warning() const { return m_warning; }
@@ -120,6 +132,8 @@ class Shell : public QObject {
   SayModel* m_say;
   SeasonModel* m_season;
   UnwellModel* m_unwell;
+  PhonesModel* m_phones;
+  PhoneModel* m_phone;
   LockModel* m_lock;
   RecoveryModel* m_recovery;
   WarningModel* m_warning;

@@ -13,7 +13,7 @@ namespace snugline::test {
 
 class FactMaker {
  public:
-  static constexpr int kKinds = 35;  // every kind but corrected, which needs a fact to correct
+  static constexpr int kKinds = 37;  // every kind but corrected, which needs a fact to correct
   explicit FactMaker(std::uint64_t seed) : m_chance(seed) {}
 
   int pick(int low, int high) { return std::uniform_int_distribution<int>(low, high)(m_chance); }
@@ -319,6 +319,11 @@ class FactMaker {
         made.scope.takesUnknown = toss();
         return {team, made};
       }
+      case 34:
+        return {id(athletes),
+                PhoneJoined{"abcdefghijkl" + std::string(1, static_cast<char>('a' + pick(0, 3))), std::string(64, toss() ? 'a' : '0')}};
+      case 35:
+        return {id(athletes), PhoneLeft{"abcdefghijkl" + std::string(1, static_cast<char>('a' + pick(0, 3)))}};
       default:
         return {id(athletes), NoteAdded{text()}};
     }

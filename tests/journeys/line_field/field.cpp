@@ -109,6 +109,7 @@ Field::Field(const std::string& folder, const MakeGauge& makeGauge) {
                    m_outbox};
   app::Places places;
   places.book = QString::fromStdString(folder + "/team.snugbook");
+  places.phone = QString::fromStdString(folder + "/phone.json");
   places.ifMissing.name = "Nobody";
   m_app = std::make_unique<app::Composition>(std::move(edges), places);
   m_app->choices().setMotionReduced(true);
