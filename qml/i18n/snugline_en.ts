@@ -208,6 +208,114 @@
     </message>
 </context>
 <context>
+    <name>UnitWords</name>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n helmet</numerusform>
+            <numerusform>%n helmets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on heads</source>
+        <translation>
+            <numerusform>%n on a head</numerusform>
+            <numerusform>%n on heads</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n helmet(s) the year or the lot is not known</source>
+        <translation>
+            <numerusform>Of %n helmet the year or the lot is not known</numerusform>
+            <numerusform>Of %n helmets the year or the lot is not known</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n helmet(s) the lot is not known</source>
+        <translation>
+            <numerusform>Of %n helmet the lot is not known</numerusform>
+            <numerusform>Of %n helmets the lot is not known</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n helmet(s) the year made is not known</source>
+        <translation>
+            <numerusform>Of %n helmet the year made is not known</numerusform>
+            <numerusform>Of %n helmets the year made is not known</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) not seen</source>
+        <translation>
+            <numerusform>%n point not seen</numerusform>
+            <numerusform>%n points not seen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hold</source>
+        <translation>
+            <numerusform>%n on hold</numerusform>
+            <numerusform>%n on hold</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in repair or sent out</source>
+        <translation>
+            <numerusform>%n in repair or sent out</numerusform>
+            <numerusform>%n in repair or sent out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not put in service yet</source>
+        <translation>
+            <numerusform>%n not put in service yet</numerusform>
+            <numerusform>%n not put in service yet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with an open fault</source>
+        <translation>
+            <numerusform>%n with an open fault</numerusform>
+            <numerusform>%n with an open fault</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n said to be broken and not looked at since</source>
+        <translation>
+            <numerusform>%n said to be broken and not looked at since</numerusform>
+            <numerusform>%n said to be broken and not looked at since</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with a label that is lapsed, missing, not read or in question</source>
+        <translation>
+            <numerusform>%n with a label that is lapsed, missing, not read or in question</numerusform>
+            <numerusform>%n with a label that is lapsed, missing, not read or in question</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a model sheet</source>
+        <translation>
+            <numerusform>%n without a model sheet</numerusform>
+            <numerusform>%n without a model sheet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of another size</source>
+        <translation>
+            <numerusform>%n of another size</numerusform>
+            <numerusform>%n of another size</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tried on this head, and no fit was reached</source>
+        <translation>
+            <numerusform>%n tried on this head, and no fit was reached</numerusform>
+            <numerusform>%n tried on this head, and no fit was reached</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>VerdictWords</name>
     <message numerus="yes">
         <source>%n marks</source>
@@ -363,6 +471,50 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::NoticeModel</name>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n helmet</numerusform>
+            <numerusform>%n helmets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n with athletes</source>
+        <translation>
+            <numerusform>, %n with an athlete</numerusform>
+            <numerusform>, %n with athletes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PhoneModel</name>
+    <message numerus="yes">
+        <source>%n report(s) that staff do not have yet</source>
+        <translation>
+            <numerusform>%n report that staff do not have yet</numerusform>
+            <numerusform>%n reports that staff do not have yet</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PhonesModel</name>
+    <message numerus="yes">
+        <source>%n athlete(s) with a phone of their own</source>
+        <translation>
+            <numerusform>%n athlete with a phone of their own</numerusform>
+            <numerusform>%n athletes with a phone of their own</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new report(s) from number %1.</source>
+        <translation>
+            <numerusform>%n new report from number %1.</numerusform>
+            <numerusform>%n new reports from number %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::PlanModel</name>
     <message numerus="yes">
         <source>%n week(s)</source>
@@ -404,6 +556,16 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::ScanModel</name>
+    <message numerus="yes">
+        <source>%n label(s) to print: %1</source>
+        <translation>
+            <numerusform>%n label to print: %1</numerusform>
+            <numerusform>%n labels to print: %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::SeasonModel</name>
     <message numerus="yes">
         <source>%n places said again and again</source>
@@ -414,12 +576,32 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::SwapModel</name>
+    <message numerus="yes">
+        <source>%n worn by others</source>
+        <translation>
+            <numerusform>%n worn by others</numerusform>
+            <numerusform>%n worn by others</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::UnitAir</name>
     <message numerus="yes">
         <source>%n reading(s) without weather cannot be compared.</source>
         <translation>
             <numerusform>%n reading without weather cannot be compared.</numerusform>
             <numerusform>%n readings without weather cannot be compared.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::UnitPage</name>
+    <message numerus="yes">
+        <source>Certification every %n months by its sheet</source>
+        <translation>
+            <numerusform>Certification every %n month by its sheet</numerusform>
+            <numerusform>Certification every %n months by its sheet</numerusform>
         </translation>
     </message>
 </context>
@@ -461,51 +643,6 @@
         <translation>
             <numerusform>%n degree warmer</numerusform>
             <numerusform>%n degrees warmer</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>UnitWords</name>
-    <message numerus="yes">
-        <source>%n helmet(s)</source>
-        <translation>
-            <numerusform>%n helmet</numerusform>
-            <numerusform>%n helmets</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n on heads</source>
-        <translation>
-            <numerusform>%n on a head</numerusform>
-            <numerusform>%n on heads</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Of %n helmet(s) the year or the lot is not known</source>
-        <translation>
-            <numerusform>Of %n helmet the year or the lot is not known</numerusform>
-            <numerusform>Of %n helmets the year or the lot is not known</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Of %n helmet(s) the lot is not known</source>
-        <translation>
-            <numerusform>Of %n helmet the lot is not known</numerusform>
-            <numerusform>Of %n helmets the lot is not known</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Of %n helmet(s) the year made is not known</source>
-        <translation>
-            <numerusform>Of %n helmet the year made is not known</numerusform>
-            <numerusform>Of %n helmets the year made is not known</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n point(s) not seen</source>
-        <translation>
-            <numerusform>%n point not seen</numerusform>
-            <numerusform>%n points not seen</numerusform>
         </translation>
     </message>
 </context>

@@ -735,6 +735,14 @@
         <source>Keep</source>
         <translation>Guardar</translation>
     </message>
+    <message>
+        <source>Phone of their own</source>
+        <translation>Teléfono propio</translation>
+    </message>
+    <message>
+        <source>A code that joins it to this athlete only</source>
+        <translation>Un código que lo une solo a esta persona</translation>
+    </message>
 </context>
 <context>
     <name>AthletesPage</name>
@@ -853,6 +861,10 @@
         <source>Millimetres, kPa, °C</source>
         <translation>Milímetros, kPa, °C</translation>
     </message>
+    <message>
+        <source>Sharing</source>
+        <translation>Compartir</translation>
+    </message>
 </context>
 <context>
     <name>ChipGrid</name>
@@ -945,6 +957,55 @@
     </message>
 </context>
 <context>
+    <name>DockAsked</name>
+    <message>
+        <source>None of them: it is new here</source>
+        <translation>Ninguno de ellos: es nuevo aquí</translation>
+    </message>
+    <message>
+        <source>Put aside, nothing is written</source>
+        <translation>Puesto a un lado, no se escribe nada</translation>
+    </message>
+</context>
+<context>
+    <name>DockCamera</name>
+    <message>
+        <source>Scan with the camera</source>
+        <translation>Escanear con la cámara</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Camera off</source>
+        <translation>Apagar la cámara</translation>
+    </message>
+</context>
+<context>
+    <name>DockLabels</name>
+    <message>
+        <source>Labels for helmets without a tag</source>
+        <translation>Etiquetas para cascos sin placa</translation>
+    </message>
+    <message>
+        <source>Labels to print</source>
+        <translation>Etiquetas para imprimir</translation>
+    </message>
+    <message>
+        <source>Each label has a serial of our own, as a code and in letters, and is given only once. Print it, stick it on the shell, scan it.</source>
+        <translation>Cada etiqueta lleva una serie nuestra, como código y en letras, y se da una sola vez. Imprímala, péguela en la carcasa y escanéela.</translation>
+    </message>
+    <message>
+        <source>The next one is %1</source>
+        <translation>La siguiente es %1</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántas</translation>
+    </message>
+</context>
+<context>
     <name>DockPoints</name>
     <message>
         <source>All seven sound</source>
@@ -1008,6 +1069,14 @@
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>It seems to have sent: %1</source>
+        <translation>Parece que envió: %1</translation>
+    </message>
+    <message>
+        <source>Read it as that</source>
+        <translation>Leerlo así</translation>
     </message>
 </context>
 <context>
@@ -1097,6 +1166,10 @@
     <message>
         <source>People</source>
         <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Your own phone? Join as an athlete</source>
+        <translation>¿Tu propio teléfono? Únete como atleta</translation>
     </message>
 </context>
 <context>
@@ -1318,10 +1391,6 @@
         <translation>Se cambió una pieza desde el último ajuste</translation>
     </message>
     <message>
-        <source>Part changed: %1</source>
-        <translation>Pieza cambiada: %1</translation>
-    </message>
-    <message>
         <source>Fitted on dry hair: see again wet</source>
         <translation>Ajustado con cabello seco: ver otra vez mojado</translation>
     </message>
@@ -1365,6 +1434,14 @@
     <message>
         <source>Head not taped yet</source>
         <translation>Cabeza aún sin medir</translation>
+    </message>
+    <message>
+        <source>New part: %1</source>
+        <translation>Pieza nueva: %1</translation>
+    </message>
+    <message>
+        <source>New part: %1. %2</source>
+        <translation>Pieza nueva: %1. %2</translation>
     </message>
 </context>
 <context>
@@ -1451,6 +1528,10 @@
     <message>
         <source>Later: look around first</source>
         <translation>Más tarde: primero mirar</translation>
+    </message>
+    <message>
+        <source>Your own phone? Join as an athlete</source>
+        <translation>¿Tu propio teléfono? Únete como atleta</translation>
     </message>
 </context>
 <context>
@@ -2099,6 +2180,10 @@
     <message>
         <source>The same row stands further up</source>
         <translation>El mismo renglón está más arriba</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s notice</source>
+        <translation>Aviso del fabricante</translation>
     </message>
 </context>
 <context>
@@ -2866,6 +2951,14 @@
     <message>
         <source>%1. %2</source>
         <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s notice</source>
+        <translation>Aviso del fabricante</translation>
+    </message>
+    <message>
+        <source>Hold every helmet of a model, year, lot or serials at once</source>
+        <translation>Retener a la vez todos los cascos de un modelo, año, lote o series</translation>
     </message>
 </context>
 <context>
@@ -3759,6 +3852,81 @@
     </message>
 </context>
 <context>
+    <name>NoticePage</name>
+    <message>
+        <source>Maker&apos;s notice</source>
+        <translation>Aviso del fabricante</translation>
+    </message>
+    <message>
+        <source>Holds every helmet it means, in one act</source>
+        <translation>Retiene todos los cascos a los que se refiere, de una vez</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation>Lo que dice</translation>
+    </message>
+    <message>
+        <source>Its date, if not today: year-month-day</source>
+        <translation>Su fecha, si no es hoy: año-mes-día</translation>
+    </message>
+    <message>
+        <source>Which helmets</source>
+        <translation>Qué cascos</translation>
+    </message>
+    <message>
+        <source>Model sheet</source>
+        <translation>Ficha de modelo</translation>
+    </message>
+    <message>
+        <source>Made in, from</source>
+        <translation>Hecho desde el año</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>Serial from</source>
+        <translation>Serie desde</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Held too: touch to leave them out</source>
+        <translation>También retenidos: toque para dejarlos fuera</translation>
+    </message>
+    <message>
+        <source>Left out: touch to hold them too</source>
+        <translation>Dejados fuera: toque para retenerlos también</translation>
+    </message>
+    <message>
+        <source>Hide them</source>
+        <translation>Ocultarlos</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Mostrarlos</translation>
+    </message>
+    <message>
+        <source>On a head</source>
+        <translation>En una cabeza</translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation>Guardado</translation>
+    </message>
+    <message>
+        <source>Hold %1</source>
+        <translation>Retener %1</translation>
+    </message>
+    <message>
+        <source>Hold the helmets it means</source>
+        <translation>Retener los cascos a los que se refiere</translation>
+    </message>
+</context>
+<context>
     <name>NumberEntry</name>
     <message>
         <source>Less: %1</source>
@@ -4154,6 +4322,134 @@
     <message>
         <source>None was made yet: a forgotten code cannot be read from anywhere</source>
         <translation>Aún no se hizo ninguna: un código olvidado no se puede leer en ninguna parte</translation>
+    </message>
+</context>
+<context>
+    <name>PhoneHome</name>
+    <message>
+        <source>Choose the answer</source>
+        <translation>Elegir la respuesta</translation>
+    </message>
+    <message>
+        <source>Number %1</source>
+        <translation>Número %1</translation>
+    </message>
+    <message>
+        <source>This phone speaks for you alone</source>
+        <translation>Este teléfono habla solo por ti</translation>
+    </message>
+    <message>
+        <source>What came of what you said</source>
+        <translation>Qué pasó con lo que dijiste</translation>
+    </message>
+    <message>
+        <source>By file, without a network</source>
+        <translation>Por archivo, sin red</translation>
+    </message>
+    <message>
+        <source>Write the file for staff</source>
+        <translation>Escribir el archivo para el personal</translation>
+    </message>
+    <message>
+        <source>Take in the answer of the staff</source>
+        <translation>Recibir la respuesta del personal</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Elegir un archivo</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Recibirlo</translation>
+    </message>
+    <message>
+        <source>Say where it hurts or slips</source>
+        <translation>Di dónde duele o se mueve</translation>
+    </message>
+</context>
+<context>
+    <name>PhoneJoin</name>
+    <message>
+        <source>Join as an athlete</source>
+        <translation>Unirse como atleta</translation>
+    </message>
+    <message>
+        <source>Staff show you a code under your number</source>
+        <translation>El personal te muestra un código con tu número</translation>
+    </message>
+    <message>
+        <source>The code, as the letters stand</source>
+        <translation>El código, letra por letra</translation>
+    </message>
+    <message>
+        <source>The code is yours alone: whoever has it can speak for you. This phone then holds what you say, your next look and what came of it, and no name.</source>
+        <translation>El código es solo tuyo: quien lo tenga puede hablar por ti. Desde entonces este teléfono guarda lo que dices, tu próximo vistazo y lo que resultó, y ningún nombre.</translation>
+    </message>
+    <message>
+        <source>Join</source>
+        <translation>Unirse</translation>
+    </message>
+</context>
+<context>
+    <name>PhonePage</name>
+    <message>
+        <source>Phone of their own</source>
+        <translation>Teléfono propio</translation>
+    </message>
+    <message>
+        <source>The code as a square to scan</source>
+        <translation>El código como cuadro para escanear</translation>
+    </message>
+    <message>
+        <source>Show it to this athlete only: whoever has it can speak for them. It joins one phone; a new code lets the phone before it go.</source>
+        <translation>Muéstrelo solo a esta persona: quien lo tenga puede hablar por ella. Une un solo teléfono; un código nuevo deja fuera al teléfono anterior.</translation>
+    </message>
+    <message>
+        <source>Show a new code</source>
+        <translation>Mostrar un código nuevo</translation>
+    </message>
+    <message>
+        <source>Take nothing more from that phone</source>
+        <translation>No recibir nada más de ese teléfono</translation>
+    </message>
+</context>
+<context>
+    <name>PhoneWords</name>
+    <message>
+        <source>This is not a join code, or a letter of it is wrong. Ask staff for a new one.</source>
+        <translation>Esto no es un código para unirse, o tiene una letra mal. Pide uno nuevo al personal.</translation>
+    </message>
+    <message>
+        <source>This file was altered or is not whole. Nothing of it is taken.</source>
+        <translation>Este archivo fue alterado o no está completo. No se toma nada de él.</translation>
+    </message>
+    <message>
+        <source>This phone is not joined to anybody here. Nothing of it is taken; show the athlete a new code.</source>
+        <translation>Este teléfono no está unido a nadie aquí. No se toma nada de él; muestre un código nuevo.</translation>
+    </message>
+    <message>
+        <source>This file says something that its phone may not say. Nothing of it is taken.</source>
+        <translation>Este archivo dice algo que su teléfono no puede decir. No se toma nada de él.</translation>
+    </message>
+    <message>
+        <source>Two phones were joined by one code. Nothing of the second is taken; show the athlete a new code.</source>
+        <translation>Dos teléfonos se unieron con un mismo código. No se toma nada del segundo; muestre un código nuevo.</translation>
+    </message>
+    <message>
+        <source>This answer is for another phone or from other staff. Nothing of it is taken.</source>
+        <translation>Esta respuesta es de otro teléfono o de otro personal. No se toma nada de ella.</translation>
+    </message>
+    <message>
+        <source>This answer is older than the one that is here.</source>
+        <translation>Esta respuesta es más vieja que la que ya está aquí.</translation>
+    </message>
+    <message>
+        <source>This is not a file of an athlete&apos;s phone, or it was altered. Nothing of it is taken.</source>
+        <translation>Esto no es un archivo del teléfono de un atleta, o fue alterado. No se toma nada de él.</translation>
     </message>
 </context>
 <context>
@@ -5357,6 +5653,49 @@
     </message>
 </context>
 <context>
+    <name>SharingPage</name>
+    <message>
+        <source>Choose the file of a phone</source>
+        <translation>Elegir el archivo de un teléfono</translation>
+    </message>
+    <message>
+        <source>Files of phones (*.json)</source>
+        <translation>Archivos de teléfonos (*.json)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Sharing</source>
+        <translation>Compartir</translation>
+    </message>
+    <message>
+        <source>What an athlete&apos;s phone wrote</source>
+        <translation>Lo que escribió el teléfono de un atleta</translation>
+    </message>
+    <message>
+        <source>Take in from a file</source>
+        <translation>Recibir desde un archivo</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Elegir un archivo</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Recibirlo</translation>
+    </message>
+    <message>
+        <source>The same file twice changes nothing. An answer for the phone is written beside it: give it back. A code for a phone is shown under Athletes, Change.</source>
+        <translation>El mismo archivo dos veces no cambia nada. Junto a él se escribe una respuesta para el teléfono: devuélvala. El código para un teléfono se muestra en Atletas, Cambiar.</translation>
+    </message>
+</context>
+<context>
     <name>SheetShown</name>
     <message>
         <source>This key lets one trainer set a new code when every code is forgotten. Keep it on paper, under lock and key, away from this tablet.</source>
@@ -5484,6 +5823,45 @@
     <message>
         <source>not read</source>
         <translation>sin leer</translation>
+    </message>
+</context>
+<context>
+    <name>Swap</name>
+    <message>
+        <source>Swap helmet</source>
+        <translation>Cambiar de casco</translation>
+    </message>
+    <message>
+        <source>Comes off: %1</source>
+        <translation>Se quita: %1</translation>
+    </message>
+    <message>
+        <source>Why? It goes on hold for that.</source>
+        <translation>¿Por qué? Queda retenido por eso.</translation>
+    </message>
+    <message>
+        <source>In your own words, if wanted</source>
+        <translation>Con sus propias palabras, si hace falta</translation>
+    </message>
+    <message>
+        <source>Where do you stand?</source>
+        <translation>¿Dónde está usted?</translation>
+    </message>
+    <message>
+        <source>Spares: touch the reason first</source>
+        <translation>Repuestos: toque primero el motivo</translation>
+    </message>
+    <message>
+        <source>Touch the spare to give it now</source>
+        <translation>Toque el repuesto para darlo ahora</translation>
+    </message>
+    <message>
+        <source>%1, try on</source>
+        <translation>%1, para probar</translation>
+    </message>
+    <message>
+        <source>Not offered</source>
+        <translation>No se ofrecen</translation>
     </message>
 </context>
 <context>
@@ -5793,6 +6171,39 @@
     <message>
         <source>Legal hold ended: %1</source>
         <translation>Terminó la retención legal: %1</translation>
+    </message>
+    <message>
+        <source>No shelf of its own</source>
+        <translation>Sin estante propio</translation>
+    </message>
+    <message>
+        <source>Belongs on %1</source>
+        <comment>shelf</comment>
+        <translation>Su estante: %1</translation>
+    </message>
+    <message>
+        <source>%1. Why: %2</source>
+        <translation>%1. Por qué: %2</translation>
+    </message>
+    <message>
+        <source>%1 replaced</source>
+        <translation>%1: pieza reemplazada</translation>
+    </message>
+    <message>
+        <source>%1 replaced: %2</source>
+        <translation>%1: pieza reemplazada, %2</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s notice of %1: %2. %3</source>
+        <translation>Aviso del fabricante del %1: %2. %3</translation>
+    </message>
+    <message>
+        <source>A code for a phone of their own was given out</source>
+        <translation>Se dio un código para un teléfono propio</translation>
+    </message>
+    <message>
+        <source>A phone of their own was let go</source>
+        <translation>Se dejó fuera un teléfono propio</translation>
     </message>
 </context>
 <context>
@@ -6138,6 +6549,71 @@
     </message>
 </context>
 <context>
+    <name>UnitMoves</name>
+    <message>
+        <source>Where it goes</source>
+        <translation>A dónde va</translation>
+    </message>
+    <message>
+        <source>Shelf where it belongs</source>
+        <translation>Estante que le toca</translation>
+    </message>
+    <message>
+        <source>Shelf 3</source>
+        <translation>Estante 3</translation>
+    </message>
+    <message>
+        <source>Keep this shelf</source>
+        <translation>Guardar este estante</translation>
+    </message>
+    <message>
+        <source>Firm or place, if wanted</source>
+        <translation>Empresa o lugar, si hace falta</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Or in your own words</source>
+        <translation>O con sus propias palabras</translation>
+    </message>
+</context>
+<context>
+    <name>UnitPage</name>
+    <message>
+        <source>age limit</source>
+        <translation>límite de edad</translation>
+    </message>
+    <message>
+        <source>crack in the shell</source>
+        <translation>grieta en la carcasa</translation>
+    </message>
+    <message>
+        <source>not worth a repair</source>
+        <translation>no vale la reparación</translation>
+    </message>
+    <message>
+        <source>turned down at recertification</source>
+        <translation>rechazado al recertificar</translation>
+    </message>
+</context>
+<context>
+    <name>UnitParts</name>
+    <message>
+        <source>A part was replaced</source>
+        <translation>Se reemplazó una pieza</translation>
+    </message>
+    <message>
+        <source>Which part is new?</source>
+        <translation>¿Qué pieza es nueva?</translation>
+    </message>
+    <message>
+        <source>In your own words, if wanted</source>
+        <translation>Con sus propias palabras, si hace falta</translation>
+    </message>
+</context>
+<context>
     <name>UnitPoint</name>
     <message>
         <source>Seen again: sound</source>
@@ -6199,16 +6675,219 @@
         <translation>Darlo a una persona</translation>
     </message>
     <message>
-        <source>Where it goes</source>
-        <translation>A dónde va</translation>
-    </message>
-    <message>
-        <source>Firm or place, if wanted</source>
-        <translation>Empresa o lugar, si hace falta</translation>
-    </message>
-    <message>
         <source>History</source>
         <translation>Historial</translation>
+    </message>
+</context>
+<context>
+    <name>UnitWords</name>
+    <message>
+        <source>Faceguard</source>
+        <translation>Careta</translation>
+    </message>
+    <message>
+        <source>Chin strap</source>
+        <translation>Barboquejo</translation>
+    </message>
+    <message>
+        <source>Hardware</source>
+        <translation>Herrajes</translation>
+    </message>
+    <message>
+        <source>Crown pads</source>
+        <translation>Almohadillas de la coronilla</translation>
+    </message>
+    <message>
+        <source>Side pads</source>
+        <translation>Almohadillas de los lados</translation>
+    </message>
+    <message>
+        <source>Jaw pads</source>
+        <translation>Carrilleras</translation>
+    </message>
+    <message>
+        <source>Crown bladder</source>
+        <translation>Vejiga de la coronilla</translation>
+    </message>
+    <message>
+        <source>Side bladder</source>
+        <translation>Vejiga de los lados</translation>
+    </message>
+    <message>
+        <source>Jaw bladder</source>
+        <translation>Vejiga de la carrillera</translation>
+    </message>
+    <message>
+        <source>Warning label</source>
+        <translation>Etiqueta de advertencia</translation>
+    </message>
+    <message>
+        <source>To see again: all nine marks</source>
+        <translation>Ver otra vez: las nueve marcas</translation>
+    </message>
+    <message>
+        <source>To see again: %1</source>
+        <comment>marks</comment>
+        <translation>Ver otra vez: %1</translation>
+    </message>
+    <message>
+        <source>made %1</source>
+        <comment>year</comment>
+        <translation>hecho en %1</translation>
+    </message>
+    <message>
+        <source>made %1 to %2</source>
+        <comment>years</comment>
+        <translation>hecho de %1 a %2</translation>
+    </message>
+    <message>
+        <source>made %1 or later</source>
+        <comment>year</comment>
+        <translation>hecho en %1 o después</translation>
+    </message>
+    <message>
+        <source>made %1 or earlier</source>
+        <comment>year</comment>
+        <translation>hecho en %1 o antes</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>lote %1</translation>
+    </message>
+    <message>
+        <source>serials %1 to %2</source>
+        <translation>series de %1 a %2</translation>
+    </message>
+    <message>
+        <source>serials from %1</source>
+        <translation>series desde %1</translation>
+    </message>
+    <message>
+        <source>serials up to %1</source>
+        <translation>series hasta %1</translation>
+    </message>
+    <message>
+        <source>No helmet</source>
+        <translation>Ningún casco</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>14 helmets, 9 on heads</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n casco</numerusform>
+            <numerusform>%n cascos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on heads</source>
+        <translation>
+            <numerusform>%n en uso</numerusform>
+            <numerusform>%n en uso</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n helmet(s) the year or the lot is not known</source>
+        <translation>
+            <numerusform>De %n casco no se conoce el año o el lote</numerusform>
+            <numerusform>De %n cascos no se conoce el año o el lote</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n helmet(s) the lot is not known</source>
+        <translation>
+            <numerusform>De %n casco no se conoce el lote</numerusform>
+            <numerusform>De %n cascos no se conoce el lote</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n helmet(s) the year made is not known</source>
+        <translation>
+            <numerusform>De %n casco no se conoce el año en que se hizo</numerusform>
+            <numerusform>De %n cascos no se conoce el año en que se hicieron</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Maker&apos;s notice of %1: %2</source>
+        <translation>Aviso del fabricante del %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hold</source>
+        <translation>
+            <numerusform>%n retenido</numerusform>
+            <numerusform>%n retenidos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in repair or sent out</source>
+        <translation>
+            <numerusform>%n en reparación o enviado</numerusform>
+            <numerusform>%n en reparación o enviados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not put in service yet</source>
+        <translation>
+            <numerusform>%n aún sin entrar en servicio</numerusform>
+            <numerusform>%n aún sin entrar en servicio</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with an open fault</source>
+        <translation>
+            <numerusform>%n con una falla abierta</numerusform>
+            <numerusform>%n con una falla abierta</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n said to be broken and not looked at since</source>
+        <translation>
+            <numerusform>%n que se dijo roto y nadie ha revisado desde entonces</numerusform>
+            <numerusform>%n que se dijeron rotos y nadie ha revisado desde entonces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with a label that is lapsed, missing, not read or in question</source>
+        <translation>
+            <numerusform>%n con la etiqueta vencida, faltante, sin leer o en duda</numerusform>
+            <numerusform>%n con la etiqueta vencida, faltante, sin leer o en duda</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a model sheet</source>
+        <translation>
+            <numerusform>%n sin ficha de modelo</numerusform>
+            <numerusform>%n sin ficha de modelo</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of another size</source>
+        <translation>
+            <numerusform>%n de otra talla</numerusform>
+            <numerusform>%n de otra talla</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tried on this head, and no fit was reached</source>
+        <translation>
+            <numerusform>%n probado en esta cabeza sin lograr el ajuste</numerusform>
+            <numerusform>%n probados en esta cabeza sin lograr el ajuste</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>good to %1</source>
+        <comment>day</comment>
+        <translation>válida hasta el %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) not seen</source>
+        <translation>
+            <numerusform>%n punto sin ver</numerusform>
+            <numerusform>%n puntos sin ver</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -6596,6 +7275,51 @@
     <message>
         <source>%1 is on hold</source>
         <translation>%1 está retenido</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>Found by its serial, not by its whole tag</source>
+        <translation>Se encontró por su serie, no por su placa entera</translation>
+    </message>
+    <message>
+        <source>German</source>
+        <translation>alemán</translation>
+    </message>
+    <message>
+        <source>French</source>
+        <translation>francés</translation>
+    </message>
+    <message>
+        <source>Spanish</source>
+        <translation>español</translation>
+    </message>
+    <message>
+        <source>Capitals and small letters are the wrong way round: caps lock is on, here or on the scanner.</source>
+        <translation>Las mayúsculas y las minúsculas están al revés: el bloqueo de mayúsculas está puesto, aquí o en el lector.</translation>
+    </message>
+    <message>
+        <source>The scanner types as on another keyboard than this device (%1 here). Set both to the same one.</source>
+        <translation>El lector escribe como en otro teclado que este dispositivo (aquí %1). Ponga los dos en el mismo.</translation>
+    </message>
+    <message>
+        <source>%1 is the serial of several helmets. Which one is it?</source>
+        <translation>%1 es la serie de varios cascos. ¿Cuál es?</translation>
+    </message>
+    <message>
+        <source>Several helmets stand in the Book with this tag. Which one is it?</source>
+        <translation>Varios cascos figuran en el Libro con esta placa. ¿Cuál es?</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>serial, kind</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Refused: %1 looks like one of our own labels, and its last letter does not agree. Look at it again.</source>
+        <translation>Rechazado: %1 parece una etiqueta nuestra y su última letra no coincide. Mírela otra vez.</translation>
     </message>
 </context>
 <context>
@@ -7038,6 +7762,132 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::NoticeModel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>serial, kind</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>No helmet is held for it now</source>
+        <translation>Ahora no hay ningún casco retenido por eso</translation>
+    </message>
+    <message>
+        <source>Still held: %1</source>
+        <translation>Aún retenidos: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n casco</numerusform>
+            <numerusform>%n cascos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n with athletes</source>
+        <translation>
+            <numerusform>, %n en uso</numerusform>
+            <numerusform>, %n en uso</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Held for the notice: %1</source>
+        <translation>Retenidos por el aviso: %1</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PhoneModel</name>
+    <message>
+        <source>Staff have not answered yet. Give them your first file.</source>
+        <translation>El personal aún no responde. Entrega tu primer archivo.</translation>
+    </message>
+    <message>
+        <source>Staff see your helmet by %1.</source>
+        <comment>a day</comment>
+        <translation>El personal revisa tu casco a más tardar %1.</translation>
+    </message>
+    <message>
+        <source>Next look from %1.</source>
+        <comment>a day</comment>
+        <translation>Próximo vistazo desde %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n report(s) that staff do not have yet</source>
+        <translation>
+            <numerusform>%n reporte que el personal aún no tiene</numerusform>
+            <numerusform>%n reportes que el personal aún no tiene</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Written: %1. Give this file to staff.</source>
+        <comment>a file</comment>
+        <translation>Escrito: %1. Entrega este archivo al personal.</translation>
+    </message>
+    <message>
+        <source>The answer of the staff is here.</source>
+        <translation>La respuesta del personal está aquí.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PhoneSay</name>
+    <message>
+        <source>Do not wear this helmet until staff have seen it. Tell them now.</source>
+        <translation>No uses este casco hasta que el personal lo vea. Avisa ahora.</translation>
+    </message>
+    <message>
+        <source>Kept on this phone. Staff see it once they have the file from you. If it gets worse, take the helmet off and tell them.</source>
+        <translation>Guardado en este teléfono. El personal lo ve cuando recibe tu archivo. Si empeora, quítate el casco y avisa.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PhonesModel</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>jersey, name</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No phone has joined.</source>
+        <translation>Ningún teléfono se ha unido.</translation>
+    </message>
+    <message>
+        <source>A code was given out %1.</source>
+        <comment>a day</comment>
+        <translation>Se dio un código el %1.</translation>
+    </message>
+    <message>
+        <source>No athlete has a phone of their own here</source>
+        <translation>Aquí nadie tiene un teléfono propio unido</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n athlete(s) with a phone of their own</source>
+        <translation>
+            <numerusform>%n atleta con teléfono propio</numerusform>
+            <numerusform>%n atletas con teléfono propio</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing more is taken from that phone.</source>
+        <translation>Ya no se recibe nada de ese teléfono.</translation>
+    </message>
+    <message>
+        <source>Nothing new from number %1.</source>
+        <translation>Nada nuevo del número %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new report(s) from number %1.</source>
+        <translation>
+            <numerusform>%n reporte nuevo del número %1.</numerusform>
+            <numerusform>%n reportes nuevos del número %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 The answer for the phone: %2</source>
+        <comment>how many, a file</comment>
+        <translation>%1 La respuesta para el teléfono: %2</translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::PlanModel</name>
     <message>
         <source>This season %1, the next %2</source>
@@ -7408,6 +8258,60 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::ScanModel</name>
+    <message>
+        <source>No camera can be used by this program. Type the tag, or use a hand scanner.</source>
+        <translation>Este programa no puede usar ninguna cámara. Escriba la placa, o use un lector de mano.</translation>
+    </message>
+    <message>
+        <source>The camera is starting.</source>
+        <translation>La cámara está arrancando.</translation>
+    </message>
+    <message>
+        <source>There is a tag, and it cannot be read: dirty, damaged or not sharp. Wipe it, come nearer, or type its serial.</source>
+        <translation>Hay una placa y no se puede leer: sucia, dañada o borrosa. Límpiela, acérquese, o escriba su serie.</translation>
+    </message>
+    <message>
+        <source>Hold the tag in the frame.</source>
+        <translation>Ponga la placa dentro del marco.</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Type the tag, or use a hand scanner.</source>
+        <translation>Este dispositivo no tiene cámara. Escriba la placa, o use un lector de mano.</translation>
+    </message>
+    <message>
+        <source>The camera may not be used. Allow it in the settings of this device, or type the tag.</source>
+        <translation>No se permite usar la cámara. Permítalo en los ajustes de este dispositivo, o escriba la placa.</translation>
+    </message>
+    <message>
+        <source>Another program has the camera. Close it there, or type the tag.</source>
+        <translation>Otro programa tiene la cámara. Ciérrela allí, o escriba la placa.</translation>
+    </message>
+    <message>
+        <source>The camera stopped. Turn it off and on again, or type the tag.</source>
+        <translation>La cámara se detuvo. Apáguela y enciéndala otra vez, o escriba la placa.</translation>
+    </message>
+    <message>
+        <source>Every number of this device is given. Print the sheet on another device.</source>
+        <translation>Ya se dieron todos los números de este dispositivo. Imprima la hoja en otro dispositivo.</translation>
+    </message>
+    <message>
+        <source>Snugline labels %1.pdf</source>
+        <translation>Etiquetas de Snugline %1.pdf</translation>
+    </message>
+    <message>
+        <source>%1. Serial tags %2 to %3</source>
+        <translation>%1. Placas de serie de %2 a %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n label(s) to print: %1</source>
+        <translation>
+            <numerusform>%n etiqueta para imprimir: %1</numerusform>
+            <numerusform>%n etiquetas para imprimir: %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::SeasonModel</name>
     <message>
         <source>Nothing said again and again</source>
@@ -7542,6 +8446,73 @@
     <message>
         <source>%1 adopted</source>
         <translation>%1 adoptadas</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SwapModel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>serial, kind</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>On hold already: %1</source>
+        <translation>Ya retenido: %1</translation>
+    </message>
+    <message>
+        <source>Does not fit</source>
+        <translation>No ajusta</translation>
+    </message>
+    <message>
+        <source>Something broke</source>
+        <translation>Algo se rompió</translation>
+    </message>
+    <message>
+        <source>Another cause</source>
+        <translation>Otra causa</translation>
+    </message>
+    <message>
+        <source>same size</source>
+        <translation>misma talla</translation>
+    </message>
+    <message>
+        <source>%1, size %2</source>
+        <translation>%1, talla %2</translation>
+    </message>
+    <message>
+        <source>The head is not taped: no size can be said.</source>
+        <translation>La cabeza no está medida: no se puede decir una talla.</translation>
+    </message>
+    <message>
+        <source>The head is not taped: the size of the helmet before stands in, %1.</source>
+        <translation>La cabeza no está medida: se toma la talla del casco anterior, %1.</translation>
+    </message>
+    <message>
+        <source>This head is off the charts of every model here.</source>
+        <translation>Esta cabeza está fuera de las tablas de todos los modelos que hay aquí.</translation>
+    </message>
+    <message>
+        <source>By an old tape reading: %1.</source>
+        <translation>Según una medida vieja: %1.</translation>
+    </message>
+    <message>
+        <source>By the tape: %1.</source>
+        <translation>Según la cinta: %1.</translation>
+    </message>
+    <message>
+        <source>There is no spare for this head.</source>
+        <translation>No hay repuesto para esta cabeza.</translation>
+    </message>
+    <message>
+        <source>There is no spare in %1, size %2 or any size near it.</source>
+        <translation>No hay repuesto en %1, talla %2, ni en una talla cercana.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n worn by others</source>
+        <translation>
+            <numerusform>%n en uso por otros</numerusform>
+            <numerusform>%n en uso por otros</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7686,6 +8657,65 @@
     <message>
         <source>given back</source>
         <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>faceguard</source>
+        <translation>careta</translation>
+    </message>
+    <message>
+        <source>hardware</source>
+        <translation>herrajes</translation>
+    </message>
+    <message>
+        <source>liner or air</source>
+        <translation>forro o aire</translation>
+    </message>
+    <message>
+        <source>chin strap</source>
+        <translation>barboquejo</translation>
+    </message>
+    <message>
+        <source>shell</source>
+        <translation>carcasa</translation>
+    </message>
+    <message>
+        <source>label lapses</source>
+        <translation>la etiqueta vence</translation>
+    </message>
+    <message>
+        <source>end of the season</source>
+        <translation>fin de la temporada</translation>
+    </message>
+    <message>
+        <source>the maker asks for it</source>
+        <translation>lo pide el fabricante</translation>
+    </message>
+    <message>
+        <source>not given back</source>
+        <translation>no se devolvió</translation>
+    </message>
+    <message>
+        <source>not found at the count</source>
+        <translation>no apareció en el conteo</translation>
+    </message>
+    <message>
+        <source>stolen</source>
+        <translation>robado</translation>
+    </message>
+    <message numerus="yes">
+        <source>Certification every %n months by its sheet</source>
+        <translation>
+            <numerusform>Certificación cada %n mes según su ficha</numerusform>
+            <numerusform>Certificación cada %n meses según su ficha</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>between %1 and %2, judged by the earlier</source>
+        <translation>entre el %1 y el %2, se juzga por la primera fecha</translation>
+    </message>
+    <message>
+        <source>%1. Its age ends it %2</source>
+        <translation>%1. Su edad le pone fin el %2</translation>
     </message>
 </context>
 <context>
