@@ -68,6 +68,8 @@ Result<void> checkValue(const Identifier& identifier, std::string_view name, std
   if (!isAllDigits(value.substr(0, identifier.digits)))
     return refuse(named(name) + " needs " + std::to_string(identifier.digits) + " digits");
   if (!std::all_of(value.begin(), value.end(), isOfSet82)) return refuse(named(name) + " has a character that GS1 does not allow");
+  // The company prefix is digits (General Specifications), and no prefix is shorter than three.
+  if (name == "8004" && !isAllDigits(value.substr(0, 3))) return refuse("identifier 8004 does not begin with a company prefix");
   if (name == "8003" && value.front() != '0') return refuse("identifier 8003 does not begin with 0");
   if (name != "11") return {};
   if (!isMonth(value)) return refuse("identifier 11 has no such month");

@@ -33,10 +33,10 @@ MatrixCode matrixOf(const std::string& text) {
   MatrixCode code;
   try {
     const ZXing::BitMatrix bits = ZXing::MultiFormatWriter(ZXing::BarcodeFormat::DataMatrix).setMargin(0).encode(text, 0, 0);
-    if (bits.width() != bits.height()) return code;
-    code.side = bits.width();
-    for (int y = 0; y < code.side; ++y)
-      for (int x = 0; x < code.side; ++x) code.dark.push_back(bits.get(x, y));
+    code.width = bits.width();
+    code.height = bits.height();
+    for (int y = 0; y < code.height; ++y)
+      for (int x = 0; x < code.width; ++x) code.dark.push_back(bits.get(x, y));
   } catch (const std::exception&) {
     return {};  // a text that no Data Matrix holds
   }
@@ -45,24 +45,25 @@ MatrixCode matrixOf(const std::string& text) {
 
 void drawLabel(QPainter& painter, const QRectF& place, const std::string& serial) {
   const MatrixCode code = matrixOf(serial);
-  if (code.side == 0) return;
-  const double module = std::min(place.height(), place.width() * 0.4) / (code.side + 2 * kQuietModules);
+  if (code.width == 0) return;
+  const double module =
+      std::min(place.height() / (code.height + 2 * kQuietModules), place.width() * 0.45 / (code.width + 2 * kQuietModules));
   const double left = place.left() + kQuietModules * module;
-  const double top = place.top() + (place.height() - code.side * module) / 2;
+  const double top = place.top() + (place.height() - code.height * module) / 2;
   painter.setPen(Qt::NoPen);
   painter.setBrush(Qt::black);
-  for (int y = 0; y < code.side; ++y) {
+  for (int y = 0; y < code.height; ++y) {
     // Runs of dark modules in one stroke, so that no hair of white shows between two.
-    for (int x = 0; x < code.side;) {
-      const auto isDark = [&](int at) { return at < code.side && code.dark[static_cast<std::size_t>(y * code.side + at)]; };
+    for (int x = 0; x < code.width;) {
+      const auto isDark = [&](int at) { return at < code.width && code.dark[static_cast<std::size_t>(y * code.width + at)]; };
       const int from = x;
       while (isDark(x)) ++x;
       if (x > from) painter.drawRect(QRectF(left + from * module, top + y * module, (x - from) * module, module));
       if (x == from) ++x;
     }
   }
-  const QRectF words(left + (code.side + kQuietModules) * module, place.top(), place.right() - left - (code.side + kQuietModules) * module,
-                     place.height());
+  const QRectF words(left + (code.width + kQuietModules) * module, place.top(),
+                     place.right() - left - (code.width + kQuietModules) * module, place.height());
   QFont font(QStringLiteral("B612"));
   font.setBold(true);
   font.setPixelSize(std::max(1, static_cast<int>(place.height() * 0.2)));
@@ -79,7 +80,7 @@ Result<int> LabelSheetWriter::write(const std::string& path, const std::vector<s
   const QString name = QString::fromStdString(path);
   if (serials.empty()) return fail(ErrorCode::notFound, path, "no serials");
   for (const std::string& serial : serials) {
-    if (serial.size() > kSerialMost || matrixOf(serial).side == 0) return fail(ErrorCode::tooLong, serial);
+    if (serial.size() > kSerialMost || matrixOf(serial).width == 0) return fail(ErrorCode::tooLong, serial);
   }
   if (QFile::exists(name)) return fail(ErrorCode::fileExists, path);
   QSaveFile file(name);

@@ -15,7 +15,7 @@ namespace snugline::tags {
 
 // Modules of a Data Matrix without its quiet zone, row by row; empty where the text does not go in.
 struct MatrixCode {
-  int side = 0;  // in modules; ours are square
+  int width = 0, height = 0;  // in modules: square, or a flat oblong
   std::vector<bool> dark;
 };
 [[nodiscard]] MatrixCode matrixOf(const std::string& text);

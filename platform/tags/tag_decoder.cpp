@@ -2,8 +2,11 @@
 #include "platform/tags/tag_decoder.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <exception>
+#include <optional>
+#include <utility>
 
 #define ZX_USE_UTF8
 #include <ZXing/ReadBarcode.h>
@@ -20,10 +23,23 @@ namespace {
 
 constexpr int kTagsMost = 4;  // ours: more do not stand before one camera
 
-SNUGLINE_ZXING_OPTIONS optionsFor(Patience patience) {
+// Bars apart from the rest: version 1.4 as Debian builds it ends the program when it meets the same bars twice, in two sizes of one picture
+// (an assertion in its comparison of results), so that they are looked for in one size only, and one at a time.
+SNUGLINE_ZXING_OPTIONS forBars(Patience patience) {
   using ZXing::BarcodeFormat;
   SNUGLINE_ZXING_OPTIONS options;
-  options.setFormats(BarcodeFormat::DataMatrix | BarcodeFormat::QRCode | BarcodeFormat::Code128 | BarcodeFormat::Code39);
+  options.setFormats(BarcodeFormat::Code128 | BarcodeFormat::Code39);
+  options.setMaxNumberOfSymbols(1);
+  options.setTryHarder(patience == Patience::much);
+  options.setTryRotate(true);
+  options.setTryDownscale(false);
+  return options;
+}
+
+SNUGLINE_ZXING_OPTIONS forMatrices(Patience patience) {
+  using ZXing::BarcodeFormat;
+  SNUGLINE_ZXING_OPTIONS options;
+  options.setFormats(BarcodeFormat::DataMatrix | BarcodeFormat::QRCode);
   options.setReturnErrors(true);
   options.setMaxNumberOfSymbols(kTagsMost);
   options.setTryHarder(patience == Patience::much);
@@ -39,6 +55,50 @@ ReadTag tagOf(const ZXing::Result& found) {
   return {found.symbologyIdentifier() + std::string(bytes.begin(), bytes.end()), false};
 }
 
+// Faint print in bad light: what lies between the darkest and the brightest few pixels is spread out, where that is little.
+constexpr int kFaintRange = 130, kLeastRange = 12;  // ours, of 255 steps
+constexpr int kShareLeftOut = 50;                   // one pixel in so many at either end may be a speck
+
+std::optional<std::pair<int, int>> faintRange(const ZXing::ImageView& view) {
+  std::array<int, 256> counts{};
+  int all = 0;
+  for (int y = 0; y < view.height(); y += 3) {
+    for (int x = 0; x < view.width(); x += 3) {
+      ++counts[*view.data(x, y)];
+      ++all;
+    }
+  }
+  const auto end = [&](int from, int step) {
+    int value = from;
+    for (int seen = counts[static_cast<std::size_t>(value)]; seen <= all / kShareLeftOut && value + step >= 0 && value + step <= 255;) {
+      value += step;
+      seen += counts[static_cast<std::size_t>(value)];
+    }
+    return value;
+  };
+  const int dark = end(0, 1), light = end(255, -1);
+  if (light - dark >= kFaintRange || light - dark < kLeastRange) return std::nullopt;
+  return std::pair(dark, light);
+}
+
+std::vector<std::uint8_t> spreadOut(const ZXing::ImageView& view, std::pair<int, int> range) {
+  std::vector<std::uint8_t> pixels;
+  pixels.reserve(static_cast<std::size_t>(view.width()) * static_cast<std::size_t>(view.height()));
+  for (int y = 0; y < view.height(); ++y) {
+    for (int x = 0; x < view.width(); ++x) {
+      const int value = (*view.data(x, y) - range.first) * 255 / (range.second - range.first);
+      pixels.push_back(static_cast<std::uint8_t>(std::clamp(value, 0, 255)));
+    }
+  }
+  return pixels;
+}
+
+void readInto(std::vector<ReadTag>& tags, const ZXing::ImageView& view, Patience patience) {
+  for (const ZXing::Result& found : ZXing::ReadBarcodes(view, forMatrices(patience))) tags.push_back(tagOf(found));
+  if (std::any_of(tags.begin(), tags.end(), [](const ReadTag& tag) { return !tag.isUnreadable; })) return;
+  for (const ZXing::Result& found : ZXing::ReadBarcodes(view, forBars(patience))) tags.push_back(tagOf(found));
+}
+
 int part(double share, int whole) { return std::clamp(static_cast<int>(std::lround(share * whole)), 0, whole); }
 
 }  // namespace
@@ -52,7 +112,12 @@ std::vector<ReadTag> readTags(const GreyView& picture, Region region, Patience p
   try {
     const ZXing::ImageView view(picture.pixels + static_cast<std::ptrdiff_t>(top) * picture.stride + left, right - left, bottom - top,
                                 ZXing::ImageFormat::Lum, picture.stride);
-    for (const ZXing::Result& found : ZXing::ReadBarcodes(view, optionsFor(patience))) tags.push_back(tagOf(found));
+    if (const auto range = faintRange(view)) {
+      const auto pixels = spreadOut(view, *range);
+      readInto(tags, ZXing::ImageView(pixels.data(), view.width(), view.height(), ZXing::ImageFormat::Lum), patience);
+    } else {
+      readInto(tags, view, patience);
+    }
   } catch (const std::exception&) {
     tags.clear();  // a picture that the library cannot bear is one without a tag
   }

@@ -63,6 +63,37 @@ bool Ground::settled() {
   return until([this] { return !m_app->shell().guide()->isBusy(); });
 }
 
+bool Ground::addSpare(const QString& serial, const QString& fault) {
+  bool isDone = false;
+  m_app->desk().submit(
+      [serial = serial.toStdString(), fault = fault.toStdString()](const season::Views& views, Instant now) -> Result<book::Drafts> {
+        auto tag = gear::parseTag(serial, dayOf(now));
+        if (!tag) return tl::unexpected<Error>(tag.error());
+        book::Arrival arrival;
+        arrival.tag = *tag;
+        arrival.sheet = views.sheets.begin()->first;
+        arrival.size = "L";
+        arrival.label = gear::Label{gear::LabelKind::recertification, 2026, std::nullopt, {}};
+        for (auto& point : arrival.points) point.state = gear::PointState::sound;
+        if (!fault.empty()) arrival.points[static_cast<std::size_t>(gear::Point::faceguard)] = {gear::PointState::fault, fault};
+        return book::takeIn(views, arrival, dayOf(now));
+      },
+      this, [&isDone](const Result<book::Appended>&) { isDone = true; });
+  return until([&isDone] { return isDone; });
+}
+
+QString Ground::wornBy(const QString& jersey) const {
+  const season::Views& views = m_app->desk().views();
+  const season::AthleteRecord* athlete = views.athleteByJersey(jersey.toStdString());
+  if (athlete == nullptr || athlete->units.size() != 1) return {};
+  return QString::fromStdString(views.unit(athlete->units.front())->serial);
+}
+
+int Ground::holdsOf(const QString& serial) const {
+  const season::UnitRecord* unit = m_app->desk().views().unitByTag(serial.toStdString());
+  return unit == nullptr ? -1 : static_cast<int>(unit->holds.size());
+}
+
 void Ground::answer(const QString& name) {
   m_app->shell().guide()->answer(name);
   settled();

@@ -28,6 +28,10 @@ class Ground : public QObject {
   Q_INVOKABLE [[nodiscard]] QString athlete(const QString& jersey) const;
   Q_INVOKABLE bool settled();  // waits until nothing is on its way to the disk
   Q_INVOKABLE void answer(const QString& name);
+  // A helmet on the shelf, of the size that everybody here wears; fault: of its faceguard, so that it is held.
+  Q_INVOKABLE bool addSpare(const QString& serial, const QString& fault = {});
+  Q_INVOKABLE [[nodiscard]] QString wornBy(const QString& jersey) const;  // serial
+  Q_INVOKABLE [[nodiscard]] int holdsOf(const QString& serial) const;
 
  signals:
   void begun();
