@@ -86,47 +86,63 @@ PageFrame {
             }
         }
     }
-    Repeater {
-        model: page.showsMeant ? page.notices.meant : []
-        ListRow {
-            required property var modelData
-            objectName: "meant"
-            Layout.fillWidth: true
-            title: modelData.title
-            detail: modelData.detail
-            tagText: modelData.isWorn ? qsTr("On a head") : ""
-            tagTone: "stop"
-            onClicked: page.openUnit(modelData.unit)
+    Column {
+        id: meantRows
+        Layout.fillWidth: true
+        visible: page.showsMeant && page.notices.meant.length > 0
+        spacing: Theme.grid
+        Repeater {
+            model: page.showsMeant ? page.notices.meant.length : 0
+            ListRow {
+                id: meantRow
+                required property int index
+                readonly property var helmet: page.notices.meant[index] ?? ({ unit: "", title: "", detail: "", isWorn: false })
+                objectName: "meant"
+                width: meantRows.width
+                title: helmet.title
+                detail: helmet.detail
+                tagText: helmet.isWorn ? qsTr("On a head") : ""
+                tagTone: "stop"
+                onClicked: page.openUnit(meantRow.helmet.unit)
+            }
         }
     }
     Words { Layout.fillWidth: true; Layout.topMargin: Theme.gap; visible: page.notices.kept.length > 0; text: qsTr("Kept"); size: "head" }
-    Repeater {
-        model: page.notices.kept
-        ColumnLayout {
-            id: entry
-            required property var modelData
-            readonly property bool isOpened: page.opened === modelData.notice
-            Layout.fillWidth: true
-            spacing: Theme.grid
-            ListRow {
-                objectName: "kept"
-                Layout.fillWidth: true
-                title: entry.modelData.words
-                detail: entry.modelData.state
-                note: entry.modelData.scope
-                tone: entry.modelData.isOpen ? "stop" : "plain"
-                onClicked: page.opened = entry.isOpened ? "" : entry.modelData.notice
-            }
-            Repeater {
-                model: entry.isOpened ? entry.modelData.units : []
+    Column {
+        id: keptRows
+        Layout.fillWidth: true
+        spacing: Theme.grid
+        Repeater {
+            model: page.notices.kept.length
+            Column {
+                id: entry
+                required property int index
+                readonly property var kept: page.notices.kept[index] ?? ({ notice: "", words: "", scope: "", state: "", units: [], isOpen: false })
+                readonly property bool isOpened: page.opened.length > 0 && page.opened === kept.notice
+                width: keptRows.width
+                spacing: Theme.grid
                 ListRow {
-                    required property var modelData
-                    objectName: "stillHeld"
-                    Layout.fillWidth: true
-                    Layout.leftMargin: Theme.margin
-                    title: modelData.title
-                    detail: modelData.detail
-                    onClicked: page.openUnit(modelData.unit)
+                    objectName: "kept"
+                    width: entry.width
+                    title: entry.kept.words
+                    detail: entry.kept.state
+                    note: entry.kept.scope
+                    tone: entry.kept.isOpen ? "stop" : "plain"
+                    onClicked: page.opened = entry.isOpened ? "" : entry.kept.notice
+                }
+                Repeater {
+                    model: entry.isOpened ? entry.kept.units.length : 0
+                    ListRow {
+                        id: heldRow
+                        required property int index
+                        readonly property var helmet: entry.kept.units[index] ?? ({ unit: "", title: "", detail: "" })
+                        objectName: "stillHeld"
+                        x: Theme.margin
+                        width: entry.width - x
+                        title: helmet.title
+                        detail: helmet.detail
+                        onClicked: page.openUnit(heldRow.helmet.unit)
+                    }
                 }
             }
         }

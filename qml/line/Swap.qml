@@ -39,17 +39,15 @@ PageFrame {
             width: parent.width
             spacing: Theme.grid
             Words { Layout.fillWidth: true; text: qsTr("Comes off: %1").arg(page.swap.oldWords); bold: true }
-            Repeater {
-                model: page.swap.oldHolds
-                Words { required property string modelData; Layout.fillWidth: true; text: modelData; tone: "stop" }
-            }
+            Words { Layout.fillWidth: true; visible: text.length > 0; text: page.swap.oldHolds.join("\n"); tone: "stop" }
             ChipGrid {
                 objectName: "reasons"
                 Layout.fillWidth: true
                 visible: page.swap.reasons.length > 0
                 label: qsTr("Why? It goes on hold for that.")
                 mostColumns: 4
-                choices: page.swap.reasons
+                // Once touched, only the reason stays where there is little room, so that the spares come into view.
+                choices: page.phone && !page.swap.needsReason ? page.swap.reasons.filter(r => r.chosen) : page.swap.reasons
                 onChosen: name => page.swap.chooseReason(name)
             }
             TextEntry {
@@ -77,20 +75,29 @@ PageFrame {
         size: "head"
         text: page.swap.needsReason ? qsTr("Spares: touch the reason first") : qsTr("Touch the spare to give it now")
     }
-    Repeater {
-        model: page.swap.offers
-        ListRow {
-            required property var modelData
-            objectName: "spare-" + modelData.serial
-            Layout.fillWidth: true
-            title: modelData.title
-            detail: modelData.detail
-            tagText: modelData.isTryOn ? qsTr("%1, try on").arg(modelData.odds) : modelData.odds
-            tagTone: modelData.isTryOn ? "quiet" : "snug"
-            tagShape: modelData.isTryOn ? "hollow" : "dot"
-            enabled: !page.swap.needsReason && !page.swap.isBusy
-            opacity: enabled ? 1 : 0.55
-            onClicked: page.swap.take(modelData.unit)
+    // By number and in a column of its own: rows stay while others come and go, and no layout keeps one that is gone.
+    Column {
+        id: rows
+        Layout.fillWidth: true
+        visible: page.swap.offers.length > 0
+        spacing: Theme.grid
+        Repeater {
+            model: page.swap.offers.length
+            ListRow {
+                id: row
+                required property int index
+                readonly property var spare: page.swap.offers[index] ?? ({ unit: "", serial: "", title: "", detail: "", odds: "", isTryOn: false })
+                objectName: "spare-" + spare.serial
+                width: rows.width
+                title: spare.title
+                detail: spare.detail
+                tagText: spare.isTryOn ? qsTr("%1, try on").arg(spare.odds) : spare.odds
+                tagTone: spare.isTryOn ? "quiet" : "snug"
+                tagShape: spare.isTryOn ? "hollow" : "dot"
+                enabled: !page.swap.needsReason && !page.swap.isBusy
+                opacity: enabled ? 1 : 0.55
+                onClicked: page.swap.take(row.spare.unit)
+            }
         }
     }
     Notice { objectName: "none"; Layout.fillWidth: true; kind: "attention"; text: page.swap.none }
@@ -101,10 +108,7 @@ PageFrame {
             width: parent.width
             spacing: 4
             Words { Layout.fillWidth: true; text: qsTr("Not offered"); bold: true }
-            Repeater {
-                model: page.swap.notOffered
-                Words { required property string modelData; objectName: "not-offered"; Layout.fillWidth: true; text: modelData; tone: "quiet" }
-            }
+            Words { objectName: "notOffered"; Layout.fillWidth: true; text: page.swap.notOffered.join("\n"); tone: "quiet" }
         }
     }
 }

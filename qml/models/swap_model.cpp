@@ -72,13 +72,13 @@ QVariantList SwapModel::reasons() const {
     add(text(gear::code(point)), pointName(point));
   }
   add(QStringLiteral("fit"), tr("Does not fit"));
-  add(QStringLiteral("broken"), tr("Something broke"));
-  add(QStringLiteral("other"), tr("Another cause"));
+  add(QStringLiteral("broken"), tr("Broken"));
+  add(QStringLiteral("other"), tr("Other cause"));
   return list;
 }
 
 void SwapModel::chooseReason(const QString& name) {
-  m_reason = name;
+  m_reason = m_reason == name ? QString() : name;  // touched again: another reason
   m_trouble.clear();
   emit changed();
 }
