@@ -21,29 +21,26 @@ namespace snugline::tags {
 
 namespace {
 
-constexpr int kTagsMost = 4;  // ours: more do not stand before one camera
-
-// Bars apart from the rest: version 1.4 as Debian builds it ends the program when it meets the same bars twice, in two sizes of one picture
-// (an assertion in its comparison of results), so that they are looked for in one size only, and one at a time.
-SNUGLINE_ZXING_OPTIONS forBars(Patience patience) {
+// One tag a picture: version 1.4 as Debian builds it ends the program when it meets the same bars twice, in two sizes of one picture (an
+// assertion in its comparison of results). With one there is nothing to compare, and the next picture shows the next tag.
+SNUGLINE_ZXING_OPTIONS forReading(Patience patience) {
   using ZXing::BarcodeFormat;
   SNUGLINE_ZXING_OPTIONS options;
-  options.setFormats(BarcodeFormat::Code128 | BarcodeFormat::Code39);
+  options.setFormats(BarcodeFormat::DataMatrix | BarcodeFormat::QRCode | BarcodeFormat::Code128 | BarcodeFormat::Code39);
   options.setMaxNumberOfSymbols(1);
   options.setTryHarder(patience == Patience::much);
   options.setTryRotate(true);
-  options.setTryDownscale(false);
+  options.setTryDownscale(true);
   return options;
 }
 
-SNUGLINE_ZXING_OPTIONS forMatrices(Patience patience) {
+// Is there a tag that cannot be read? Asked only where none was.
+SNUGLINE_ZXING_OPTIONS forDamaged() {
   using ZXing::BarcodeFormat;
   SNUGLINE_ZXING_OPTIONS options;
   options.setFormats(BarcodeFormat::DataMatrix | BarcodeFormat::QRCode);
   options.setReturnErrors(true);
-  options.setMaxNumberOfSymbols(kTagsMost);
-  options.setTryHarder(patience == Patience::much);
-  options.setTryRotate(true);
+  options.setMaxNumberOfSymbols(1);
   options.setTryDownscale(true);
   return options;
 }
@@ -57,7 +54,7 @@ ReadTag tagOf(const ZXing::Result& found) {
 
 // Faint print in bad light: what lies between the darkest and the brightest few pixels is spread out, where that is little.
 constexpr int kFaintRange = 130, kLeastRange = 12;  // ours, of 255 steps
-constexpr int kShareLeftOut = 50;                   // one pixel in so many at either end may be a speck
+constexpr int kShareLeftOut = 400;                  // one pixel in so many at either end may be a speck
 
 std::optional<std::pair<int, int>> faintRange(const ZXing::ImageView& view) {
   std::array<int, 256> counts{};
@@ -94,9 +91,9 @@ std::vector<std::uint8_t> spreadOut(const ZXing::ImageView& view, std::pair<int,
 }
 
 void readInto(std::vector<ReadTag>& tags, const ZXing::ImageView& view, Patience patience) {
-  for (const ZXing::Result& found : ZXing::ReadBarcodes(view, forMatrices(patience))) tags.push_back(tagOf(found));
-  if (std::any_of(tags.begin(), tags.end(), [](const ReadTag& tag) { return !tag.isUnreadable; })) return;
-  for (const ZXing::Result& found : ZXing::ReadBarcodes(view, forBars(patience))) tags.push_back(tagOf(found));
+  for (const ZXing::Result& found : ZXing::ReadBarcodes(view, forReading(patience))) tags.push_back(tagOf(found));
+  if (!tags.empty()) return;
+  for (const ZXing::Result& found : ZXing::ReadBarcodes(view, forDamaged())) tags.push_back(tagOf(found));
 }
 
 int part(double share, int whole) { return std::clamp(static_cast<int>(std::lround(share * whole)), 0, whole); }
@@ -121,9 +118,6 @@ std::vector<ReadTag> readTags(const GreyView& picture, Region region, Patience p
   } catch (const std::exception&) {
     tags.clear();  // a picture that the library cannot bear is one without a tag
   }
-  // What can be read counts; a second, failing look at the same tag does not.
-  const bool isAnyRead = std::any_of(tags.begin(), tags.end(), [](const ReadTag& tag) { return !tag.isUnreadable; });
-  if (isAnyRead) std::erase_if(tags, [](const ReadTag& tag) { return tag.isUnreadable; });
   return tags;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: tags in a grey picture, by zxing-cpp (1.4 of Debian 12, and later ones, whose names differ: all of that stays in the .cpp). Only
 // Data Matrix, QR, Code 128 and Code 39 are looked for, and only in the part of the picture that is asked.
+// One tag of a picture is read; another one beside it in the next.
 // Text as gear::parseTag takes it: GS1 data begins with its symbology prefix (]d2 ]Q3 ]C1) and keeps its character 29; anything else is
 // UTF-8 as the tag says it. Errors: a picture that makes no sense is read as empty; no exception leaves it. Thread: any, one at a time.
 #pragma once
