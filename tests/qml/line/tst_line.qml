@@ -29,7 +29,6 @@ Item {
     Component { id: athlete; Athlete { shell: ground.shell; what: ground.athlete("88") } }
     Component { id: tape; Tape { shell: ground.shell; what: ground.athlete("57") } }
     Component { id: shelf; Shelf { shell: ground.shell; what: ground.athlete("57") } }
-    Component { id: swap; Swap { shell: ground.shell; what: ground.athlete("88") } }
     Component { id: guide; Guide { shell: ground.shell } }
     Component { id: verdict; Verdict { shell: ground.shell } }
 
@@ -91,54 +90,6 @@ Item {
             ground.shell.line.startWalk()
             show(turn)
             check("turn")
-        }
-
-        function named(parent: Item, name: string): var {
-            if (!parent.visible)
-                return null
-            if (parent.objectName === name)
-                return parent
-            for (let i = 0; i < parent.children.length; ++i) {
-                const found = named(parent.children[i], name)
-                if (found)
-                    return found
-            }
-            return null
-        }
-        function touch(name: string): void {
-            tryVerify(() => named(shown.item, name) !== null, 5000, "nothing named " + name)
-            const target = named(shown.item, name)
-            waitForRendering(glass, 300)
-            shown.item.scrollArea.reveal(target)
-            waitForRendering(glass, 100)
-            const sequence = touchEvent(target)
-            sequence.press(0, target).commit()
-            sequence.release(0, target).commit()
-        }
-
-        function test_a_swap_on_the_sideline_data(): var { return Layout.glasses() }
-        function test_a_swap_on_the_sideline(data: var): void {
-            set(data)
-            const old = ground.wornBy("88")
-            verify(old.length > 0)
-            verify(ground.addSpare("SPARE-2", "bare metal"))
-            show(swap)
-            check("no spare")
-            verify(named(shown.item, "none") !== null)
-            verify(ground.shell.swap.notOffered.some(w => w.indexOf("on hold") > 0), ground.shell.swap.notOffered.join("; "))
-            verify(ground.addSpare("SPARE-1"))
-            check("one spare")
-            compare(ground.shell.swap.offers.length, 1)
-            // Nothing is preselected: without a reason a touch on the spare does nothing.
-            touch("spare-SPARE-1")
-            compare(ground.wornBy("88"), old)
-            touch("chin-strap")
-            check("a reason")
-            touch("spare-SPARE-1")
-            tryVerify(() => ground.shell.guide.stage === "hair" || ground.shell.guide.title.length > 0)
-            compare(ground.wornBy("88"), "SPARE-1")
-            compare(ground.holdsOf(old), 1)
-            compare(ground.shell.guide.athleteId, ground.athlete("88"))
         }
 
         function test_every_question_of_a_first_fit_data(): var { return Layout.glasses() }
