@@ -8464,11 +8464,11 @@
         <translation>No ajusta</translation>
     </message>
     <message>
-        <source>Something broke</source>
-        <translation>Algo se rompió</translation>
+        <source>Broken</source>
+        <translation>Roto</translation>
     </message>
     <message>
-        <source>Another cause</source>
+        <source>Other cause</source>
         <translation>Otra causa</translation>
     </message>
     <message>
