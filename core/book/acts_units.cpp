@@ -84,8 +84,7 @@ UnitRecord asArrived(const Views& views, const Arrival& arrival) {
   if (isAway(unit)) unit.points = {};  // back from elsewhere: everything is open again
   for (gear::Point point : gear::kPoints) {
     const auto i = static_cast<std::size_t>(point);
-    if (arrival.points[i].state != gear::PointState::unseen)
-      unit.points[i] = season::PointSeenRecord{arrival.points[i], {}, arrival.isGroup};
+    if (arrival.points[i].state != gear::PointState::unseen) unit.points.see(point, {arrival.points[i], {}, arrival.isGroup});
   }
   return unit;
 }

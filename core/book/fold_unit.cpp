@@ -61,11 +61,10 @@ struct UnitFold {
   }
   void operator()(const PointsSeen& b) const {
     for (const auto& [point, finding] : b.points) {
-      auto& seen = record.points[static_cast<std::size_t>(point)];
       // "All seven sound" at one touch of a check never undoes a fault.
-      const bool isFault = seen && seen->finding.state == gear::PointState::fault;
+      const bool isFault = record.points.glance(point).state == gear::PointState::fault;
       if (isFault && b.isGroup && !b.check.empty() && finding.state == gear::PointState::sound) continue;
-      seen = season::PointSeenRecord{finding, stampOf(fact), b.isGroup};
+      record.points.see(point, {finding, stampOf(fact), b.isGroup});
     }
   }
   void operator()(const UnitHeld& b) const {

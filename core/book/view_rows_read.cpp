@@ -184,7 +184,7 @@ void unit(Reader& in, season::UnitRecord& r, UnitNotes& notes) {
     seen.finding.what = each.textOr("what");
     seen.isInGroup = each.flag("group");
     seen.stamp = stamp(each, "stamp");
-    r.points[static_cast<std::size_t>(point)] = std::move(seen);
+    r.points.see(point, std::move(seen));
   });
   in.objects("holds", [&](Reader& each) {
     season::HoldRecord hold;

@@ -121,8 +121,8 @@ void Collector::heldOrAway(const UnitRecord& unit) {
 
 void Collector::faults(const UnitRecord& unit) {
   for (gear::Point point : gear::kPoints) {
+    if (unit.points.glance(point).state != gear::PointState::fault) continue;
     const auto& seen = unit.points[static_cast<std::size_t>(point)];
-    if (!seen || seen->finding.state != gear::PointState::fault) continue;
     DueReason& reason = addAtOnce(DueKind::unitFault, dayOf(seen->stamp.at));
     reason.point = point;
     reason.text = seen->finding.what;
@@ -315,15 +315,16 @@ void Collector::points() {
   const UnitRecord* unit = m_standing.unit;
   if (unit == nullptr) return;
   for (gear::Point point : gear::kPoints) {
-    const auto& seen = unit->points[static_cast<std::size_t>(point)];
+    const auto& seen = unit->points.glance(point);
     Day since = dayOf(unit->received.at);
-    if (seen && seen->finding.state == gear::PointState::fault) continue;
-    if (seen && seen->finding.state == gear::PointState::sound && isSeen(m_context, seen->stamp.at)) {
+    if (seen.state == gear::PointState::fault) continue;
+    if (seen.state == gear::PointState::sound && isSeen(m_context, seen.at())) {
       const EndedCheck* look = m_standing.look;
       // A check left open calls for all of it again and says so itself.
       if (look == nullptr || look->verdict != fit::Verdict::fits) continue;
       const Day lookDay = dayOf(look->stamp.at);
-      if (dayOf(seen->stamp.at) >= lookDay || isAfter(seen->stamp, Stamp{{}, {}, look->check})) continue;
+      const auto isWrittenAfter = [&] { return isAfter(unit->points[static_cast<std::size_t>(point)]->stamp, Stamp{{}, {}, look->check}); };
+      if (dayOf(seen.at()) >= lookDay || isWrittenAfter()) continue;
       since = lookDay;
     }
     const bool isBarred = !unit->isInService && gear::isNeededForService(point);

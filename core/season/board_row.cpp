@@ -105,10 +105,9 @@ void drawStrip(DueRow& row, const DueContext& context, const Standing& standing)
   }
   if (standing.unit == nullptr) return;
   for (std::size_t i = 0; i < gear::kPointCount; ++i) {
-    const auto& seen = standing.unit->points[i];
-    if (!seen) continue;
-    const bool counts = seen->finding.state == gear::PointState::fault || isSeen(context, seen->stamp.at);
-    row.points[i] = counts ? seen->finding.state : gear::PointState::unseen;
+    const auto& seen = standing.unit->points.glance(gear::kPoints[i]);
+    const bool counts = seen.state == gear::PointState::fault || isSeen(context, seen.at());
+    row.points[i] = counts ? seen.state : gear::PointState::unseen;
   }
 }
 

@@ -22,6 +22,7 @@
 #include "core/season/code_hash.h"
 #include "core/season/notice_record.h"
 #include "core/season/phone_record.h"
+#include "core/season/points_seen.h"
 #include "core/season/privacy_record.h"
 #include "core/season/stamp.h"
 
@@ -125,12 +126,6 @@ struct HoldRecord {
   std::string notice{};  // fact of the maker's notice that it stands for
   friend bool operator==(const HoldRecord&, const HoldRecord&) = default;
 };
-struct PointSeenRecord {
-  gear::PointFinding finding;
-  Stamp stamp;
-  bool isInGroup = false;
-  friend bool operator==(const PointSeenRecord&, const PointSeenRecord&) = default;
-};
 struct LabelRecord {
   gear::Label label;
   Stamp stamp;
@@ -148,7 +143,7 @@ struct UnitRecord {
   std::vector<LabelRecord> labels;  // oldest first; the last one counts
   bool isLabelMissing = false;
   bool isLabelDisputed = false;  // two readings that differ, from different devices, unsettled
-  std::array<std::optional<PointSeenRecord>, gear::kPointCount> points;
+  SeenPoints points;
   std::vector<HoldRecord> holds;      // open ones
   std::vector<std::string> athletes;  // paired now; more than one is an open question
   std::vector<AirEvent> air;          // oldest first

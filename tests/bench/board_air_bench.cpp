@@ -84,7 +84,8 @@ Views team(int athletes) {
       check.stamp = stampAt(dayOf(2026, 8, 3).plus(week * 7 + i % 5 - (week == 10 ? 2 : 0)), ++n);
       athlete.checks.push_back(check);
     }
-    for (auto& point : unit.points) point = PointSeenRecord{{gear::PointState::sound, {}}, stampAt(dayOf(2026, 10, 14), ++n), true};
+    for (const gear::Point point : gear::kPoints)
+      unit.points.see(point, {{gear::PointState::sound, {}}, stampAt(dayOf(2026, 10, 14), ++n), true});
     views.units.emplace(unit.id, std::move(unit));
     views.athletes.emplace(athlete.id, std::move(athlete));
   }

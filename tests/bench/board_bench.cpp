@@ -69,7 +69,8 @@ Views team(int athletes) {
       check.stamp = stampAt(dayOf(2026, 8, 3).plus(week * 7 + i % 5 - (week == 10 ? 2 : 0)), ++n);
       athlete.checks.push_back(check);
     }
-    for (auto& point : unit.points) point = PointSeenRecord{{gear::PointState::sound, {}}, stampAt(dayOf(2026, 10, 14), ++n), true};
+    for (gear::Point point : gear::kPoints)
+      unit.points.see(point, {{gear::PointState::sound, {}}, stampAt(dayOf(2026, 10, 14), ++n), true});
     if (i % 20 == 0)
       unit.holds = {{"abcdefghijklm:" + std::to_string(++n), "liner", "does not hold air", false, stampAt(dayOf(2026, 10, 13), n)}};
     if (i % 10 == 3) athlete.hairChanged = stampAt(dayOf(2026, 10, 13), ++n);

@@ -140,12 +140,12 @@ TEST_CASE("Nothing goes into service held, away, unseen, at fault or without a l
   };
   CHECK(why([](auto& u) { u.holds = {{"d:9", "other", "", false, {}}}; }) == rule::kUnitHeld);
   CHECK(why([](auto& u) { u.place = season::UnitPlace::sentOut; }) == rule::kUnitAway);
-  CHECK(why([](auto& u) { u.points[1].reset(); }) == rule::kPointUnseen);
-  CHECK(why([](auto& u) { u.points[5]->finding.state = gear::PointState::fault; }) == rule::kPointFault);
+  CHECK(why([](auto& u) { u.points.forget(gear::Point::warningLabel); }) == rule::kPointUnseen);
+  CHECK(why([](auto& u) { u.points.see(gear::Point::liner, {{gear::PointState::fault, {}}, {}, false}); }) == rule::kPointFault);
   CHECK(why([](auto& u) { u.isLabelMissing = true; }) == rule::kLabelMissing);
   CHECK(why([](auto& u) { u.isLabelDisputed = true; }) == rule::kLabelDisputed);
   CHECK(why([](auto& u) { u.labels.clear(); }) == rule::kLabelUnknown);
-  CHECK(why([](auto& u) { u.points[5].reset(); }).empty());
+  CHECK(why([](auto& u) { u.points.forget(gear::Point::liner); }).empty());
   const DeskWorld world;
   CHECK(move(world.views, world.unitId, "moon", "").error().code == ErrorCode::unknownWord);
 }

@@ -26,7 +26,7 @@ TEST_CASE("Points are counted as last seen over all helmets but those retired or
     UnitRecord unit = base;
     unit.id = id;
     unit.place = place;
-    if (shell) unit.points[static_cast<std::size_t>(gear::Point::shell)] = PointSeenRecord{{*shell, {}}, {}, false};
+    if (shell) unit.points.see(gear::Point::shell, {{*shell, {}}, {}, false});
     world.views.units[id] = unit;
   };
   add("a", gear::PointState::sound);

@@ -92,7 +92,7 @@ TEST_CASE("No look is due after the season, and no weekly look before it") {
 
 TEST_CASE("A point that was never seen is due within a week of the helmet's arrival") {
   SmallWorld world;
-  world.unit().points[static_cast<std::size_t>(gear::Point::liner)].reset();
+  world.unit().points.forget(gear::Point::liner);
   const DueRow row = world.row();
   checkReason(row, DueKind::pointUnseen, Lane::weekly, dayOf(2026, 7, 20), dayOf(2026, 7, 27));
   CHECK(find(row, DueKind::pointUnseen)->point == gear::Point::liner);
@@ -101,15 +101,14 @@ TEST_CASE("A point that was never seen is due within a week of the helmet's arri
 
 TEST_CASE("A point that the last look left out is due within a week of that look") {
   SmallWorld world;
-  auto& seen = world.unit().points[static_cast<std::size_t>(gear::Point::hardware)];
-  seen->stamp = {at(dayOf(2026, 10, 11)), "d:2", "d:90", 90};
+  world.unit().points.see(gear::Point::hardware, {{gear::PointState::sound, {}}, {at(dayOf(2026, 10, 11)), "d:2", "d:90", 90}, true});
   checkReason(world.row(), DueKind::pointUnseen, Lane::weekly, dayOf(2026, 10, 12), dayOf(2026, 10, 19));
 }
 
 TEST_CASE("A helmet that was never put in service for want of a needed point is not worn") {
   SmallWorld world;
   world.unit().isInService = false;
-  world.unit().points[static_cast<std::size_t>(gear::Point::shell)].reset();
+  world.unit().points.forget(gear::Point::shell);
   CHECK(find(world.row(), DueKind::pointUnseen)->lane == Lane::doNotWear);
 }
 
@@ -131,8 +130,7 @@ TEST_CASE("A held helmet is not worn, and one that the athlete still has comes f
 
 TEST_CASE("A fault of a point keeps the helmet off even when its date lies ahead") {
   SmallWorld world;
-  world.unit().points[static_cast<std::size_t>(gear::Point::shell)] =
-      PointSeenRecord{{gear::PointState::fault, "crack"}, world.stamp(kToday.plus(3)), false};
+  world.unit().points.see(gear::Point::shell, {{gear::PointState::fault, "crack"}, world.stamp(kToday.plus(3)), false});
   const DueRow row = world.row();
   checkReason(row, DueKind::unitFault, Lane::doNotWear, kToday, kToday);
   CHECK(row.points[static_cast<std::size_t>(gear::Point::shell)] == gear::PointState::fault);

@@ -173,7 +173,7 @@ TEST_CASE("A helmet is left out that is held, away, out of service, faulty, or m
   unit.isInService = false;
   CHECK(bar() == UnitBar::notInService);
   unit = sound;
-  unit.points[2] = PointSeenRecord{{gear::PointState::fault, "crack"}, unit.received, false};
+  unit.points.see(gear::Point::shell, {{gear::PointState::fault, "crack"}, unit.received, false});
   CHECK(bar() == UnitBar::faultOpen);
   unit = sound;
   unit.isLabelMissing = true;

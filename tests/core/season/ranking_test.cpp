@@ -21,7 +21,7 @@ void disturb(SmallWorld& world, const std::string& athleteId, const std::string&
   if (flip(8)) unit.holds = {{"h:1", "shell", "crack", flip(50), world.stamp(day())}};
   if (flip(5)) unit.isLabelMissing = true;
   if (flip(10)) unit.labels[0].label = {gear::LabelKind::recertification, 2024, day().plus(-730), "x"};
-  if (flip(10)) unit.points[*rc::gen::inRange<std::size_t>(0, 7)].reset();
+  if (flip(10)) unit.points.forget(gear::kPoints[*rc::gen::inRange<std::size_t>(0, 7)]);
   if (flip(10)) athlete.hairChanged = world.stamp(day());
   if (flip(5)) athlete.units.clear();
   if (flip(5)) athlete.tapes.clear();

@@ -59,7 +59,7 @@ struct SeasonWorld {
     unit.received = stampOn(dayOf(2026, 5, 1));
     unit.isInService = true;
     unit.labels = {{{gear::LabelKind::recertification, labelYear, std::nullopt, {}}, unit.received}};
-    for (auto& point : unit.points) point = PointSeenRecord{{gear::PointState::sound, {}}, unit.received, false};
+    for (const gear::Point point : gear::kPoints) unit.points.see(point, {{gear::PointState::sound, {}}, unit.received, false});
     const std::string id = unit.id;
     return views.units.emplace(id, std::move(unit)).first->second;
   }
@@ -101,8 +101,8 @@ struct SeasonWorld {
     for (int i = 0; i < helmets; ++i) {
       UnitRecord& unit = world.addUnit(world.between(0, 2), sizes[world.between(0, 10)], world.oneIn(25) ? 2023 : 2026);
       if (world.oneIn(30)) unit.holds = {{"d:9", "liner", "torn", false, unit.received}};
-      for (auto& point : unit.points)
-        if (world.oneIn(12)) point.reset();
+      for (const gear::Point point : gear::kPoints)
+        if (world.oneIn(12)) unit.points.forget(point);
       const gear::Label made{gear::LabelKind::makersMark, world.between(2019, 2025), std::nullopt, {}};
       unit.labels.insert(unit.labels.begin(), {made, unit.received});
       shelf.push_back(unit.id);

@@ -91,7 +91,7 @@ struct SmallWorld {
     return athlete().checks.back();
   }
   void seePoints(Day day) {
-    for (auto& point : unit().points) point = PointSeenRecord{{gear::PointState::sound, {}}, stamp(day), true};
+    for (gear::Point point : gear::kPoints) unit().points.see(point, {{gear::PointState::sound, {}}, stamp(day), true});
   }
   SaidRecord& said(Day day) {
     SaidRecord record;

@@ -62,7 +62,7 @@ TEST_CASE("A helmet that is held, away, out of service, at fault, said broken or
   world.add("held", "M").holds = {{"d:30", "shell", "crack", false, world.stamp(kToday)}};
   world.add("away", "M").place = UnitPlace::repair;
   world.add("new", "M").isInService = false;
-  world.add("fault", "M").points[4] = PointSeenRecord{{gear::PointState::fault, "bare metal"}, world.stamp(kToday), false};
+  world.add("fault", "M").points.see(gear::Point::faceguard, {{gear::PointState::fault, "bare metal"}, world.stamp(kToday), false});
   world.add("lapsed", "M").labels = {{{gear::LabelKind::recertification, 2024, std::nullopt, {}}, world.stamp(kToday)}};
   world.add("missing", "M").isLabelMissing = true;
   world.add("gone", "M").place = UnitPlace::retired;
