@@ -311,6 +311,7 @@ bool Gallery::walk(const QString& only) {
   settle();
   if (only == QLatin1String("first")) firstScreens();
   if (only == QLatin1String("people")) peopleScreens();
+  if (only == QLatin1String("gear")) gearScreens();
   if (!only.isEmpty()) return m_isGood;
   lineScreens();
   fitScreens();
@@ -318,6 +319,7 @@ bool Gallery::walk(const QString& only) {
   airScreens();
   gaugeScreens();
   otherScreens();
+  gearScreens();
   sayScreens();
   peopleScreens();
   return m_isGood;

@@ -39,6 +39,7 @@ class Gallery {
   bool setCode();
   void airScreens();
   void gaugeScreens();
+  void gearScreens();
   void press(const char* name);
   void showBook(const char* page);
   void scrollTo(const char* name);

@@ -125,7 +125,7 @@ int main(int argc, char** argv) {
                                 QStringLiteral("percent"), QString::number(Look().textPercent));
   const QCommandLineOption language(QStringLiteral("language"), QCoreApplication::translate("demo", "Language of the pictures, en or es."),
                                     QStringLiteral("language"), Look().language);
-  const QCommandLineOption only(QStringLiteral("only"), QCoreApplication::translate("demo", "Only the pictures of people, or of first."),
+  const QCommandLineOption only(QStringLiteral("only"), QCoreApplication::translate("demo", "Only the pictures of people, gear, or first."),
                                 QStringLiteral("part"));
   parser.addOptions({only, gallery, book, size, theme, text, language});
   parser.process(application);

@@ -19,12 +19,18 @@ Item {
     signal chosen(string name)
 
     function buttonAt(index: int): Item { return buttons.itemAt(index) as Item }
+    // Of the check that a chosen one shows: a single word needs it kept free, so that choosing breaks no word; others wrap between words.
+    function room(button: BigButton): real {
+        const check = 28 * Math.min(Theme.textScale, 1.6) + Theme.grid
+        const isOneWord = button.text.length < 7 || !button.text.includes(" ")
+        return button.checked === isOneWord ? 0 : isOneWord ? check : -check
+    }
     function measure(): void {
         let most = 0
         for (let i = 0; i < buttons.count; ++i) {
             const button = buttons.itemAt(i) as BigButton
             if (button)
-                most = Math.max(most, button.naturalWidth + (button.checked ? 0 : 28 * Math.min(Theme.textScale, 1.6) + Theme.grid))   // with the room of the check, so that choosing moves nothing
+                most = Math.max(most, button.naturalWidth + room(button))
         }
         widest = most
     }
