@@ -312,6 +312,7 @@ bool Gallery::walk(const QString& only) {
   if (only == QLatin1String("first")) firstScreens();
   if (only == QLatin1String("people")) peopleScreens();
   if (only == QLatin1String("gear")) gearScreens();
+  if (only == QLatin1String("phone")) phoneScreens();
   if (!only.isEmpty()) return m_isGood;
   lineScreens();
   fitScreens();
@@ -320,18 +321,20 @@ bool Gallery::walk(const QString& only) {
   gaugeScreens();
   otherScreens();
   gearScreens();
+  phoneScreens();
   sayScreens();
   peopleScreens();
   return m_isGood;
 }
 
-bool writeGallery(app::Composition& composition, ports::MemoryGauge& gauge, const QString& folder, QSize size, const QString& only) {
+bool writeGallery(app::Composition& composition, ports::MemoryGauge& gauge, const QString& folder, QSize size, const QString& only,
+                  app::Composition* pocket) {
   const QDir target(folder);
   if (!target.mkpath(QStringLiteral("."))) {
     std::fprintf(stderr, "Gallery: cannot make the folder %s.\n", qPrintable(folder));
     return false;
   }
-  return Gallery(composition, gauge, target, size).walk(only);
+  return Gallery(composition, gauge, pocket, target, size).walk(only);
 }
 
 }  // namespace snugline::demo

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
-// The pictures of helmets and their life: a spare on the sideline, one helmet's page, a maker's notice, labels, an athlete's phone.
+// The pictures of helmets and their life: a spare on the sideline, one helmet's page, a maker's notice.
 #include <algorithm>
 
 #include "demo/fakes/gallery_walk.h"
 #include "platform/app/composition.h"
 #include "qml/models/notice_model.h"
-#include "qml/models/phones_model.h"
 #include "qml/models/shell.h"
 #include "qml/models/unit_page.h"
 #include "qml/models/units_model.h"
@@ -39,15 +38,6 @@ void Gallery::gearScreens() {
   settle();
   scrollTo("preview");
   shoot(QStringLiteral("notice-preview"));
-  showBook("sharing");
-  shoot(QStringLiteral("sharing"));
-  if (models::PhonesModel* phones = m_composition.shell().phones(); phones != nullptr && !wearer.isEmpty()) {
-    showBook("phone");
-    phones->open(wearer);
-    shoot(QStringLiteral("phone-none"));
-    phones->invite();
-    if (until([phones] { return !phones->matrix().isEmpty(); }, "a join code")) shoot(QStringLiteral("phone-code"));
-  }
 }
 
 }  // namespace snugline::demo

@@ -18,8 +18,8 @@ namespace snugline::demo {
 
 class Gallery {
  public:
-  Gallery(app::Composition& composition, ports::MemoryGauge& gauge, const QDir& folder, QSize size)
-      : m_composition(composition), m_gauge(gauge), m_folder(folder), m_size(size) {}
+  Gallery(app::Composition& composition, ports::MemoryGauge& gauge, app::Composition* pocket, const QDir& folder, QSize size)
+      : m_composition(composition), m_gauge(gauge), m_pocket(pocket), m_folder(folder), m_size(size) {}
   bool walk(const QString& only);
 
  private:
@@ -40,6 +40,8 @@ class Gallery {
   void airScreens();
   void gaugeScreens();
   void gearScreens();
+  void phoneScreens();
+  void shootPhone(const QString& name);
   void press(const char* name);
   void showBook(const char* page);
   void scrollTo(const char* name);
@@ -52,6 +54,7 @@ class Gallery {
 
   app::Composition& m_composition;
   ports::MemoryGauge& m_gauge;
+  app::Composition* m_pocket;  // an athlete's own phone; may be none
   QDir m_folder;
   QSize m_size;
   QString m_screen;  // what should be shown

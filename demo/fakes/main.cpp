@@ -47,6 +47,7 @@ class DemoApp {
     app::Places places;
     places.book = book;
     places.choices = choices;
+    if (isEmpty) places.phone = folder.filePath(QStringLiteral("own-phone"));
     places.ifMissing.name = "Demo";
     places.ifMissing.season = "2026";
     if (!isEmpty && !QFile::exists(places.book) && !makeBook(places.book, options)) {
@@ -97,7 +98,20 @@ bool writePictures(const QString& target, const QList<QSize>& sizes, const Look&
       demo.composition()->choices().setTextPercent(look.textPercent);
       demo.composition()->choices().setLanguage(look.language);
       demo.composition()->choices().setSayLanguage(look.language);
-      isGood = demo::writeGallery(*demo.composition(), demo.gauge(), target, size, isEmpty ? first : only) && isGood;
+      const QTemporaryDir pocketFolder;
+      const QDir inPocket(pocketFolder.path());
+      std::unique_ptr<DemoApp> pocket;
+      if (!isEmpty && (only.isEmpty() || only == QLatin1String("phone")))
+        pocket = std::make_unique<DemoApp>(inPocket, inPocket.filePath(QStringLiteral("own.snugbook")), QString(), true, true);
+      if (pocket && pocket->composition() != nullptr) {
+        pocket->composition()->choices().setTheme(look.theme);
+        pocket->composition()->choices().setTextPercent(look.textPercent);
+        pocket->composition()->choices().setLanguage(look.language);
+        pocket->composition()->choices().setSayLanguage(look.language);
+      }
+      isGood = demo::writeGallery(*demo.composition(), demo.gauge(), target, size, isEmpty ? first : only,
+                                  pocket ? pocket->composition() : nullptr) &&
+               isGood;
     }
   }
   return isGood;
@@ -125,7 +139,8 @@ int main(int argc, char** argv) {
                                 QStringLiteral("percent"), QString::number(Look().textPercent));
   const QCommandLineOption language(QStringLiteral("language"), QCoreApplication::translate("demo", "Language of the pictures, en or es."),
                                     QStringLiteral("language"), Look().language);
-  const QCommandLineOption only(QStringLiteral("only"), QCoreApplication::translate("demo", "Only the pictures of people, gear, or first."),
+  const QCommandLineOption only(QStringLiteral("only"),
+                                QCoreApplication::translate("demo", "Only the pictures of people, gear, phone, or first."),
                                 QStringLiteral("part"));
   parser.addOptions({only, gallery, book, size, theme, text, language});
   parser.process(application);

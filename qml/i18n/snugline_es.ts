@@ -7121,8 +7121,8 @@
         <translation>Idioma de las imágenes, en o es.</translation>
     </message>
     <message>
-        <source>Only the pictures of people, gear, or first.</source>
-        <translation>Solo las imágenes de people, gear, o de first.</translation>
+        <source>Only the pictures of people, gear, phone, or first.</source>
+        <translation>Solo las imágenes de people, gear, phone o de first.</translation>
     </message>
 </context>
 <context>

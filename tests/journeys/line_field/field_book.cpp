@@ -129,6 +129,7 @@ void makeColdBook(const std::string& folder) {
   const auto sheet = must(gear::readSheetFile(SNUGLINE_SOURCE_DIR "/demo/data/sheets/alder-a1.json"), "sheet");
   make.put(must(book::adoptSheet(book->views(), sheet), "sheet"), "sheet");
   make.sheet = sheet.hash;
+  make.put({{"", book::PersonAdded{"Kim Parr", "KP", "trainer"}}}, "person");
   book::PracticeSet practice;
   practice.seasonStart = kToday.plus(-40);
   practice.seasonEnd = kToday.plus(40);
