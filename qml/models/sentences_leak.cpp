@@ -7,51 +7,36 @@
 #include "core/season/season_air.h"
 #include "sentences_air.h"
 #include "sentences_gear.h"
+#include "why_parts.h"
 
 namespace snugline::models {
 
 namespace {
 
-struct LeakWords {
-  Q_DECLARE_TR_FUNCTIONS(AirWhy)
-};
+using namespace why;
 
-QVariantMap line(const QString& name, const QString& value, const QString& how = {}) {
-  return {{QStringLiteral("name"), name}, {QStringLiteral("value"), value}, {QStringLiteral("how"), how}};
-}
-QString shown(double pa, UnitSystem units) {
-  return PlainWords::text(print(Pressure{std::llround(pa)}, units)).replace(QLatin1Char('-'), QStringLiteral("\u2212"));
-}
-// From where there is no warmth, as the ratio of the gas law needs it.
-QString warmth(std::int64_t mk, UnitSystem units) {
-  const double kelvin = static_cast<double>(mk) / 1000.0;
-  return units == UnitSystem::metric ? LeakWords::tr("%1 K").arg(kelvin, 0, 'f', 1) : LeakWords::tr("%1 °R").arg(kelvin * 1.8, 0, 'f', 1);
-}
+QString shown(double pa, UnitSystem units) { return plain(Pressure{std::llround(pa)}, units); }
 QString carrying(const season::AirEvent& event, UnitSystem units) {
   const std::int64_t ambient = event.climate.ambientPa != 0 ? event.climate.ambientPa : air::kStandardAtmosphere.pa;
-  return LeakWords::tr("(%1 + %2) × %3 / %4 − %5", "gauge, ambient, kelvin of 20 C, kelvin then, one standard atmosphere")
+  return WhyWords::tr("(%1 + %2) × %3 / %4 − %5", "gauge, ambient, kelvin of 20 C, kelvin then, one standard atmosphere")
       .arg(shown(static_cast<double>(event.gauge->pa), units), shown(static_cast<double>(ambient), units),
-           warmth(air::kReferenceTemperature.mk, units), warmth(event.climate.temperatureMk, units),
+           fromZero(air::kReferenceTemperature, units), fromZero(Temperature::millikelvin(event.climate.temperatureMk), units),
            shown(static_cast<double>(air::kStandardAtmosphere.pa), units));
 }
 QString whyLeft(air::LeftOut why) {
   switch (why) {
     case air::LeftOut::notInOrder:
-      return LeakWords::tr("Left out: older than one before it");
+      return WhyWords::tr("Left out: older than one before it");
     case air::LeftOut::beforeRefill:
-      return LeakWords::tr("Left out: older than the last filling");
+      return WhyWords::tr("Left out: older than the last filling");
     case air::LeftOut::notBelieved:
-      return LeakWords::tr("Left out: no weather was noted with it");
+      return WhyWords::tr("Left out: no weather was noted with it");
     case air::LeftOut::onlyOne:
-      return LeakWords::tr("Left out: alone since a filling");
+      return WhyWords::tr("Left out: alone since a filling");
     case air::LeftOut::beyondTheMost:
-      return LeakWords::tr("Left out: too long ago");
+      return WhyWords::tr("Left out: too long ago");
   }
   return {};
-}
-
-QVariantMap part(const QString& title, const QVariantList& lines, const QString& tone = {}) {
-  return {{QStringLiteral("title"), title}, {QStringLiteral("lines"), lines}, {QStringLiteral("tone"), tone}};
 }
 
 }  // namespace
@@ -65,7 +50,7 @@ QVariantMap leakWhy(const season::Views& views, const season::UnitRecord& unit, 
   const Pressure allowance = sheet != nullptr && sheet->leakPerWeek.pa > 0 ? sheet->leakPerWeek : air::kLeakAllowanceUnsaid;
   QVariantMap why;
   QVariantList parts;
-  why.insert(QStringLiteral("title"), LeakWords::tr("Why: %1 air", "of a bladder").arg(PlainWords::sentenceCase(MarkWords::port(port))));
+  why.insert(QStringLiteral("title"), WhyWords::tr("Why: %1 air", "of a bladder").arg(PlainWords::sentenceCase(MarkWords::port(port))));
   why.insert(QStringLiteral("sentence"), AirWords::leak(leak, allowance, units));
   why.insert(QStringLiteral("tone"), leak.isLeaking ? QStringLiteral("see") : QStringLiteral("plain"));
 
@@ -77,19 +62,18 @@ QVariantMap leakWhy(const season::Views& views, const season::UnitRecord& unit, 
     const QString raw = shown(static_cast<double>(event.gauge->pa), units);
     const QString how = i + 1 == leak.readings.size()         ? carrying(event, units)
                         : event.kind == season::AirKind::read ? QString()
-                                                              : LeakWords::tr("Filled or let out just before: a new run begins here");
-    carried << line(LeakWords::tr("%1: %2", "a day, a pressure").arg(PlainWords::day(dayOf(one.at), today), raw), shown(one.pa, units),
-                    how);
+                                                              : WhyWords::tr("Filled or let out just before: a new run begins here");
+    carried << line(WhyWords::tr("%1: %2", "a day, a pressure").arg(PlainWords::day(dayOf(one.at), today), raw), shown(one.pa, units), how);
   }
   for (const air::LeftOutReading& left : leak.leftOut) {
     const season::AirEvent& event = *recent.events[left.index];
     if (!event.gauge) continue;
-    carried << line(LeakWords::tr("%1: %2", "a day, a pressure")
+    carried << line(WhyWords::tr("%1: %2", "a day, a pressure")
                         .arg(PlainWords::day(dayOf(event.stamp.at), today), shown(static_cast<double>(event.gauge->pa), units)),
                     QStringLiteral("\u2013"), whyLeft(left.why));
   }
-  parts << part(units == UnitSystem::metric ? LeakWords::tr("Each reading, carried to 20 °C at sea level")
-                                            : LeakWords::tr("Each reading, carried to 68 °F at sea level"),
+  parts << part(units == UnitSystem::metric ? WhyWords::tr("Each reading, carried to 20 °C at sea level")
+                                            : WhyWords::tr("Each reading, carried to 68 °F at sea level"),
                 carried);
 
   if (leak.hasSlope) {
@@ -97,27 +81,27 @@ QVariantMap leakWhy(const season::Views& views, const season::UnitRecord& unit, 
     for (const air::LeakRun& run : leak.runs) pairs += static_cast<qlonglong>(run.count * (run.count - 1) / 2);
     QVariantList slope;
     const QString howSlope = leak.runs.size() == 1
-                                 ? LeakWords::tr("The middle one of the slopes of all %1 pairs (Theil 1950, Sen 1968).").arg(pairs)
-                                 : LeakWords::tr("The middle one of the slopes of all %1 pairs within %2 runs (Theil 1950, Sen 1968).")
+                                 ? WhyWords::tr("The middle one of the slopes of all %1 pairs (Theil 1950, Sen 1968).").arg(pairs)
+                                 : WhyWords::tr("The middle one of the slopes of all %1 pairs within %2 runs (Theil 1950, Sen 1968).")
                                        .arg(pairs)
                                        .arg(static_cast<qlonglong>(leak.runs.size()));
-    slope << line(LeakWords::tr("A week"), shown(leak.paPerWeek, units), howSlope);
+    slope << line(WhyWords::tr("A week"), shown(leak.paPerWeek, units), howSlope);
     if (leak.hasInterval)
-      slope << line(LeakWords::tr("95 % interval"), LeakWords::tr("%1 to %2").arg(shown(leak.low, units), shown(leak.high, units)),
-                    LeakWords::tr("By the ranks of the slopes (Sen 1968)."));
-    parts << part(LeakWords::tr("The slope"), slope, QStringLiteral("info"));
+      slope << line(WhyWords::tr("95 % interval"), WhyWords::tr("%1 to %2").arg(shown(leak.low, units), shown(leak.high, units)),
+                    WhyWords::tr("By the ranks of the slopes (Sen 1968)."));
+    parts << part(WhyWords::tr("The slope"), slope, QStringLiteral("info"));
   }
   QVariantList judged;
-  judged << line(LeakWords::tr("Loss that is allowed in a week"), shown(static_cast<double>(allowance.pa), units),
-                 !leak.hasInterval ? LeakWords::tr("Nothing is called a leak without an interval.")
-                 : leak.isLeaking  ? LeakWords::tr("All of the interval loses more than that.")
-                                   : LeakWords::tr("Not all of the interval loses more than that."));
-  parts << part(sheet == nullptr ? LeakWords::tr("No model sheet") : PlainWords::text(sheet->name), judged,
+  judged << line(WhyWords::tr("Loss that is allowed in a week"), shown(static_cast<double>(allowance.pa), units),
+                 !leak.hasInterval ? WhyWords::tr("Nothing is called a leak without an interval.")
+                 : leak.isLeaking  ? WhyWords::tr("All of the interval loses more than that.")
+                                   : WhyWords::tr("Not all of the interval loses more than that."));
+  parts << part(sheet == nullptr ? WhyWords::tr("No model sheet") : PlainWords::text(sheet->name), judged,
                 leak.isLeaking ? QStringLiteral("see") : QString());
   why.insert(QStringLiteral("parts"), parts);
   why.insert(QStringLiteral("advice"), leak.isLeaking
-                                           ? LeakWords::tr("Fill it, see the marks again, and look at the valve and the bladder. What "
-                                                           "goes on losing air needs a repair by the maker's instructions.")
+                                           ? WhyWords::tr("Fill it, see the marks again, and look at the valve and the bladder. What "
+                                                          "goes on losing air needs a repair by the maker's instructions.")
                                            : QString());
   why.insert(QStringLiteral("caution"), GuideWords::caution(sheet));
   return why;

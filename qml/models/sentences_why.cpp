@@ -8,37 +8,16 @@
 #include "core/season/season_air.h"
 #include "sentences_air.h"
 #include "sentences_gear.h"
+#include "why_parts.h"
 
 namespace snugline::models {
 
 namespace {
 
+using namespace why;
 using season::AirEvent;
 using season::Climate;
 
-struct WhyWords {
-  Q_DECLARE_TR_FUNCTIONS(AirWhy)
-};
-
-constexpr double kMillikelvin = 1000.0;
-
-QVariantMap line(const QString& name, const QString& value, const QString& how = {}) {
-  return {{QStringLiteral("name"), name}, {QStringLiteral("value"), value}, {QStringLiteral("how"), how}};
-}
-QVariantMap part(const QString& title, const QVariantList& lines, const QString& tone = {}) {
-  return {{QStringLiteral("title"), title}, {QStringLiteral("lines"), lines}, {QStringLiteral("tone"), tone}};
-}
-QString plain(Pressure v, UnitSystem units) {
-  return PlainWords::text(print(v, units)).replace(QLatin1Char('-'), QStringLiteral("\u2212"));
-}
-QString plain(Temperature v, UnitSystem units) {
-  return PlainWords::text(print(v, units)).replace(QLatin1Char('-'), QStringLiteral("\u2212"));
-}
-// Kelvin for kPa people, Rankine for psi people: the scale that begins where there is no warmth, in which the ratio is taken.
-QString fromZero(Temperature v, UnitSystem units) {
-  const double kelvin = static_cast<double>(v.mk) / kMillikelvin;
-  return units == UnitSystem::metric ? WhyWords::tr("%1 K").arg(kelvin, 0, 'f', 1) : WhyWords::tr("%1 °R").arg(kelvin * 1.8, 0, 'f', 1);
-}
 Temperature temperatureOf(const Climate& c) { return Temperature::millikelvin(c.temperatureMk); }
 Pressure ambientOf(const Climate& c) { return Pressure::pascals(c.ambientPa); }
 

@@ -55,6 +55,9 @@ Item {
         }
         function check(what: string): void {
             waitForRendering(glass, 500)
+            // What comes from the disk while a frame is drawn (a timeline) is laid out in a frame after it.
+            for (let frame = 0; frame < 20 && Layout.troubles(shown.item, Theme.touch).length > 0; ++frame)
+                waitForRendering(glass, 100)
             const troubles = Layout.troubles(shown.item, Theme.touch)
             compare(troubles.length, 0, what + ": " + troubles.join("; "))
         }
