@@ -21,6 +21,16 @@ function troubles(screen, leastTouch) {
     walk(screen, screen, leastTouch, found)
     return found.slice(0, 6)
 }
+// What comes from the disk while a frame is drawn (a timeline) is laid out in a frame after it.
+function troublesOnceLaidOut(nextFrame, screen, leastTouch) {
+    let found = []
+    for (let frame = 0; frame < 10 && (frame === 0 || found.length > 0); ++frame) {
+        nextFrame()
+        found = troubles(screen, leastTouch)
+    }
+    return found
+}
+
 function walk(item, screen, leastTouch, found) {
     for (let i = 0; i < item.children.length; ++i) {
         const child = item.children[i]

@@ -54,11 +54,7 @@ Item {
             shown.item.forceActiveFocus()
         }
         function check(what: string): void {
-            waitForRendering(glass, 500)
-            // What comes from the disk while a frame is drawn (a timeline) is laid out in a frame after it.
-            for (let frame = 0; frame < 20 && Layout.troubles(shown.item, Theme.touch).length > 0; ++frame)
-                waitForRendering(glass, 100)
-            const troubles = Layout.troubles(shown.item, Theme.touch)
+            const troubles = Layout.troublesOnceLaidOut(() => waitForRendering(glass, 500), shown.item, Theme.touch)
             compare(troubles.length, 0, what + ": " + troubles.join("; "))
         }
         function begin(jersey: string, kind: string): void {
