@@ -47,6 +47,11 @@ struct Resolver {
   void operator()(CheckAnswered& b) { at(b.unit); }
   void operator()(LineSeen& b) { at(b.unit); }
   void operator()(LegalHoldEnded& b) { at(b.hold); }
+  void operator()(SeasonClosed& b) {
+    for (std::string& unit : b.missing) at(unit);
+  }
+  void operator()(UnitCollected& b) { at(b.athlete); }
+  void operator()(PhotoTaken& b) { at(b.hold); }
   void operator()(Corrected& b) {
     at(b.fact);
     for (std::string& subject : b.touches) at(subject);

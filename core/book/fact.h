@@ -14,6 +14,7 @@
 
 #include "core/book/people_facts.h"
 #include "core/book/phone_facts.h"
+#include "core/book/season_facts.h"
 #include "core/fit/guide.h"
 #include "core/gear/certification.h"
 #include "core/season/record.h"
@@ -48,7 +49,8 @@ struct TapeRead {
 };
 struct SheetAdopted {
   std::string sheet;
-};  // the sheet's bytes, exactly
+  std::string replaces{};  // hash of the sheet that it stands for from now on
+};                         // sheet: the sheet's bytes, exactly
 struct UnitReceived {
   std::string serial, tagKey, sheet, size, made;
   std::string lot{};  // as the tag says
@@ -170,7 +172,7 @@ using Body = std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, Ath
                           UnitReceived, LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired,
                           CheckBegun, CheckAnswered, CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet,
                           UnitAirRead, LineSeen, NoticeIssued, RecoverySet, WarningSet, WarningSigned, RetentionSet, LegalHoldMade,
-                          LegalHoldEnded, PhoneJoined, PhoneLeft, Corrected, NoteAdded, Unknown>;
+                          LegalHoldEnded, PhoneJoined, PhoneLeft, SeasonClosed, UnitCollected, PhotoTaken, Corrected, NoteAdded, Unknown>;
 
 // What somebody wants to write down; device, n, order and time are given by the Book.
 struct Draft {

@@ -143,13 +143,14 @@ std::int64_t versionOf(const Body& body) {
   if (const auto* held = std::get_if<UnitHeld>(&body)) return held->notice.empty() ? 1 : 2;
   if (const auto* moved = std::get_if<UnitMoved>(&body)) return moved->reason.empty() && moved->to != "shelf" ? 1 : 2;
   if (const auto* changed = std::get_if<PartChanged>(&body)) return changed->reopens == fit::MarkSet{} ? 1 : 2;
+  if (const auto* adopted = std::get_if<SheetAdopted>(&body)) return adopted->replaces.empty() ? 1 : 2;
   return 1;
 }
 
 std::int64_t newestOf(std::string_view kind) {
   const bool isGrown = kind == "check-ended" || kind == "air-read" || kind == "adjusted" || kind == "fitting-set" ||
                        kind == "check-answered" || kind == "unit-received" || kind == "unit-held" || kind == "unit-moved" ||
-                       kind == "part-changed";
+                       kind == "part-changed" || kind == "sheet-adopted";
   return isGrown ? 2 : 1;
 }
 

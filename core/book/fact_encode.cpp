@@ -130,7 +130,7 @@ struct BodyWriter {
     for (Length reading : b.readings) out.integer(reading.um);
     out.endArray();
   }
-  void operator()(const SheetAdopted& b) const { out.key("sheet").string(b.sheet); }
+  void operator()(const SheetAdopted& b) const { out.key("sheet").string(b.sheet).text("replaces", b.replaces); }
   void operator()(const UnitReceived& b) const {
     out.key("serial").string(b.serial).key("tag_key").string(b.tagKey).key("sheet").string(b.sheet).key("size").string(b.size);
     out.text("made", b.made).text("lot", b.lot);
@@ -241,6 +241,9 @@ struct BodyWriter {
   }
   void operator()(const PhoneJoined& b) const { writeBody(out, b); }
   void operator()(const PhoneLeft& b) const { writeBody(out, b); }
+  void operator()(const SeasonClosed& b) const { writeBody(out, b); }
+  void operator()(const UnitCollected& b) const { writeBody(out, b); }
+  void operator()(const PhotoTaken& b) const { writeBody(out, b); }
   void operator()(const Corrected& b) const {
     out.key("fact").string(b.fact).key("touches").beginArray();
     for (const std::string& subject : b.touches) out.string(subject);
@@ -292,6 +295,9 @@ std::string_view kindOf(const Body& body) {
                                [](const NoticeIssued&) -> std::string_view { return "notice-issued"; },
                                [](const PhoneJoined&) -> std::string_view { return "phone-joined"; },
                                [](const PhoneLeft&) -> std::string_view { return "phone-left"; },
+                               [](const SeasonClosed&) -> std::string_view { return "season-closed"; },
+                               [](const UnitCollected&) -> std::string_view { return "unit-collected"; },
+                               [](const PhotoTaken&) -> std::string_view { return "photo-taken"; },
                                [](const Corrected&) -> std::string_view { return "corrected"; },
                                [](const NoteAdded&) -> std::string_view { return "note-added"; },
                                [](const Unknown& b) -> std::string_view { return b.kind; }},

@@ -64,6 +64,11 @@ void addGearReaders(std::unordered_map<std::string_view, BodyReader>& readers); 
 void writeBody(LineWriter& out, const PhoneJoined& b);
 void writeBody(LineWriter& out, const PhoneLeft& b);
 void addPhoneReaders(std::unordered_map<std::string_view, BodyReader>& readers);
+// fact_season.cpp
+void writeBody(LineWriter& out, const SeasonClosed& b);
+void writeBody(LineWriter& out, const UnitCollected& b);
+void writeBody(LineWriter& out, const PhotoTaken& b);
+void addSeasonReaders(std::unordered_map<std::string_view, BodyReader>& readers);
 // Version of the kind that says what stands in the body: 1, or 2 where version 1 had no key for it.
 [[nodiscard]] std::int64_t versionOf(const Body& body);
 [[nodiscard]] std::int64_t newestOf(std::string_view kind);  // of a known kind

@@ -64,6 +64,7 @@ void Folded::takeTeam(const Fact& fact) {
     foldWeather(*views.team, fact);
     foldPrivacy(*views.team, fact);
     foldNotice(*views.team, fact);
+    foldSeason(*views.team, fact);
   }
   changed[static_cast<std::size_t>(Entity::team)].insert(std::string(kTeamSubject));
 }
@@ -83,7 +84,16 @@ void Folded::takePerson(const Fact& fact) {
 
 void Folded::takeSheet(const Fact& fact, const std::string& hash) {
   const auto* adopted = std::get_if<SheetAdopted>(&fact.body);
-  if (adopted == nullptr || views.sheets.contains(hash)) return;
+  if (adopted == nullptr) return;
+  if (const auto known = views.sheets.find(hash); known != views.sheets.end()) {
+    if (adopted->replaces != hash) return;  // adopted once more
+    const std::string by = hashOf(adopted->sheet);
+    if (by == hash) return;
+    known->second.replaced = season::ReplacedRecord{by, stampOf(fact)};
+    changed[static_cast<std::size_t>(Entity::sheet)].insert(hash);
+    return;
+  }
+  if (adopted->replaces == hash) return;  // of a sheet that nobody has shown here
   auto sheet = gear::parseSheet(adopted->sheet, fact.id());
   if (!sheet) return;  // a sheet of a later format: kept in the log, not used here
   views.sheets[hash] = {hash, std::make_shared<const gear::ModelSheet>(std::move(*sheet)), stampOf(fact)};

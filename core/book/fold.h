@@ -118,6 +118,10 @@ void foldHold(std::vector<season::LegalHoldRecord>& holds, const Fact& fact, con
 void foldHold(std::vector<season::LegalHoldRecord>& holds, const LegalHoldEnded& body);
 void foldPrivacy(season::TeamRecord& record, const Fact& fact);
 void foldNotice(season::TeamRecord& record, const Fact& fact);  // fact_gear.cpp
+// fact_season.cpp
+void foldSeason(season::TeamRecord& record, const Fact& fact);
+void foldCollected(season::UnitRecord& record, const Fact& fact, const UnitCollected& body);
+void foldPhoto(season::UnitRecord& record, const Fact& fact, const PhotoTaken& body);
 // The answers of a fact in a check, as the guide takes them. Nothing when it holds none.
 [[nodiscard]] std::vector<fit::Answer> answersIn(const Fact& fact);  // fold_check.cpp
 [[nodiscard]] std::string hashOf(std::string_view bytes);            // BLAKE2b-256, hex

@@ -114,7 +114,11 @@ struct AthleteFold {
     notes.pairings.push_back({fact.about, stampOf(fact)});
     pairings();
   }
-  void operator()(const UnitUnpaired&) const {
+  void operator()(const UnitUnpaired&) const { handBack(); }
+  void operator()(const UnitCollected& b) const {
+    if (b.athlete == record.id) handBack();
+  }
+  void handBack() const {
     std::erase_if(notes.pairings, [&](const auto& p) { return p.unit == fact.about; });
     pairings();
     if (notes.partUnit != fact.about) return;
@@ -211,6 +215,8 @@ struct AthleteFold {
   }
 
   // Facts that touch no athlete.
+  void operator()(const SeasonClosed&) const {}
+  void operator()(const PhotoTaken&) const {}
   void operator()(const NoticeIssued&) const {}
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}

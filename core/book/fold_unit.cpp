@@ -110,8 +110,11 @@ struct UnitFold {
     std::erase(record.athletes, b.athlete);
     if (record.athletes.empty() && record.place == UnitPlace::withAthlete) record.place = UnitPlace::shelf;
   }
+  void operator()(const UnitCollected& b) const { foldCollected(record, fact, b); }
+  void operator()(const PhotoTaken& b) const { foldPhoto(record, fact, b); }
 
   // Facts that change no unit.
+  void operator()(const SeasonClosed&) const {}
   void operator()(const PartChanged&) const {}
   void operator()(const CheckEnded& b) const { foldPumped(record, fact, b); }
   void operator()(const TeamFounded&) const {}

@@ -24,7 +24,7 @@ struct Collector {
   void operator()(const AthleteAdded&) const { add(Entity::athlete, fact.about); }
   void operator()(const AthleteChanged&) const { add(Entity::athlete, fact.about); }
   void operator()(const TapeRead&) const { add(Entity::athlete, fact.about); }
-  void operator()(const SheetAdopted& b) const { out.keep(Entity::sheet, {hashOf(b.sheet)}); }
+  void operator()(const SheetAdopted& b) const { out.keep(Entity::sheet, {hashOf(b.sheet), b.replaces}); }
   void operator()(const UnitReceived&) const { add(Entity::unit, fact.about); }
   void operator()(const LabelRead&) const { add(Entity::unit, fact.about); }
   void operator()(const PointsSeen& b) const {
@@ -81,6 +81,12 @@ struct Collector {
   void operator()(const NoticeIssued&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const PhoneJoined&) const { add(Entity::athlete, fact.about); }
   void operator()(const PhoneLeft&) const { add(Entity::athlete, fact.about); }
+  void operator()(const SeasonClosed&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
+  void operator()(const UnitCollected& b) const {
+    add(Entity::unit, fact.about);
+    add(Entity::athlete, b.athlete);
+  }
+  void operator()(const PhotoTaken&) const { add(Entity::unit, fact.about); }
   void operator()(const Corrected& b) const { out.keep(Entity::other, b.touches); }
   void operator()(const NoteAdded&) const { add(Entity::other, fact.about); }
   void operator()(const Unknown&) const { add(Entity::other, fact.about); }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: members of view rows about people, the warning and how long names are shown, and stamps, for view_rows_*.cpp only.
+// Purpose: members of view rows about people, the warning, how long names are shown, seasons and photos, and stamps, for view_rows_*.cpp only.
 // Thread: plain functions.
 #pragma once
 
@@ -21,5 +21,11 @@ void readPrivacy(ObjectReader& in, season::TeamRecord& r);
 void readPrivacy(ObjectReader& in, season::AthleteRecord& r);
 void phonesOf(LineWriter& out, const season::AthleteRecord& r);
 void readPhones(ObjectReader& in, season::AthleteRecord& r);
+
+// view_rows_season.cpp: closed seasons, helmets collected, photos.
+void seasonsOf(LineWriter& out, const season::TeamRecord& r);
+void readSeasons(ObjectReader& in, season::TeamRecord& r);
+void turnOf(LineWriter& out, const season::UnitRecord& r);
+void readTurn(ObjectReader& in, season::UnitRecord& r);
 
 }  // namespace snugline::book

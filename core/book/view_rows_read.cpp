@@ -206,6 +206,7 @@ void unit(Reader& in, season::UnitRecord& r, UnitNotes& notes) {
       r.pumped.push_back(std::move(pumped));
     });
   }
+  readTurn(in, r);
   season::workOutPorts(r);
   season::settleLeaks(r);
   in.object("notes", [&](Reader& inner) {
@@ -262,6 +263,7 @@ void team(Reader& in, season::TeamRecord& r) {
     r.weather = std::move(weather);
   });
   readPrivacy(in, r);
+  readSeasons(in, r);
   if (in.has("notices")) {
     in.objects("notices", [&](Reader& each) {
       season::NoticeRecord notice;
@@ -312,6 +314,7 @@ bool RowReader::read(Entity entity, std::string_view keyView, std::string_view v
       record.hash = key;
       record.sheet = std::make_shared<const gear::ModelSheet>(std::move(*sheet));
       record.adopted = stamp(in, "adopted");
+      if (in.has("replaced_by")) record.replaced = season::ReplacedRecord{in.text("replaced_by"), stamp(in, "replaced")};
       break;
     }
     case Entity::athlete: {

@@ -156,6 +156,7 @@ std::string rowOf(const season::TeamRecord& r) {
   weatherOf(out, r);
   privacyOf(out, r);
   noticesOf(out, r);
+  seasonsOf(out, r);
   out.endObject();
   return out.take();
 }
@@ -176,6 +177,10 @@ std::string rowOf(const season::SheetRecord& r) {
   LineWriter out;
   out.beginObject().key("sheet").string(r.sheet->bytes);
   stamp(out, "adopted", r.adopted);
+  if (r.replaced) {
+    out.key("replaced_by").string(r.replaced->by);
+    stamp(out, "replaced", r.replaced->stamp);
+  }
   out.endObject();
   return out.take();
 }
@@ -250,6 +255,7 @@ std::string rowOf(const season::UnitRecord& r, const UnitNotes& notes) {
   out.endArray();
   texts(out, "athletes", r.athletes);
   airOf(out, r);
+  turnOf(out, r);
   out.key("notes").beginObject().key("readings").beginArray();
   for (const auto& reading : notes.readings) {
     out.beginObject().key("fact").string(reading.fact);

@@ -53,7 +53,21 @@ const gear::ModelSheet* Views::sheet(const std::string& hash) const {
   const SheetRecord* record = valueAt(sheets, hash);
   return record == nullptr ? nullptr : record->sheet.get();
 }
-const gear::ModelSheet* Views::sheetOf(const UnitRecord& unit) const { return sheet(unit.sheet); }
+const std::string& Views::standingSheet(const std::string& hash) const {
+  const std::string* standing = &hash;
+  const Stamp* since = nullptr;
+  // A sheet may come back in place of the one that replaced it: only a later replacement goes on, so that this ends.
+  for (auto at = sheets.find(hash); at != sheets.end() && at->second.replaced; at = sheets.find(*standing)) {
+    const ReplacedRecord& replaced = *at->second.replaced;
+    if (since != nullptr && !isAfter(replaced.stamp, *since)) break;
+    if (!sheets.contains(replaced.by)) break;
+    standing = &replaced.by;
+    since = &replaced.stamp;
+  }
+  return *standing;
+}
+
+const gear::ModelSheet* Views::sheetOf(const UnitRecord& unit) const { return sheet(standingSheet(unit.sheet)); }
 
 const AthleteRecord* Views::athleteByJersey(const std::string& jersey) const {
   const AthleteRecord* found = nullptr;

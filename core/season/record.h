@@ -25,6 +25,7 @@
 #include "core/season/points_seen.h"
 #include "core/season/privacy_record.h"
 #include "core/season/stamp.h"
+#include "core/season/turn_record.h"
 
 namespace snugline::season {
 
@@ -40,6 +41,7 @@ struct TeamRecord {
   std::vector<LegalHoldRecord> legalHolds;                                       // on everybody, open ones
   std::optional<RecoveryRecord> recovery;                                        // the key on the recovery sheet
   std::vector<NoticeRecord> notices;                                             // oldest first
+  std::vector<SeasonRecord> closedSeasons;                                       // oldest first
   friend bool operator==(const TeamRecord&, const TeamRecord&) = default;
 };
 struct PersonRecord {
@@ -51,6 +53,7 @@ struct SheetRecord {
   std::string hash;
   std::shared_ptr<const gear::ModelSheet> sheet;
   Stamp adopted;
+  std::optional<ReplacedRecord> replaced{};  // the last time that it was
 };
 
 struct TapeRecord {
@@ -144,12 +147,14 @@ struct UnitRecord {
   bool isLabelMissing = false;
   bool isLabelDisputed = false;  // two readings that differ, from different devices, unsettled
   SeenPoints points;
-  std::vector<HoldRecord> holds;      // open ones
-  std::vector<std::string> athletes;  // paired now; more than one is an open question
-  std::vector<AirEvent> air;          // oldest first
-  std::uint32_t airFrom = 0;          // events before this one are of bladders since repaired or replaced
-  std::vector<PortAir> ports;         // by gear::Port, worked out from the events; empty before the first
-  std::vector<PumpedRecord> pumped;   // what pumps did in its checks, oldest first
+  std::vector<HoldRecord> holds;             // open ones
+  std::vector<std::string> athletes;         // paired now; more than one is an open question
+  std::vector<AirEvent> air;                 // oldest first
+  std::uint32_t airFrom = 0;                 // events before this one are of bladders since repaired or replaced
+  std::vector<PortAir> ports;                // by gear::Port, worked out from the events; empty before the first
+  std::vector<PumpedRecord> pumped;          // what pumps did in its checks, oldest first
+  std::optional<CollectedRecord> collected;  // the last time it was handed in at the end of a season
+  std::vector<PhotoRecord> photos;           // oldest first
   friend bool operator==(const UnitRecord&, const UnitRecord&) = default;
 };
 
@@ -184,7 +189,9 @@ struct Views {
   [[nodiscard]] const UnitRecord* unit(const std::string& id) const;
   [[nodiscard]] const CheckRecord* openCheck(const std::string& id) const;
   [[nodiscard]] const gear::ModelSheet* sheet(const std::string& hash) const;
-  [[nodiscard]] const gear::ModelSheet* sheetOf(const UnitRecord& unit) const;
+  // The sheet that stands for the one named now: itself, or what replaced it, however often.
+  [[nodiscard]] const std::string& standingSheet(const std::string& hash) const;
+  [[nodiscard]] const gear::ModelSheet* sheetOf(const UnitRecord& unit) const;          // the standing one
   [[nodiscard]] const AthleteRecord* athleteByJersey(const std::string& jersey) const;  // linear
   [[nodiscard]] const UnitRecord* unitByTag(const std::string& tagKey) const;           // linear; Book keeps an index
 };

@@ -114,7 +114,9 @@ struct LineOf {
     return f.jersey ? Said::tr("Jersey is now %1").arg(text(*f.jersey)) : Said::tr("Name or birth year changed");
   }
   QString operator()(const book::TapeRead&) const { return Said::tr("Head taped"); }
-  QString operator()(const book::SheetAdopted&) const { return Said::tr("Model sheet adopted"); }
+  QString operator()(const book::SheetAdopted& f) const {
+    return f.replaces.empty() ? Said::tr("Model sheet adopted") : Said::tr("Model sheet changed");
+  }
   QString operator()(const book::UnitReceived& f) const { return Said::tr("Taken in, size %1").arg(text(f.size)); }
   QString operator()(const book::LabelRead& f) const {
     return f.label ? Said::tr("Label read: %1").arg(labelShort(*f.label)) : Said::tr("Label looked for and missing");
@@ -186,6 +188,14 @@ struct LineOf {
   }
   QString operator()(const book::PhoneJoined&) const { return Said::tr("A code for a phone of their own was given out"); }
   QString operator()(const book::PhoneLeft&) const { return Said::tr("A phone of their own was let go"); }
+  QString operator()(const book::SeasonClosed& f) const { return Said::tr("Season %1 closed").arg(text(f.season)); }
+  QString operator()(const book::UnitCollected& f) const {
+    return f.athlete.empty() ? Said::tr("Collected in at the end of season %1").arg(text(f.season))
+                             : Said::tr("Collected in from %1 at the end of season %2").arg(nameOf(views, f.athlete), text(f.season));
+  }
+  QString operator()(const book::PhotoTaken& f) const {
+    return f.what.empty() ? Said::tr("Photo taken") : Said::tr("Photo taken: %1").arg(text(f.what));
+  }
   QString operator()(const book::Corrected&) const { return Said::tr("An entry was taken back"); }
   QString operator()(const book::NoteAdded& f) const { return text(f.text); }
   QString operator()(const book::Unknown&) const { return Said::tr("An entry of a later Snugline"); }

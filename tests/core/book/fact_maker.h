@@ -13,7 +13,7 @@ namespace snugline::test {
 
 class FactMaker {
  public:
-  static constexpr int kKinds = 37;  // every kind but corrected, which needs a fact to correct
+  static constexpr int kKinds = 40;  // every kind but corrected, which needs a fact to correct
   explicit FactMaker(std::uint64_t seed) : m_chance(seed) {}
 
   int pick(int low, int high) { return std::uniform_int_distribution<int>(low, high)(m_chance); }
@@ -178,7 +178,7 @@ class FactMaker {
         return {id(athletes), made};
       }
       case 4:
-        return {"", SheetAdopted{sheetBytes.empty() ? text() : id(sheetBytes)}};
+        return {"", SheetAdopted{sheetBytes.empty() ? text() : id(sheetBytes), toss() ? sheet : ""}};
       case 5:
         return {"", UnitReceived{text(), "tag-" + std::to_string(pick(1, 5)), sheet, "M", toss() ? "2024-01" : "", toss() ? "L7" : ""}};
       case 6:
@@ -324,6 +324,20 @@ class FactMaker {
                 PhoneJoined{"abcdefghijkl" + std::string(1, static_cast<char>('a' + pick(0, 3))), std::string(64, toss() ? 'a' : '0')}};
       case 35:
         return {id(athletes), PhoneLeft{"abcdefghijkl" + std::string(1, static_cast<char>('a' + pick(0, 3)))}};
+      case 36: {
+        SeasonClosed made{std::to_string(pick(2024, 2026)), day()};
+        for (int i = pick(0, 3); i > 0; --i) made.missing.push_back(id(units));
+        return {team, made};
+      }
+      case 37:
+        return {id(units), UnitCollected{"2026", toss() ? id(athletes) : "", toss() ? text() : ""}};
+      case 38: {
+        PhotoTaken made{std::string(64, toss() ? 'a' : '0'), pick(1, 90'000), pick(1, 1600), pick(1, 1600)};
+        if (toss()) made.of = point();
+        if (toss()) made.hold = id(holds);
+        if (toss()) made.what = text();
+        return {id(units), made};
+      }
       default:
         return {id(athletes), NoteAdded{text()}};
     }
