@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <map>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -107,6 +108,13 @@ class Book {
   [[nodiscard]] Result<std::vector<Fact>> history(const std::string& entity);
   // One fact by its id. Errors: notFound, and those of the codec.
   [[nodiscard]] Result<Fact> fact(const std::string& id);
+  // The log in pieces, in the order of all facts: at most so many from where the cursor stands, each with whether it counts (nothing took
+  // it back). True: there are more. Unreadable ones are left out, verify names them.
+  struct Cursor {
+    std::map<std::string, std::uint64_t> read;  // by device, the last n
+  };
+  using Reading = std::function<void(Fact&& fact, bool counts)>;
+  [[nodiscard]] Result<bool> read(Cursor& cursor, std::size_t most, const Reading& visit);
   // Facts of other devices as lines (exchange comes later; late and unordered arrival is right from the start).
   // Lines of one device must be contiguous from what is held.
   [[nodiscard]] Result<Appended> receive(const std::vector<std::string>& lines);

@@ -2,6 +2,7 @@
 #include SNUGLINE_CATCH_HEADER
 
 #include "core/season/charts.h"
+#include "core/season/lanes.h"
 #include "tests/core/season/small_world.h"
 
 using namespace snugline;
@@ -60,4 +61,33 @@ TEST_CASE("A first look is counted by its days after the fit, and only in the he
   CHECK(firstLooks(world.views, day) == expected);
   expected.after[1] = 1;
   CHECK(firstLooks(world.views, std::nullopt) == expected);
+}
+
+TEST_CASE("Lanes are counted at the last practice of each week, and now, of the season alone") {
+  TeamRecord team;
+  team.practiceDays = {true, false, true, false, false, false, false};  // Monday, Wednesday
+  team.practiceMinute = 930;
+  const Day monday = dayOf(2026, 8, 3);  // a Monday, by the calendar
+  REQUIRE(weekday(monday) == 0);
+  team.seasonStart = monday.plus(1);
+  team.seasonEnd = monday.plus(40);
+  const auto times = [&](Day day, int minute) {
+    std::vector<std::string> said;
+    for (const Instant& each : laneTimes(team, instantAt(day, minute, -300))) said.push_back(print(each));
+    return said;
+  };
+  using Said = std::vector<std::string>;
+  CHECK(times(monday.plus(9), 900) == Said{"2026-08-05T15:30:00-05:00", "2026-08-12T15:00:00-05:00"});  // before the second Wednesday's
+  CHECK(times(monday.plus(10), 900) == Said{"2026-08-05T15:30:00-05:00", "2026-08-12T15:30:00-05:00", "2026-08-13T15:00:00-05:00"});
+  // The last day is a Saturday; after it, now is not counted any more.
+  const Said over = times(monday.plus(60), 900);
+  REQUIRE(over.size() == 6);
+  CHECK(over.back() == "2026-09-09T15:30:00-05:00");
+  team.practiceDays = {};
+  CHECK(times(monday.plus(60), 900).front() == "2026-08-09T15:30:00-05:00");
+  team.seasonStart.reset();
+  team.seasonEnd.reset();
+  CHECK(static_cast<int>(times(monday, 900).size()) == kLaneWeeks + 1);
+  team.seasonStart = monday.plus(-3000);
+  CHECK(static_cast<int>(times(monday, 900).size()) <= kLaneWeeksMost + 1);
 }
