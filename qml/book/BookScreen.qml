@@ -21,7 +21,7 @@ FocusScope {
 
     readonly property var pages: ({ athletes: athletesPage, form: formPage, roster: rosterPage, helmets: helmetsPage, unit: unitPage,
                                     pair: pairPage, sheets: sheetsPage, settings: settingsPage,
-                                    air: airPage, gauge: gaugePage, season: seasonPage, matching: matchingPage, plan: planPage,
+                                    air: airPage, gauge: gaugePage, season: seasonPage, matching: matchingPage, plan: planPage, lanes: lanesPage,
                                     notices: noticesPage, sharing: sharingPage, phone: phonePage })
 
     // From elsewhere in the app: the page of one helmet.
@@ -162,6 +162,10 @@ FocusScope {
     Component {
         id: planPage
         PlanPage { plan: book.season.plan; onBack: book.goBack() }
+    }
+    Component {
+        id: lanesPage
+        LanesPage { lanes: book.season.lanes; onBack: book.goBack() }
     }
     Component {
         id: airPage

@@ -21,6 +21,7 @@ PageFrame {
 
     ListRow { objectName: "matching"; Layout.fillWidth: true; title: qsTr("Matching"); detail: qsTr("Heads to helmets for the whole roster, and what is short"); onClicked: page.chosen("matching") }
     ListRow { objectName: "plan"; Layout.fillWidth: true; title: qsTr("Plan"); detail: qsTr("What lapses, what goes out, what to order"); onClicked: page.chosen("plan") }
+    ListRow { objectName: "lanes"; Layout.fillWidth: true; title: qsTr("Lanes week by week"); detail: qsTr("Helmets by the lane they stood in, over the season"); onClicked: page.chosen("lanes") }
     SeasonSection {
         objectName: "said-again"
         Layout.fillWidth: true

@@ -58,14 +58,15 @@ Retention retentionOf(const season::Views& views) {
 Patch patchOf(const season::Views& views, const book::Appended& appended, std::size_t knownPeople, std::size_t knownSheets) {
   Patch patch;
   patch.team = views.team;
-  bool arePeopleTouched = views.people.size() != knownPeople;
+  bool arePeopleTouched = views.people.size() != knownPeople, areSheetsTouched = views.sheets.size() != knownSheets;
   for (const std::string& id : appended.touched) {
     if (views.people.contains(id)) arePeopleTouched = true;
+    if (views.sheets.contains(id)) areSheetsTouched = true;
     copyInto(patch, views, id);
   }
   for (const std::string& id : appended.athletes) copyInto(patch, views, id);
   if (arePeopleTouched) patch.people = views.people;
-  if (views.sheets.size() != knownSheets) patch.sheets = views.sheets;
+  if (areSheetsTouched) patch.sheets = views.sheets;
   return patch;
 }
 
@@ -283,17 +284,17 @@ void Desk::correct(const std::string& factId, QObject* context, Done done) {
   });
 }
 
-// Facts read on the Book thread and handed back here.
-template <typename Read>
-static void readFacts(Bench& bench, Desk* desk, const QPointer<QObject>& context, Desk::Facts done, Read&& read) {
-  auto facts = guarded([&]() -> Result<std::vector<book::Fact>> {
+// Read on the Book thread and handed back here.
+template <typename Answer, typename Read>
+static void readHere(Bench& bench, Desk* desk, const QPointer<QObject>& context, std::function<void(const Answer&)> done, Read&& read) {
+  auto answer = guarded([&]() -> Answer {
     if (!bench.book) return fail(ErrorCode::notFound, "book");
     return read(*bench.book);
   });
   QMetaObject::invokeMethod(
       desk,
-      [context, done = std::move(done), facts = std::move(facts)] {
-        if (context && done) done(facts);
+      [context, done = std::move(done), answer = std::move(answer)] {
+        if (context && done) done(answer);
       },
       Qt::QueuedConnection);
 }
@@ -308,13 +309,19 @@ void Desk::work(Work work, QObject* context, Done done) {
 
 void Desk::history(const std::string& entity, QObject* context, Facts done) {
   m_body->post([this, bench = m_body->bench, entity, context = QPointer<QObject>(context), done = std::move(done)] {
-    readFacts(*bench, this, context, done, [&](book::Book& book) { return book.history(entity); });
+    readHere(*bench, this, context, done, [&](book::Book& book) { return book.history(entity); });
+  });
+}
+
+void Desk::read(Reading reading, QObject* context, std::function<void(const Result<bool>&)> done) {
+  m_body->post([this, bench = m_body->bench, reading = std::move(reading), context = QPointer<QObject>(context), done = std::move(done)] {
+    readHere(*bench, this, context, done, reading);
   });
 }
 
 void Desk::wholeRecord(const std::string& athlete, QObject* context, Facts done) {
   m_body->post([this, bench = m_body->bench, athlete, context = QPointer<QObject>(context), done = std::move(done)] {
-    readFacts(*bench, this, context, done, [&](book::Book& book) { return book::wholeRecord(book, athlete); });
+    readHere(*bench, this, context, done, [&](book::Book& book) { return book::wholeRecord(book, athlete); });
   });
 }
 

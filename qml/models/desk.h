@@ -53,6 +53,9 @@ class Desk : public QObject {
   void correct(const std::string& factId, QObject* context, Done done);
   using Facts = std::function<void(const Result<std::vector<book::Fact>>&)>;
   void history(const std::string& entity, QObject* context, Facts done);
+  // One piece of a longer reading, on the Book thread; true: it was the last one. Others' jobs come between the pieces.
+  using Reading = std::function<Result<bool>(book::Book& book)>;
+  void read(Reading reading, QObject* context, std::function<void(const Result<bool>&)> done);
   void wholeRecord(const std::string& athlete, QObject* context, Facts done);  // core/book/whole_record.h
 
  signals:

@@ -13,7 +13,8 @@ SeasonModel::SeasonModel(Desk* desk, Choices* choices, QObject* parent)
       m_desk(desk),
       m_choices(choices),
       m_matching(new MatchingModel(desk, choices, this)),
-      m_plan(new PlanModel(desk, choices, this)) {
+      m_plan(new PlanModel(desk, choices, this)),
+      m_lanes(new LanesModel(desk, this)) {
   connect(desk, &Desk::opened, this, &SeasonModel::changed);
   connect(desk, &Desk::changed, this, &SeasonModel::changed);
   connect(choices, &Choices::changed, this, &SeasonModel::changed);

@@ -10,6 +10,7 @@
 
 #include "choices.h"
 #include "desk.h"
+#include "lanes_model.h"
 #include "matching_model.h"
 #include "plan_model.h"
 #include "sentences.h"
@@ -24,6 +25,7 @@ class SeasonModel : public QObject {
   Q_PROPERTY(QVariantList saidAgain READ saidAgain NOTIFY changed)  // {name, title, detail, tone, athlete}: athlete empty for a model
   Q_PROPERTY(snugline::models::MatchingModel* matching READ matching CONSTANT)
   Q_PROPERTY(snugline::models::PlanModel* plan READ plan CONSTANT)
+  Q_PROPERTY(snugline::models::LanesModel* lanes READ lanes CONSTANT)
   Q_PROPERTY(QVariantList pointBars READ pointBars NOTIFY changed)  // for Bars: the seven points over all helmets
   Q_PROPERTY(QVariantList lookBars READ lookBars NOTIFY changed)    // likewise: how soon the first look came
   Q_PROPERTY(QString againRule READ againRule NOTIFY changed)       // when a place is listed
@@ -37,6 +39,7 @@ class SeasonModel : public QObject {
   [[nodiscard]] QString againRule() const;
   [[nodiscard]] MatchingModel* matching() const { return m_matching; }
   [[nodiscard]] PlanModel* plan() const { return m_plan; }
+  [[nodiscard]] LanesModel* lanes() const { return m_lanes; }
 
  signals:
   void changed();
@@ -48,6 +51,7 @@ class SeasonModel : public QObject {
   Choices* m_choices;
   MatchingModel* m_matching;
   PlanModel* m_plan;
+  LanesModel* m_lanes;
 };
 
 }  // namespace snugline::models

@@ -21,25 +21,6 @@ Column {
         return most
     }
 
-    component Bar: Item {
-        id: bar
-        property string kind: "full"
-        implicitHeight: 16 * Math.min(Theme.textScale, 1.5)
-        clip: true
-        Rectangle {
-            anchors.fill: parent
-            visible: bar.width >= 1
-            radius: 2
-            color: bar.kind === "full" ? Theme.ink : "transparent"
-            border.width: Theme.stroke
-            border.color: Theme.ink
-        }
-        Repeater {
-            model: bar.kind === "striped" ? Math.floor(bar.width / 8) : 0
-            Rectangle { required property int index; x: 4 + 8 * index; width: Theme.stroke; height: bar.height; color: Theme.ink }
-        }
-    }
-
     spacing: Theme.gap
     Repeater {
         model: bars.rows
@@ -55,7 +36,7 @@ Column {
                 visible: bars.joined
                 Repeater {
                     model: bars.joined ? row.modelData.parts : []
-                    Bar { required property var modelData; width: bars.width * modelData.value / bars.most; height: implicitHeight; kind: modelData.kind }
+                    FilledBar { required property var modelData; width: bars.width * modelData.value / bars.most; height: implicitHeight; kind: modelData.kind }
                 }
             }
             Words { width: parent.width; visible: bars.joined; text: row.modelData.parts.map(part => part.words).join(", "); size: "small"; tone: "quiet"; Accessible.ignored: true }
@@ -67,7 +48,7 @@ Column {
                     readonly property real room: row.width - figure.implicitWidth - Theme.grid
                     width: row.width
                     height: Math.max(figure.implicitHeight, bar.implicitHeight)
-                    Bar { id: bar; anchors.verticalCenter: parent.verticalCenter; width: single.room * single.modelData.value / bars.most; height: implicitHeight; kind: single.modelData.kind }
+                    FilledBar { id: bar; anchors.verticalCenter: parent.verticalCenter; width: single.room * single.modelData.value / bars.most; height: implicitHeight; kind: single.modelData.kind }
                     Words { id: figure; x: bar.width + Theme.grid; anchors.verticalCenter: parent.verticalCenter; text: single.modelData.words; size: "small"; wrapMode: Text.NoWrap; Accessible.ignored: true }
                 }
             }
