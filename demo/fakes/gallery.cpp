@@ -255,6 +255,9 @@ void Gallery::otherScreens() {
   shoot(QStringLiteral("plan"));
   scrollTo("month-bars");
   shoot(QStringLiteral("plan-charts"));
+  showBook("lanes");
+  until([this] { return !m_composition.shell().season()->lanes()->columns().isEmpty(); }, "the lanes of past weeks");
+  shoot(QStringLiteral("lanes"));
   showBook("settings");
   shoot(QStringLiteral("settings"));
 }

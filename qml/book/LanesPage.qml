@@ -62,19 +62,24 @@ PageFrame {
                 plusText: qsTr("Week after")
                 onMoved: value => page.lanes.choose(value)
             }
-            Repeater {
-                model: page.lanes.figures
-                RowLayout {
-                    id: figure
-                    required property var modelData
-                    objectName: "lane-" + modelData.name
-                    Layout.fillWidth: true
-                    spacing: Theme.gap
-                    Accessible.role: Accessible.StaticText
-                    Accessible.name: modelData.title + ": " + modelData.count
-                    FilledBar { opacity: figure.modelData.kind.length > 0 ? 1 : 0; Layout.preferredWidth: 34; Layout.preferredHeight: 26; upright: true; kind: figure.modelData.kind; color: Theme.tone(figure.modelData.tone) }
-                    Words { Layout.fillWidth: true; text: figure.modelData.title; tone: figure.modelData.tone; Accessible.ignored: true }
-                    Words { text: figure.modelData.count; bold: true; Accessible.ignored: true }
+            Column {
+                id: figures
+                Layout.fillWidth: true
+                spacing: Theme.grid
+                Repeater {
+                    model: page.lanes.figures
+                    Item {
+                        id: figure
+                        required property var modelData
+                        objectName: "lane-" + modelData.name
+                        width: figures.width
+                        height: Math.max(lane.implicitHeight, 32)
+                        Accessible.role: Accessible.StaticText
+                        Accessible.name: modelData.title + ": " + modelData.count
+                        FilledBar { visible: figure.modelData.kind.length > 0; width: 34; height: 26; anchors.verticalCenter: parent.verticalCenter; upright: true; kind: figure.modelData.kind; color: Theme.tone(figure.modelData.tone) }
+                        Words { id: lane; x: 34 + Theme.gap; width: count.x - x - Theme.gap; anchors.verticalCenter: parent.verticalCenter; text: figure.modelData.title; tone: figure.modelData.tone; Accessible.ignored: true }
+                        Words { id: count; anchors { right: parent.right; verticalCenter: parent.verticalCenter } text: figure.modelData.count; bold: true; wrapMode: Text.NoWrap; Accessible.ignored: true }
+                    }
                 }
             }
         }

@@ -38,7 +38,7 @@ PageFrame {
             width: parent.width
             spacing: Theme.grid
             Words { Layout.fillWidth: true; text: page.row.jersey ?? ""; size: "title"; font.pixelSize: Theme.titleSize * 3; horizontalAlignment: Text.AlignHCenter }
-            Words { Layout.fillWidth: true; text: page.row.name ?? ""; size: "title"; horizontalAlignment: Text.AlignHCenter }
+            Heading { Layout.fillWidth: true; text: page.row.name ?? ""; horizontalAlignment: Text.AlignHCenter }
             Words { Layout.fillWidth: true; text: page.row.reason ?? ""; tone: page.row.tone ?? "plain"; horizontalAlignment: Text.AlignHCenter }
             FitStrip { Layout.alignment: Qt.AlignHCenter; Layout.topMargin: Theme.gap; implicitWidth: 252; implicitHeight: 88; marks: page.row.strip ?? [] }
             Words { Layout.fillWidth: true; text: page.row.serial ?? ""; tone: "quiet"; horizontalAlignment: Text.AlignHCenter }

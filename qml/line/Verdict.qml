@@ -41,12 +41,11 @@ PageFrame {
                     color: Theme.tone(page.verdict.tone ?? "plain")
                     side: Theme.titleSize * 1.4
                 }
-                Words {
+                Heading {
                     objectName: "verdict-word"
                     Layout.fillWidth: true
                     text: page.verdict.word ?? ""
-                    size: "title"
-                    font.pixelSize: Theme.titleSize * 1.6
+                    most: Theme.titleSize * 1.6
                     tone: page.verdict.tone ?? "plain"
                 }
             }

@@ -18,9 +18,9 @@ FocusScope {
     readonly property real roof: Theme.smallSize
     readonly property real pace: (width - edge) / Math.max(1, columns.length)
     readonly property real thick: Math.max(6, Math.min(56, pace * 0.7))
-    readonly property var boxes: columns.map((column, index) => chart.stack(column, index)).flat()
+    readonly property var boxes: columns.reduce((all, column, index) => all.concat(chart.stack(column, index)), [])
     // Labels that fit beside one another, counted back from the newest.
-    readonly property int every: Math.max(1, Math.ceil((sample.implicitWidth + Theme.grid) / Math.max(1, pace)))
+    readonly property int every: Math.max(1, Math.ceil((1.5 * widest.width + Theme.grid) / Math.max(1, pace)))
 
     function stack(column: var, index: int): var {
         const made = []
@@ -53,7 +53,8 @@ FocusScope {
 
     Words { id: top; text: chart.most; size: "small"; tone: "quiet"; wrapMode: Text.NoWrap; y: chart.roof - height / 2; Accessible.ignored: true }
     Words { text: "0"; size: "small"; tone: "quiet"; wrapMode: Text.NoWrap; x: top.width - width; y: chart.roof + chart.plotHeight - height / 2; Accessible.ignored: true }
-    Words { id: sample; visible: false; text: chart.columns.length > 0 ? chart.columns[0].label : ""; size: "small"; wrapMode: Text.NoWrap }
+    Words { id: sample; visible: false; text: "0"; size: "small" }
+    TextMetrics { id: widest; font: sample.font; text: chart.columns.reduce((most, column) => column.label.length > most.length ? column.label : most, "") }
     Rectangle { x: chart.edge; y: chart.roof; width: chart.width - chart.edge; height: 1; color: Theme.hairline }
     Rectangle {
         objectName: "chosenColumn"

@@ -21,7 +21,7 @@ Item {
         border.color: bar.color
     }
     Repeater {
-        model: bar.kind === "striped" ? Math.floor((bar.upright ? bar.height : bar.width) / 8) : 0
+        model: bar.kind === "striped" ? Math.max(0, Math.floor((bar.upright ? bar.height : bar.width) / 8)) : 0
         Rectangle {
             required property int index
             x: bar.upright ? 0 : 4 + 8 * index
@@ -32,12 +32,13 @@ Item {
         }
     }
     Grid {
+        id: dots
         visible: bar.kind === "dotted"
         anchors.centerIn: parent
         columns: Math.max(1, Math.floor((bar.width - 4) / 9))
         spacing: 6
         Repeater {
-            model: bar.kind === "dotted" ? Math.floor((bar.width - 4) / 9) * Math.floor((bar.height - 4) / 9) : 0
+            model: dots.visible ? dots.columns * Math.max(0, Math.floor((bar.height - 4) / 9)) : 0
             Rectangle { width: 3; height: 3; radius: 1.5; color: bar.color }
         }
     }

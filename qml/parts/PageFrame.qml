@@ -87,14 +87,16 @@ FocusScope {
                 Layout.column: 0
                 onClicked: page.back()
             }
-            ColumnLayout {
+            // A plain column: what wraps in it is as high as it is, at once.
+            Column {
+                id: naming
                 Layout.fillWidth: true
                 Layout.row: 0
                 Layout.column: page.hasBack ? 1 : 0
                 Layout.columnSpan: page.hasBack ? 1 : 2
                 spacing: 2
-                Words { Layout.fillWidth: true; text: page.title; size: page.phone && right.visible && !header.under ? "head" : "title"; Accessible.role: Accessible.Heading }
-                Words { Layout.fillWidth: true; visible: text.length > 0; text: page.subtitle; size: "small"; tone: "quiet" }
+                Heading { width: naming.width; text: page.title; most: page.phone && right.visible && !header.under ? Theme.headSize : Theme.titleSize }
+                Words { width: naming.width; visible: text.length > 0; text: page.subtitle; size: "small"; tone: "quiet" }
             }
             BigButton {
                 objectName: "bearer"

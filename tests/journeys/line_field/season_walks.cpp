@@ -4,6 +4,7 @@
 
 #include <QTemporaryDir>
 
+#include "core/season/board.h"
 #include "field.h"
 #include "qml/models/choices.h"
 #include "qml/models/season_model.h"
@@ -64,4 +65,36 @@ TEST_CASE("The plan says what to order with its reckoning, and a greater cover n
   CHECK(field.shows("asked 99 %"));
   CHECK(plan.months().size() == 18);
   CHECK(plan.months().front().toMap().value("parts").toList().front().toMap().value("value") == 3.0);
+}
+
+TEST_CASE("Lanes week by week: today's column is what the Line shows, and a week before is a touch away") {
+  const QTemporaryDir folder;
+  field::makeBook(folder.path().toStdString());
+  Field field(folder.path().toStdString());
+  REQUIRE(field.open());
+  REQUIRE(field.touch("door-book"));
+  REQUIRE(field.touch("season"));
+  REQUIRE(field.touch("lanes"));
+  CHECK(field.shows("Today"));
+  const models::LanesModel& lanes = *field.app().shell().season()->lanes();
+  std::map<std::string, int> expected;
+  season::Board board;
+  board.build(field.views(), {field::now()}, {});
+  for (const season::DueRow& row : board.rows()) ++expected[std::string(season::code(row.lane))];
+  REQUIRE(expected.size() > 1);  // else any column would do
+  const auto figure = [&lanes](const std::string& name) {
+    for (const QVariant& row : lanes.figures()) {
+      if (row.toMap().value("name").toString().toStdString() == name) return row.toMap().value("count").toString().toInt();
+    }
+    return -1;
+  };
+  for (const auto& [lane, count] : expected) CHECK(figure(lane) == count);
+  CHECK(figure("bare") == 0);
+  const int last = lanes.chosen();
+  REQUIRE(last > 0);
+  REQUIRE(field.touch("minus"));
+  CHECK(field.until([&] { return lanes.chosen() == last - 1; }));
+  CHECK(field.shows("Practice of"));
+  CHECK(lanes.columns().size() == last + 1);
+  CHECK_FALSE(field.reads("Reading the log"));
 }

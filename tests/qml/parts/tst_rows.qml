@@ -33,6 +33,16 @@ TestCase {
             FitStrip { objectName: "strip"; marks: ["snug"] }
         }
     }
+    Component {
+        id: columnsChart
+        Columns {
+            width: 360
+            columns: [{ label: "3 Aug", words: "2 and 1", parts: [{ value: 2, kind: "full", tone: "stop" }, { value: 1, kind: "striped", tone: "see" }] },
+                      { label: "10 Aug", words: "none", parts: [{ value: 0, kind: "full", tone: "stop" }] },
+                      { label: "17 Aug", words: "3 and 3", parts: [{ value: 3, kind: "dotted", tone: "info" }, { value: 3, kind: "hollow", tone: "snug" }] }]
+            chosen: 1
+        }
+    }
     Component { id: undoBar; UndoBar { width: 400 } }
     Component { id: notice; Notice { width: 400; kind: "stop"; text: "Line 14 has no last name."; place: "roster.csv, line 14"; actionText: "Show line" } }
     Component {
@@ -176,5 +186,28 @@ TestCase {
         keyClick(Qt.Key_Escape)
         compare(backs.count, 2)
         compare(findChild(page, "back").Accessible.name, "Back")
+    }
+
+    function test_a_column_is_chosen_by_touch_and_by_keys(): void {
+        const chart = createTemporaryObject(columnsChart, testCase)
+        const picked = createTemporaryObject(spy, testCase, { target: chart, signalName: "picked" })
+        compare(chart.most, 6)
+        compare(chart.boxes.length, 4)
+        mouseClick(chart, chart.edge + chart.pace * 2.5, 100)
+        compare(picked.signalArguments[0][0], 2)
+        mouseClick(chart, 0, 100)
+        compare(picked.signalArguments[1][0], 0)
+        keyClick(Qt.Key_Right)
+        compare(picked.signalArguments[2][0], 2)
+        chart.chosen = 2
+        keyClick(Qt.Key_Right)
+        compare(picked.signalArguments[3][0], 2)
+    }
+    function test_the_parts_of_a_column_stand_on_one_another(): void {
+        const chart = createTemporaryObject(columnsChart, testCase)
+        const [first, second] = chart.boxes
+        compare(first.y + first.high, chart.roof + chart.plotHeight)
+        compare(second.y + second.high, first.y)
+        fuzzyCompare(first.high, 2 * second.high, 0.001)
     }
 }
