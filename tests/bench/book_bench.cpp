@@ -18,6 +18,7 @@
 
 #include "core/book/book.h"
 #include "core/book/chain.h"
+#include "core/book/past_lanes.h"
 #include "core/ports/memory_ports.h"
 
 namespace {
@@ -258,24 +259,29 @@ double leastCost(const std::string& file, const std::vector<std::string>& lines,
   return secondsSince(start);
 }
 
-void rebuild(benchmark::State& state) {
+// Looks, week after week, until the Book holds as many facts as asked; how many there are then.
+std::uint64_t fill(World& world) {
   const char* const asked = std::getenv("SNUGLINE_BENCH_FACTS");
   const std::size_t wanted = asked != nullptr ? static_cast<std::size_t>(std::atoll(asked)) : kFactsDefault;
+  std::uint64_t facts = must(world.book->info()).facts;
+  while (facts < wanted) {
+    std::vector<book::BulkDraft> drafts;
+    for (std::size_t i = 0; i < world.athletes.size() * 5; ++i) {
+      addCheck(drafts, world.athletes[i % world.athletes.size()], world.units[i % world.units.size()], world.sheet, world.clock.now());
+      if (i % world.athletes.size() == 0) world.clock.stepDays(7);
+    }
+    facts += must(world.book->appendBulk(std::move(drafts))).size();
+  }
+  must(world.book->checkpoint());
+  return facts;
+}
+
+void rebuild(benchmark::State& state) {
   for (auto unused : state) {
     (void)unused;
     World world(150);
     const auto writing = Watch::now();
-    std::uint64_t facts = must(world.book->info()).facts;
-    const std::uint64_t before = facts;
-    while (facts < wanted) {
-      std::vector<book::BulkDraft> drafts;
-      for (std::size_t i = 0; i < world.athletes.size() * 5; ++i) {
-        addCheck(drafts, world.athletes[i % world.athletes.size()], world.units[i % world.units.size()], world.sheet, world.clock.now());
-        if (i % world.athletes.size() == 0) world.clock.stepDays(7);
-      }
-      facts += must(world.book->appendBulk(std::move(drafts))).size();
-    }
-    must(world.book->checkpoint());
+    const std::uint64_t before = must(world.book->info()).facts, facts = fill(world);
     const double written = secondsSince(writing);
     const std::string dump = must(world.book->dumpViews());
     const double equal = cpuSeconds();
@@ -319,5 +325,35 @@ void rebuild(benchmark::State& state) {
   }
 }
 BENCHMARK(rebuild)->UseManualTime()->Iterations(1)->Unit(benchmark::kSecond);
+
+// The lanes of the last weeks from a long log, in the pieces that the screens take: an answer may have to wait for one piece. The limit is
+// ours: what people take for at once (0.1 s: R. B. Miller, Response time in man-computer conversational transactions, 1968).
+constexpr double kAtOnceMs = 100;
+void pastLanes(benchmark::State& state) {
+  for (auto unused : state) {
+    (void)unused;
+    World world(150);
+    fill(world);
+    std::vector<Instant> times;
+    for (int week = season::kLaneWeeks; week >= 0; --week) {
+      const Instant now = world.clock.now();
+      times.push_back({now.ms - week * 7LL * 24 * 3600 * 1000, now.offsetMinutes});
+    }
+    book::PastLanes lanes(times);
+    const auto start = Watch::now();
+    double longest = 0;
+    bool isDone = false;
+    while (!isDone) {
+      const auto piece = Watch::now();
+      isDone = must(lanes.step(*world.book, 4096));
+      longest = std::max(longest, secondsSince(piece) * 1e3);
+    }
+    state.SetIterationTime(secondsSince(start));
+    if (lanes.counts().back() != season::lanesAt(world.book->views(), times.back())) state.SkipWithError("not what the board says");
+    state.counters["piece_ms"] = longest;
+    state.counters["of_limit"] = longest / kAtOnceMs;
+  }
+}
+BENCHMARK(pastLanes)->UseManualTime()->Iterations(1)->Unit(benchmark::kSecond);
 
 }  // namespace
