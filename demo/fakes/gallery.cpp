@@ -231,8 +231,7 @@ void Gallery::lookScreens() {
 }
 
 void Gallery::otherScreens() {
-  go("dock");
-  shoot(QStringLiteral("dock"));
+  dockScreens();
   go("book");
   shoot(QStringLiteral("book"));
   showBook("season");
@@ -315,6 +314,7 @@ bool Gallery::walk(const QString& only) {
   if (only == QLatin1String("first")) firstScreens();
   if (only == QLatin1String("people")) peopleScreens();
   if (only == QLatin1String("gear")) gearScreens();
+  if (only == QLatin1String("dock")) dockScreens();
   if (only == QLatin1String("phone")) phoneScreens();
   if (!only.isEmpty()) return m_isGood;
   lineScreens();

@@ -40,6 +40,7 @@ class Gallery {
   void airScreens();
   void gaugeScreens();
   void gearScreens();
+  void dockScreens();
   void phoneScreens();
   void shootPhone(const QString& name);
   void press(const char* name);

@@ -61,7 +61,7 @@ Card {
         }
         GridLayout {
             Layout.alignment: Qt.AlignTop
-            columns: card.width >= 400 && !card.model.isKnown && !Theme.stacks ? 2 : 1
+            columns: card.width >= 400 && !Theme.stacks ? 2 : 1
             columnSpacing: Theme.grid
             rowSpacing: Theme.grid
             layoutDirection: Qt.RightToLeft

@@ -13,7 +13,7 @@ Button {
     readonly property color tint: seen === 2 ? Theme.brick : seen === 1 ? Theme.turf : Theme.ink
 
     text: point.name || ""
-    padding: Theme.phone ? 10 : Theme.gap
+    padding: Theme.phone || brief ? 10 : Theme.gap
     property bool brief: false            // no room for what to look for: only name and state show
     implicitHeight: Math.max(Theme.touch, contentItem.implicitHeight + 2 * padding)
     focusPolicy: Qt.StrongFocus
