@@ -7,6 +7,8 @@
 #include <utility>
 #include <vector>
 
+#include "core/gear/tag_fault.h"
+
 namespace snugline::gear::gs1 {
 
 namespace {
@@ -25,7 +27,6 @@ constexpr std::array<Identifier, 8> kIdentifiers{{{"01", "01", 14, 14, 14},     
                                                   {"8004", "8004", 1, 30, 0},    // individual asset
                                                   {"90", "90", 1, 30, 0},        // agreed between partners
                                                   {"91", "99", 1, 90, 0}}};      // the company's own
-constexpr std::string_view kKnown = "01, 10, 11, 21, 8003, 8004, 90 to 99";
 
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isAllDigits(std::string_view text) { return std::all_of(text.begin(), text.end(), isDigit); }
@@ -42,9 +43,7 @@ const Identifier* find(std::string_view name) {
   return found == kIdentifiers.end() ? nullptr : &*found;
 }
 
-tl::unexpected<Error> refuse(std::string why) { return fail(ErrorCode::notATag, {}, std::move(why)); }
-
-std::string named(std::string_view identifier) { return "identifier " + std::string(identifier); }
+tl::unexpected<Error> refuse(TagFault fault, std::string_view identifier = {}) { return gear::refuse({fault, std::string(identifier)}); }
 
 bool isMonth(std::string_view yymmdd) {
   const std::string_view month = yymmdd.substr(2, 2);
@@ -61,28 +60,25 @@ int daysIn(std::string_view yymmdd) {
 
 Result<void> checkValue(const Identifier& identifier, std::string_view name, std::string_view value) {
   if (value.size() < identifier.least || value.size() > identifier.most) {
-    const std::string asked = identifier.isFixed() ? std::to_string(identifier.least)
-                                                   : std::to_string(identifier.least) + " to " + std::to_string(identifier.most);
-    return refuse(named(name) + " has " + std::to_string(value.size()) + " characters and needs " + asked);
+    return gear::refuse({TagFault::wrongLength, std::string(name), value.size(), identifier.least, identifier.most});
   }
-  if (!isAllDigits(value.substr(0, identifier.digits)))
-    return refuse(named(name) + " needs " + std::to_string(identifier.digits) + " digits");
-  if (!std::all_of(value.begin(), value.end(), isOfSet82)) return refuse(named(name) + " has a character that GS1 does not allow");
+  if (!isAllDigits(value.substr(0, identifier.digits))) return gear::refuse({TagFault::needsDigits, std::string(name), identifier.digits});
+  if (!std::all_of(value.begin(), value.end(), isOfSet82)) return refuse(TagFault::strangeCharacter, name);
   // The company prefix is digits (General Specifications), and no prefix is shorter than three.
-  if (name == "8004" && !isAllDigits(value.substr(0, 3))) return refuse("identifier 8004 does not begin with a company prefix");
-  if (name == "8003" && value.front() != '0') return refuse("identifier 8003 does not begin with 0");
+  if (name == "8004" && !isAllDigits(value.substr(0, 3))) return refuse(TagFault::noCompanyPrefix, name);
+  if (name == "8003" && value.front() != '0') return refuse(TagFault::noLeadingZero, name);
   if (name != "11") return {};
-  if (!isMonth(value)) return refuse("identifier 11 has no such month");
-  if ((value[4] - '0') * 10 + (value[5] - '0') > daysIn(value)) return refuse("identifier 11 has no such day");
+  if (!isMonth(value)) return refuse(TagFault::noSuchMonth, name);
+  if ((value[4] - '0') * 10 + (value[5] - '0') > daysIn(value)) return refuse(TagFault::noSuchDay, name);
   return {};
 }
 
 Result<void> add(Elements& elements, std::string_view name, std::string_view value) {
   const Identifier* const identifier = find(name);
-  if (identifier == nullptr) return refuse(named(name) + " is not among " + std::string(kKnown));
+  if (identifier == nullptr) return refuse(TagFault::unknownIdentifier, name);
   if (const Result<void> checked = checkValue(*identifier, name, value); !checked) return checked;
   const auto [entry, isNew] = elements.emplace(name, value);
-  if (!isNew && entry->second != value) return refuse(named(name) + " stands twice with different values");
+  if (!isNew && entry->second != value) return refuse(TagFault::twiceDifferent, name);
   return {};
 }
 
@@ -154,7 +150,7 @@ Link partsOf(std::string_view afterScheme) {
 
 Result<void> addDecoded(Elements& elements, std::string_view name, std::string_view encoded) {
   const std::optional<std::string> value = percentDecoded(encoded);
-  if (!value) return refuse(named(name) + " has a % that is not followed by two hexadecimal digits");
+  if (!value) return refuse(TagFault::badPercent, name);
   return add(elements, name, *value);
 }
 
@@ -162,8 +158,8 @@ Result<void> addDecoded(Elements& elements, std::string_view name, std::string_v
 Result<Elements> readPairs(const std::vector<std::string_view>& path, std::size_t from) {
   Elements elements;
   for (std::size_t i = from; i < path.size(); i += 2) {
-    if (i + 1 == path.size()) return refuse(named(path[i].substr(0, 20)) + " has no value in the path");
-    if (i > from && isPrimaryKey(path[i])) return refuse("two keys stand in one path");
+    if (i + 1 == path.size()) return refuse(TagFault::noValueInPath, path[i]);
+    if (i > from && isPrimaryKey(path[i])) return refuse(TagFault::twoKeysInPath);
     if (const Result<void> added = addDecoded(elements, path[i].substr(0, 20), path[i + 1]); !added)
       return tl::unexpected<Error>(added.error());
   }
@@ -177,8 +173,7 @@ Result<void> readQuery(std::string_view query, Elements& elements) {
     const std::size_t equals = attribute.find('=');
     const std::string_view name = attribute.substr(0, equals);
     if (equals == std::string_view::npos || find(name) == nullptr) continue;
-    if (isPrimaryKey(name) || name == "10" || name == "21")
-      return refuse(named(name) + " belongs in the path, not behind the question mark");
+    if (isPrimaryKey(name) || name == "10" || name == "21") return refuse(TagFault::belongsInPath, name);
     if (const Result<void> added = addDecoded(elements, name, attribute.substr(equals + 1)); !added) return added;
   }
   return {};
@@ -201,11 +196,11 @@ bool isLink(std::string_view afterScheme) {
 
 Result<Elements> readElements(std::string_view text) {
   Elements elements;
-  if (text.empty()) return refuse("nothing stands behind the prefix");
+  if (text.empty()) return refuse(TagFault::nothingBehindPrefix);
   while (!text.empty()) {
     std::string_view name;
     const Identifier* const identifier = atFront(text, name);
-    if (identifier == nullptr) return refuse(named(name) + " is not among " + std::string(kKnown));
+    if (identifier == nullptr) return refuse(TagFault::unknownIdentifier, name);
     text.remove_prefix(name.size());
     const std::size_t end = std::min(text.find(kFnc1), text.size());
     const std::string_view value = text.substr(0, identifier->isFixed() ? std::min(identifier->most, end) : end);
@@ -220,7 +215,7 @@ Result<Elements> readBracketed(std::string_view text) {
   Elements elements;
   while (!text.empty()) {
     const std::size_t length = bracketLength(text);
-    if (length == 0) return refuse("no identifier in brackets where one is needed");
+    if (length == 0) return refuse(TagFault::noBracket);
     const std::string_view name = text.substr(1, length - 2);
     text.remove_prefix(length);
     // A value may hold brackets of its own; only a known identifier in brackets ends it.
@@ -237,7 +232,7 @@ Result<Elements> readBracketed(std::string_view text) {
 
 Result<Elements> readLink(std::string_view afterScheme) {
   const Link link = partsOf(afterScheme);
-  if (afterScheme.empty() || afterScheme.starts_with('/')) return refuse("the address names no host");
+  if (afterScheme.empty() || afterScheme.starts_with('/')) return refuse(TagFault::noHost);
   // A path of the host's own may happen to hold such a segment: the first whose value reads well is the key.
   std::size_t key = link.path.size();
   for (std::size_t i = link.path.size(); i-- > 0;) {
@@ -246,7 +241,7 @@ Result<Elements> readLink(std::string_view afterScheme) {
         (key == link.path.size() || (i + 1 < link.path.size() && addDecoded(alone, link.path[i], link.path[i + 1]))))
       key = i;
   }
-  if (key == link.path.size()) return refuse("21 stands without 01");
+  if (key == link.path.size()) return refuse(TagFault::serialAlone);
   Result<Elements> answer = readPairs(link.path, key);
   if (!answer) return answer;
   if (const Result<void> read = readQuery(link.query, *answer); !read) return tl::unexpected<Error>(read.error());
@@ -255,9 +250,8 @@ Result<Elements> readLink(std::string_view afterScheme) {
 
 Result<void> checkTogether(const Elements& elements) {
   const bool hasItem = elements.contains("01");
-  if (elements.contains("21") && !hasItem) return refuse("21 stands without 01");
-  if (!hasItem && !elements.contains("8003") && !elements.contains("8004"))
-    return refuse("nothing in it names a helmet: 01, 8003 and 8004 are missing");
+  if (elements.contains("21") && !hasItem) return refuse(TagFault::serialAlone);
+  if (!hasItem && !elements.contains("8003") && !elements.contains("8004")) return refuse(TagFault::namesNoHelmet);
   return {};
 }
 

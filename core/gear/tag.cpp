@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/gear/gs1.h"
+#include "core/gear/tag_fault.h"
 #include "core/gear/utf8.h"
 
 namespace snugline::gear {
@@ -21,8 +22,6 @@ constexpr int kYearsAhead = 50;                                               //
 constexpr int kYearsBehind = 49;
 
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
-tl::unexpected<Error> refuse(std::string why) { return fail(ErrorCode::notATag, {}, std::move(why)); }
 
 // "\x1d" as people and shells write character 29.
 std::string withSeparators(std::string_view text) {
@@ -79,9 +78,9 @@ Result<Tag> tagOf(TagForm form, const Result<gs1::Elements>& elements, Day today
 }
 
 Result<Tag> plainTag(std::string_view text) {
-  if (text.find_first_not_of(' ') == std::string_view::npos) return refuse("nothing but blanks");
+  if (text.find_first_not_of(' ') == std::string_view::npos) return refuse({TagFault::blanks});
   const std::size_t length = codePoints(text);
-  if (length > kPlainMost) return refuse(std::to_string(length) + " characters; a plain serial has at most " + std::to_string(kPlainMost));
+  if (length > kPlainMost) return refuse({TagFault::tooManyCharacters, {}, length, 0, kPlainMost});
   Tag tag;
   tag.serial = std::string(text);
   tag.key = tag.serial;
@@ -139,15 +138,15 @@ int gs1CheckDigit(std::string_view digitsWithoutCheck) {
 }
 
 Result<Tag> parseTag(std::string_view text, Day today) try {
-  if (text.empty()) return refuse("nothing");
-  if (text.size() > kTextMost) return refuse(std::to_string(text.size()) + " bytes; at most " + std::to_string(kTextMost));
-  if (!isUtf8(text)) return refuse("not text in UTF-8");
+  if (text.empty()) return refuse({TagFault::nothing});
+  if (text.size() > kTextMost) return refuse({TagFault::tooManyBytes, {}, text.size(), 0, kTextMost});
+  if (!isUtf8(text)) return refuse({TagFault::notUtf8});
   std::string read = withSeparators(text);
   const bool hasSeparator = read.find(gs1::kFnc1) != std::string::npos;
   // Character 29 is the only control character that a tag may carry.
   std::string visible = read;
   std::erase(visible, gs1::kFnc1);
-  if (!isPrintable(visible)) return refuse("a control character");
+  if (!isPrintable(visible)) return refuse({TagFault::controlCharacter});
 
   std::string_view rest = read;
   const bool hasSymbology = std::any_of(kSymbologies.begin(), kSymbologies.end(), [&](std::string_view s) { return rest.starts_with(s); });

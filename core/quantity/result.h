@@ -25,7 +25,7 @@ enum class ErrorCode : std::uint8_t {
   duplicateKey,     // place: JSON path
   inconsistent,     // place: JSON path; detail: what contradicts what
   unknownPort,      // a port or part that the sheet lacks
-  notATag,          // detail: why the tag is refused
+  notATag,          // detail: why, as core/gear/tag_fault.h has it
   checkDigitWrong,  // detail: "read, expected"
   notText,          // a file that is not text at all (a picture, say)
   badRow,           // place: file:line; detail: why

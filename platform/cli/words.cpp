@@ -40,7 +40,7 @@ std::string complaint(const Error& e) {
     case ErrorCode::unknownPort:
       return withDetail("a port or part that the model sheet lacks; expected one that it lists", d);
     case ErrorCode::notATag:
-      return withDetail("not a tag; expected GS1 text, a GS1 web address, or 1 to 64 printable characters", d);
+      return withDetail("not a tag; expected GS1 text, a GS1 web address, or 1 to 64 printable characters", tagFaultWords(d));
     case ErrorCode::checkDigitWrong:
       return withDetail("the check digit does not agree; expected the one worked out from the digits before it", d);
     case ErrorCode::notText:

@@ -20,6 +20,8 @@ inline constexpr const char* kCaution = "Follow the helmet maker's instructions 
 // Control characters are written as \x1d, so that whatever was typed or read stays on one line.
 [[nodiscard]] std::string oneLine(const std::string& text);
 
+[[nodiscard]] std::string tagFaultWords(const std::string& detail);  // core/gear/tag_fault.h; tag_faults.cpp
+
 // Names the file, line or option and what was expected; one line, no stop at its end.
 [[nodiscard]] std::string sentence(const Error& error);
 

@@ -3135,6 +3135,25 @@
     </message>
 </context>
 <context>
+    <name>LanesPage</name>
+    <message>
+        <source>Lanes week by week</source>
+        <translation>Carriles semana a semana</translation>
+    </message>
+    <message>
+        <source>Reading the log</source>
+        <translation>Leyendo el registro</translation>
+    </message>
+    <message>
+        <source>Week before</source>
+        <translation>Semana anterior</translation>
+    </message>
+    <message>
+        <source>Week after</source>
+        <translation>Semana siguiente</translation>
+    </message>
+</context>
+<context>
     <name>LegalHolds</name>
     <message>
         <source>Legal hold</source>
@@ -5269,6 +5288,14 @@
         <source>From a fit to the first look</source>
         <translation>Del ajuste al primer vistazo</translation>
     </message>
+    <message>
+        <source>Lanes week by week</source>
+        <translation>Carriles semana a semana</translation>
+    </message>
+    <message>
+        <source>Helmets by the lane they stood in, over the season</source>
+        <translation>Cascos según el carril en que estaban, a lo largo de la temporada</translation>
+    </message>
 </context>
 <context>
     <name>SeasonWords</name>
@@ -5884,6 +5911,97 @@
     </message>
 </context>
 <context>
+    <name>TagTrouble</name>
+    <message>
+        <source>there is nothing in it</source>
+        <translation>no contiene nada</translation>
+    </message>
+    <message>
+        <source>%1 characters, at most %2</source>
+        <translation>%1 caracteres, como máximo %2</translation>
+    </message>
+    <message>
+        <source>it is not text</source>
+        <translation>no es texto</translation>
+    </message>
+    <message>
+        <source>a control character</source>
+        <translation>un carácter de control</translation>
+    </message>
+    <message>
+        <source>nothing stands behind the prefix</source>
+        <translation>no hay nada después del prefijo</translation>
+    </message>
+    <message>
+        <source>identifier %1 is not one that says which helmet it is</source>
+        <translation>el identificador %1 no es de los que dicen qué casco es</translation>
+    </message>
+    <message>
+        <source>identifier %1 has %2 characters and needs %3</source>
+        <translation>el identificador %1 tiene %2 caracteres y necesita %3</translation>
+    </message>
+    <message>
+        <source>identifier %1 has %2 characters and needs %3 to %4</source>
+        <translation>el identificador %1 tiene %2 caracteres y necesita de %3 a %4</translation>
+    </message>
+    <message>
+        <source>identifier %1 begins with %2 digits, this one does not</source>
+        <translation>el identificador %1 empieza con %2 cifras y este no</translation>
+    </message>
+    <message>
+        <source>identifier %1 has a character that GS1 does not allow</source>
+        <translation>el identificador %1 tiene un carácter que GS1 no permite</translation>
+    </message>
+    <message>
+        <source>identifier %1 does not begin with a company prefix</source>
+        <translation>el identificador %1 no empieza con un prefijo de empresa</translation>
+    </message>
+    <message>
+        <source>identifier %1 does not begin with 0</source>
+        <translation>el identificador %1 no empieza con 0</translation>
+    </message>
+    <message>
+        <source>identifier %1 is no day of the calendar</source>
+        <translation>el identificador %1 no es un día del calendario</translation>
+    </message>
+    <message>
+        <source>identifier %1 stands twice with different values</source>
+        <translation>el identificador %1 está dos veces con valores distintos</translation>
+    </message>
+    <message>
+        <source>identifier %1 has a % that is not followed by two hexadecimal digits</source>
+        <translation>el identificador %1 tiene un % al que no siguen dos cifras hexadecimales</translation>
+    </message>
+    <message>
+        <source>identifier %1 has no value</source>
+        <translation>el identificador %1 no tiene valor</translation>
+    </message>
+    <message>
+        <source>it names two things at once</source>
+        <translation>nombra dos cosas a la vez</translation>
+    </message>
+    <message>
+        <source>identifier %1 stands behind the question mark and belongs before it</source>
+        <translation>el identificador %1 está detrás del signo de interrogación y va delante</translation>
+    </message>
+    <message>
+        <source>an identifier in brackets is missing</source>
+        <translation>falta un identificador entre paréntesis</translation>
+    </message>
+    <message>
+        <source>the address names no host</source>
+        <translation>la dirección no nombra ningún servidor</translation>
+    </message>
+    <message>
+        <source>serial 21 stands without item 01</source>
+        <translation>la serie 21 está sin el artículo 01</translation>
+    </message>
+    <message>
+        <source>nothing in it names a helmet</source>
+        <translation>nada en ella nombra un casco</translation>
+    </message>
+</context>
+<context>
     <name>Tape</name>
     <message>
         <source>Tape</source>
@@ -6204,6 +6322,30 @@
     <message>
         <source>A phone of their own was let go</source>
         <translation>Se dejó fuera un teléfono propio</translation>
+    </message>
+    <message>
+        <source>Model sheet changed</source>
+        <translation>Ficha de modelo cambiada</translation>
+    </message>
+    <message>
+        <source>Season %1 closed</source>
+        <translation>Temporada %1 cerrada</translation>
+    </message>
+    <message>
+        <source>Collected in at the end of season %1</source>
+        <translation>Recogido al final de la temporada %1</translation>
+    </message>
+    <message>
+        <source>Collected in from %1 at the end of season %2</source>
+        <translation>Recogido de %1 al final de la temporada %2</translation>
+    </message>
+    <message>
+        <source>Photo taken</source>
+        <translation>Foto tomada</translation>
+    </message>
+    <message>
+        <source>Photo taken: %1</source>
+        <translation>Foto tomada: %1</translation>
     </message>
 </context>
 <context>
@@ -7121,8 +7263,8 @@
         <translation>Idioma de las imágenes, en o es.</translation>
     </message>
     <message>
-        <source>Only the pictures of people, gear, phone, or first.</source>
-        <translation>Solo las imágenes de people, gear, phone o de first.</translation>
+        <source>Only the pictures of people, gear, dock, phone, or first.</source>
+        <translation>Solo las imágenes de people, gear, dock, phone o first.</translation>
     </message>
 </context>
 <context>
@@ -7506,6 +7648,33 @@
         <source>Recorded: %1</source>
         <comment>a verdict</comment>
         <translation>Registrado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::LanesModel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Practice of %1</source>
+        <translation>Práctica del %1</translation>
+    </message>
+    <message>
+        <source>Athletes without a helmet</source>
+        <translation>Atletas sin casco</translation>
+    </message>
+    <message>
+        <source>Helmets with an athlete, by the lane of the Line they stood in when the last practice of each week began. Worked out from the log as it is known now: what was taken back since is left out.</source>
+        <translation>Cascos en manos de atletas, según el carril de la Fila en que estaban al empezar la última práctica de cada semana. Calculado del registro como se conoce ahora: lo que se retiró después no cuenta.</translation>
+    </message>
+    <message>
+        <source>No helmet was with an athlete yet.</source>
+        <translation>Ningún casco estaba todavía con un atleta.</translation>
     </message>
 </context>
 <context>

@@ -91,7 +91,7 @@ QString errorSentence(const Error& error) {
     case ErrorCode::unknownPort:
       return because(Trouble::tr("The model sheet has no such part"), detail);
     case ErrorCode::notATag:
-      return because(Trouble::tr("This scan cannot be a serial tag"), detail);
+      return because(Trouble::tr("This scan cannot be a serial tag"), tagFaultWords(error.detail));
     case ErrorCode::checkDigitWrong:
       return because(Trouble::tr("The check digit of this tag does not agree"), detail);
     case ErrorCode::notText:

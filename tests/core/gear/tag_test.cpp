@@ -2,6 +2,7 @@
 #include SNUGLINE_CATCH_HEADER
 
 #include "core/gear/tag.h"
+#include "core/gear/tag_fault.h"
 
 using namespace snugline;
 using namespace snugline::gear;
@@ -23,7 +24,10 @@ std::string refused(std::string_view text) {
   INFO(text);
   if (tag) FAIL("read as " + std::string(code(tag->form)) + " " + tag->key);
   CHECK(tag.error().code == ErrorCode::notATag);
-  CHECK_FALSE(tag.error().detail.empty());
+  // Every refusal is one that the screens and the terminal have words for.
+  const std::optional<TagRefusal> refusal = refusalOf(tag.error().detail);
+  REQUIRE(refusal);
+  CHECK(refuse(*refusal).value() == tag.error());
   return tag.error().detail;
 }
 
@@ -143,13 +147,13 @@ TEST_CASE("The bracketed form for people reads like the scan") {
 }
 
 TEST_CASE("A serial never stands without its trade item") {
-  CHECK(refused("]d221HC42") == "21 stands without 01");
-  CHECK(refused("(21)HC42") == "21 stands without 01");
+  CHECK(refused("]d221HC42") == "serial-alone 0 0 0");
+  CHECK(refused("(21)HC42") == "serial-alone 0 0 0");
   CHECK(refused("21HC42\x1d"
-                "11240115") == "21 stands without 01");
+                "11240115") == "serial-alone 0 0 0");
   CHECK(refused("]d2800407300011\x1d"
-                "21HC42") == "21 stands without 01");
-  CHECK(refused("https://example.org/21/HC42") == "21 stands without 01");
+                "21HC42") == "serial-alone 0 0 0");
+  CHECK(refused("https://example.org/21/HC42") == "serial-alone 0 0 0");
 }
 
 TEST_CASE("A tag that names no helmet and no model is refused") {
@@ -294,4 +298,14 @@ TEST_CASE("Every text cut short or with one byte changed is read or refused, nev
       }
     }
   }
+}
+
+TEST_CASE("A refusal goes into an error and comes out as it was, whatever its identifier holds") {
+  for (int i = 0; i <= static_cast<int>(TagFault::namesNoHelmet); ++i) {
+    const TagRefusal made{static_cast<TagFault>(i), i % 2 == 0 ? "01 x 7" : "", static_cast<std::size_t>(i), 3, 400};
+    CHECK(refusalOf(refuse(made).value().detail) == made);
+  }
+  CHECK_FALSE(refusalOf("no code of ours 0 0 0"));
+  CHECK_FALSE(refusalOf("blanks"));
+  CHECK_FALSE(refusalOf("blanks one 0 0"));
 }
