@@ -220,7 +220,7 @@ Result<CheckBegun> begunIn(const Views& views, const AthleteRecord& athlete, con
   CheckBegun begun;
   begun.athlete = athlete.id;
   begun.unit = unit.id;
-  begun.sheet = unit.sheet;
+  begun.sheet = views.standingSheet(unit.sheet);
   begun.kind = kind;
   begun.isLabelMissing = unit.isLabelMissing;
   if (const auto span = season::lastGoodDay(views, unit)) begun.certifiedUntil = span->first;

@@ -4,6 +4,7 @@
 #include "core/book/acts.h"
 #include "core/book/written.h"
 #include "core/season/notice.h"
+#include "core/season/sheet_chain.h"
 
 namespace snugline::book {
 
@@ -72,7 +73,7 @@ UnitRecord asArrived(const Views& views, const Arrival& arrival) {
   }
   if (unit.lot.empty()) unit.lot = lotOf(arrival.tag);
   if (unit.sheet.empty()) {
-    unit.sheet = arrival.sheet;
+    unit.sheet = views.standingSheet(arrival.sheet);
     unit.size = arrival.size;
   }
   if (arrival.label) {
@@ -116,7 +117,7 @@ std::vector<const season::NoticeRecord*> noticesFor(const Views& views, const Un
   std::vector<const season::NoticeRecord*> found;
   if (!unit.id.empty() || !views.team) return found;
   for (const season::NoticeRecord& notice : views.team->notices) {
-    const season::NoticeMatch match = season::matchOf(notice.scope, unit);
+    const season::NoticeMatch match = season::matchOf(views, notice.scope, unit);
     const bool isMeant = match == season::NoticeMatch::yes || (match == season::NoticeMatch::unknown && notice.scope.takesUnknown);
     if (isMeant) found.push_back(&notice);
   }
@@ -173,7 +174,7 @@ Result<void> checkArrival(const Views& views, const Arrival& arrival) {
   if (!arrival.tag.isCheckDigitOk) return fail(ErrorCode::checkDigitWrong, arrival.tag.serial, "01");
   if (known != nullptr) {
     if (known->place == UnitPlace::retired) return fail(ErrorCode::notAllowed, known->serial, std::string(rule::kUnitRetired));
-    const bool isOther = !known->sheet.empty() && ((!arrival.sheet.empty() && arrival.sheet != known->sheet) ||
+    const bool isOther = !known->sheet.empty() && ((!arrival.sheet.empty() && !season::isOneModel(views, arrival.sheet, known->sheet)) ||
                                                    (!arrival.size.empty() && arrival.size != known->size));
     if (isOther) return fail(ErrorCode::inconsistent, known->serial, "known with another sheet or size: " + known->size);
     if (!known->sheet.empty()) return {};
@@ -181,7 +182,7 @@ Result<void> checkArrival(const Views& views, const Arrival& arrival) {
   if (arrival.tag.key.empty()) return fail(ErrorCode::notATag, "tag", "empty");
   // A bare scan: taken in and held until its model and size are said.
   if (arrival.sheet.empty() && arrival.size.empty()) return {};
-  const gear::ModelSheet* sheet = views.sheet(arrival.sheet);
+  const gear::ModelSheet* sheet = views.sheet(views.standingSheet(arrival.sheet));
   if (sheet == nullptr) return fail(ErrorCode::notFound, "sheet " + arrival.sheet);
   const bool isSize = std::any_of(sheet->sizes.begin(), sheet->sizes.end(), [&](const auto& band) { return band.name == arrival.size; });
   if (!isSize) {
@@ -213,13 +214,15 @@ Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
   const UnitRecord* known = knownUnit(views, arrival);
   Drafts drafts;
   std::string about = "#0";
+  // A list or a draft made before the sheet was replaced still names the one before.
+  const std::string& sheet = views.standingSheet(arrival.sheet);
   if (known == nullptr) {
     drafts.push_back(
-        {"", UnitReceived{arrival.tag.serial, arrival.tag.key, arrival.sheet, arrival.size, arrival.tag.made, lotOf(arrival.tag)}});
+        {"", UnitReceived{arrival.tag.serial, arrival.tag.key, sheet, arrival.size, arrival.tag.made, lotOf(arrival.tag)}});
   } else {
     about = known->id;
     if (known->sheet.empty() && !arrival.sheet.empty())
-      drafts.push_back({about, UnitReceived{known->serial, known->tagKey, arrival.sheet, arrival.size, known->made, lotOf(arrival.tag)}});
+      drafts.push_back({about, UnitReceived{known->serial, known->tagKey, sheet, arrival.size, known->made, lotOf(arrival.tag)}});
     if (isAway(*known)) addBack(drafts, *known, {}, {});
   }
   if (arrival.label) {

@@ -7,6 +7,7 @@
 #include "core/book/roster_columns.h"
 #include "core/book/roster_text.h"
 #include "core/book/written.h"
+#include "core/season/sheet_chain.h"
 
 namespace snugline::book {
 
@@ -20,13 +21,8 @@ struct ListedArrival {
   std::optional<RowNote> refused;
 };
 
-// The sheet of that id adopted last.
 std::string sheetHash(const season::Views& views, const std::string& id) {
-  const season::SheetRecord* found = nullptr;
-  for (const auto& [hash, record] : views.sheets) {
-    if (record.sheet == nullptr || record.sheet->id != id) continue;
-    if (found == nullptr || season::isAfter(record.adopted, found->adopted)) found = &record;
-  }
+  const season::SheetRecord* found = season::sheetById(views, id);
   return found == nullptr ? std::string() : found->hash;
 }
 

@@ -101,6 +101,7 @@ bool findAirReasons(const DueContext& context, const Standing& standing, std::ve
     const gear::ModelSheet* sheet = context.views->sheetOf(unit);
     for (std::size_t i = 0; i < unit.ports.size() && sheet != nullptr; ++i) {
       const PortAir& port = unit.ports[i];
+      if (!sheet->hasPort(static_cast<gear::Port>(i))) continue;  // read while another sheet stood
       if (port.leakCount == 0 || sheet->leakPerWeek.pa <= 0 || port.leakHighPa >= -sheet->leakPerWeek.pa) continue;
       DueReason& reason = add(DueKind::airLeaking, Lane::beforePractice, context.today);
       reason.port = static_cast<gear::Port>(i);

@@ -119,9 +119,9 @@ void MatchTable::addHelmets(const Views& views, Day today) {
   const auto units = inOrder(views.units);
   std::set<std::string> hashes;
   for (const UnitRecord* unit : units)
-    if (!isAway(*unit) && views.sheetOf(*unit) != nullptr) hashes.insert(unit->sheet);
+    if (!isAway(*unit) && views.sheetOf(*unit) != nullptr) hashes.insert(views.standingSheet(unit->sheet));
   for (const std::string& hash : hashes) m_sheets.emplace_back(hash, views.sheet(hash));
-  // By the sheet's id, so that the order is one that people know; by hash where two versions of a sheet are in use.
+  // By the sheet's id, so that the order is one that people know; by hash where two sheets in use have the same.
   std::stable_sort(m_sheets.begin(), m_sheets.end(), [](const auto& a, const auto& b) { return a.second->id < b.second->id; });
   std::unordered_map<std::string, int> firstKind;
   for (const auto& [hash, sheet] : m_sheets) {
@@ -130,9 +130,11 @@ void MatchTable::addHelmets(const Views& views, Day today) {
   }
   for (const UnitRecord* unit : units) {
     MatchHelmet helmet{unit, barOf(views, *unit, m_through), -1, 0, 0, {}};
-    if (const auto* sheet = views.sheetOf(*unit); sheet != nullptr && firstKind.contains(unit->sheet))
-      for (std::size_t i = 0; i < sheet->sizes.size(); ++i)
-        if (sheet->sizes[i].name == unit->size) helmet.kind = firstKind.at(unit->sheet) + static_cast<int>(i);
+    if (const auto first = firstKind.find(views.standingSheet(unit->sheet)); first != firstKind.end()) {
+      const auto& sizes = views.sheet(first->first)->sizes;
+      for (std::size_t i = 0; i < sizes.size(); ++i)
+        if (sizes[i].name == unit->size) helmet.kind = first->second + static_cast<int>(i);
+    }
     if (helmet.bar == UnitBar::none && helmet.kind < 0) helmet.bar = UnitBar::noSheet;  // a size that its sheet does not know
     for (const auto& point : unit->points) helmet.unseenPoints += !point || point->finding.state == gear::PointState::unseen ? 1 : 0;
     helmet.years = yearsSinceFirstLabel(*unit, today);
@@ -221,7 +223,7 @@ MatchPair MatchTable::pairOf(int head, int helmet) const {
   MatchPair pair;
   pair.athlete = h.athlete->id;
   pair.unit = u.unit->id;
-  pair.sheet = u.unit->sheet;
+  pair.sheet = u.kind < 0 ? u.unit->sheet : m_kinds[static_cast<std::size_t>(u.kind)].sheet;
   pair.size = u.unit->size;
   pair.tape = h.tape;
   pair.odds = oddsOf(head, u.kind);

@@ -5,6 +5,7 @@
 #include <charconv>
 
 #include "core/gear/serial_range.h"
+#include "core/season/sheet_chain.h"
 
 namespace snugline::season {
 
@@ -34,9 +35,9 @@ std::optional<int> yearMade(const UnitRecord& unit) {
   return mark;
 }
 
-NoticeMatch matchOf(const NoticeScope& scope, const UnitRecord& unit) {
+NoticeMatch matchOf(const Views& views, const NoticeScope& scope, const UnitRecord& unit) {
   if (scope.isEmpty() || isGone(unit)) return NoticeMatch::no;
-  if (!scope.sheet.empty() && unit.sheet != scope.sheet) return NoticeMatch::no;
+  if (!scope.sheet.empty() && !isOneModel(views, unit.sheet, scope.sheet)) return NoticeMatch::no;
   const bool isBySerial = !scope.serialFrom.empty() || !scope.serialTo.empty();
   if (isBySerial && !gear::isWithinSerials(unit.serial, scope.serialFrom, scope.serialTo)) return NoticeMatch::no;
   bool isUnknown = false;
@@ -61,7 +62,7 @@ NoticeMatch matchOf(const NoticeScope& scope, const UnitRecord& unit) {
 NoticeCover coverOf(const Views& views, const NoticeScope& scope) {
   NoticeCover cover;
   for (const auto& [id, unit] : views.units) {
-    const NoticeMatch match = matchOf(scope, unit);
+    const NoticeMatch match = matchOf(views, scope, unit);
     if (match == NoticeMatch::no) continue;
     if (match == NoticeMatch::unknown) {
       cover.unknown.push_back(id);

@@ -14,7 +14,7 @@
 namespace snugline::season {
 
 enum class NoticeMatch : std::uint8_t { no, yes, unknown };
-[[nodiscard]] NoticeMatch matchOf(const NoticeScope& scope, const UnitRecord& unit);
+[[nodiscard]] NoticeMatch matchOf(const Views& views, const NoticeScope& scope, const UnitRecord& unit);
 [[nodiscard]] std::optional<int> yearMade(const UnitRecord& unit);
 
 // What a notice would do, before it is kept. Units by id.

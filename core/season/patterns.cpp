@@ -41,7 +41,7 @@ struct Heap {
 std::string sheetOfWord(const Views& views, const AthleteRecord& athlete, const SaidRecord& said) {
   const std::string& id = !said.unit.empty() || athlete.units.empty() ? said.unit : athlete.units.back();
   const UnitRecord* unit = views.unit(id);
-  return unit == nullptr ? std::string() : unit->sheet;
+  return unit == nullptr ? std::string() : views.standingSheet(unit->sheet);
 }
 
 Pattern patternOf(const Views& views, const Heap& heap) {

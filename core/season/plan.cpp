@@ -8,6 +8,7 @@
 
 #include "core/season/match_table.h"
 #include "core/season/plan_parts.h"
+#include "core/season/sheet_chain.h"
 
 namespace snugline::season {
 
@@ -90,14 +91,14 @@ class Planning {
   Result<void> setSheets() {
     std::map<std::string, int> uses;
     for (const UnitRecord* unit : m_units)
-      if (m_views.sheetOf(*unit) != nullptr) ++uses[unit->sheet];
-    if (!m_wishes.newSheet.empty()) {
-      if (m_views.sheet(m_wishes.newSheet) == nullptr) return fail(ErrorCode::notFound, m_wishes.newSheet);
-      uses.emplace(m_wishes.newSheet, 0);
+      if (m_views.sheetOf(*unit) != nullptr) ++uses[m_views.standingSheet(unit->sheet)];
+    const std::string& newSheet = m_views.standingSheet(m_wishes.newSheet);
+    if (!newSheet.empty()) {
+      if (m_views.sheet(newSheet) == nullptr) return fail(ErrorCode::notFound, newSheet);
+      uses.emplace(newSheet, 0);
     }
-    if (uses.empty())  // nothing on the shelf: any sheet that the Book knows
-      for (const auto& [hash, record] : m_views.sheets)
-        if (record.sheet != nullptr) uses.emplace(hash, 0);
+    if (uses.empty())  // nothing on the shelf: any sheet that counts
+      for (const SheetRecord* record : standingSheets(m_views)) uses.emplace(record->hash, 0);
     std::vector<std::pair<std::string, const gear::ModelSheet*>> sheets;
     for (const auto& [hash, n] : uses) sheets.emplace_back(hash, m_views.sheet(hash));
     std::sort(sheets.begin(), sheets.end(),
@@ -109,7 +110,7 @@ class Planning {
       most = uses.at(hash);
       m_answer.newSheet = hash;
     }
-    if (!m_wishes.newSheet.empty()) m_answer.newSheet = m_wishes.newSheet;
+    if (!newSheet.empty()) m_answer.newSheet = newSheet;
     return {};
   }
 
@@ -129,13 +130,13 @@ class Planning {
 
   void addUnit(const UnitRecord& unit) {
     const UnitBar bar = barOf(m_views, unit, m_answer.today);
-    PlanKind* kind = m_kinds.find(unit.sheet, unit.size);
+    PlanKind* kind = m_kinds.find(m_views.standingSheet(unit.sheet), unit.size);
     const auto good = lastGoodDay(m_views, unit);
     if (kind == nullptr) return;
     const std::optional<Day> limit = ageLimitOf(unit, *kind->model);
     const bool isRenewable = !limit || *limit >= m_answer.nextEnd;
     if (good && good->first < m_answer.nextEnd)
-      m_answer.lapsing.push_back({unit.id, unit.sheet, unit.size, *good, whenOf(good->first), isRenewable, bar});
+      m_answer.lapsing.push_back({unit.id, kind->sheet, unit.size, *good, whenOf(good->first), isRenewable, bar});
     const Day away = m_answer.today.plus(m_wishes.turnaround);  // nobody said when it comes back: as long as one that goes today
     const bool isLapsedOnly =
         bar == UnitBar::lapses || (bar == UnitBar::held && isHeldForLabel(unit) && good && good->first < m_answer.today);

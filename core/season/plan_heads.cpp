@@ -68,7 +68,7 @@ class Counter {
     const UnitRecord* worn = m_views.unit(lastHelmetOf(athlete));
     PlanKind* kind = worn == nullptr || worn->place == UnitPlace::retired || worn->place == UnitPlace::lost
                          ? nullptr
-                         : m_kinds.find(worn->sheet, worn->size);
+                         : m_kinds.find(m_views.standingSheet(worn->sheet), worn->size);
     const std::string sheet = kind == nullptr ? m_answer.newSheet : kind->sheet;
     const TapeState tape = tapeState(athlete, m_answer.today);
     m_answer.untaped += tape == TapeState::missing ? 1 : 0;

@@ -162,8 +162,9 @@ RecentAir recentAirOf(const Views& views, const UnitRecord& unit, gear::Port por
 
 PumpLearned pumpLearned(const Views& views, const std::string& sheet) {
   PumpLearned learned;
+  const std::string& standing = views.standingSheet(sheet);
   for (const auto& [id, unit] : views.units) {
-    if (unit.pumped.empty() || unit.sheet != sheet) continue;
+    if (unit.pumped.empty() || views.standingSheet(unit.sheet) != standing) continue;
     for (const PumpedRecord& each : unit.pumped) {
       const std::size_t port = indexOf(each.port);
       // Pumping in brings the shell up: the gap grows.

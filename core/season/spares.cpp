@@ -144,12 +144,12 @@ Result<SpareAnswer> sparesFor(const Views& views, const std::string& athleteId, 
   HeadOdds odds(views, *athlete);
   for (const auto& [id, unit] : views.units) {
     if (isGone(unit)) continue;
-    if (auto ok = odds.add(unit.sheet); !ok) return tl::unexpected<Error>(ok.error());
+    if (auto ok = odds.add(views.standingSheet(unit.sheet)); !ok) return tl::unexpected<Error>(ok.error());
   }
   odds.likeliest(answer);
   const UnitRecord* last = views.unit(lastHelmetOf(*athlete));
   if (answer.tape == TapeState::missing && last != nullptr) {
-    answer.likelySheet = last->sheet;
+    answer.likelySheet = views.standingSheet(last->sheet);
     answer.likelySize = last->size;
   }
   const std::set<std::string> broken = saidBroken(views);
@@ -163,11 +163,11 @@ Result<SpareAnswer> sparesFor(const Views& views, const std::string& athleteId, 
     std::optional<NotOffered> why = whyBarred(views, unit, today);
     if (!why && broken.contains(id)) why = NotOffered::brokeSaid;
     if (!why && tried.contains(id)) why = NotOffered::didNotFit;
-    Spare spare{id, unit.sheet, unit.size, std::nullopt, false, unit.shelf, {}, unseenOf(unit)};
+    Spare spare{id, views.standingSheet(unit.sheet), unit.size, std::nullopt, false, unit.shelf, {}, unseenOf(unit)};
     if (answer.tape == TapeState::missing) {
-      if (!why && (last == nullptr || unit.sheet != last->sheet || unit.size != last->size)) why = NotOffered::otherSize;
+      if (!why && (last == nullptr || spare.sheet != answer.likelySheet || unit.size != last->size)) why = NotOffered::otherSize;
     } else {
-      spare.odds = odds.of(unit.sheet, unit.size);
+      spare.odds = odds.of(spare.sheet, unit.size);
       spare.isTryOn = *spare.odds < kMatchOdds;
       if (!why && *spare.odds < kTryOnOdds) why = NotOffered::otherSize;
     }

@@ -6,6 +6,8 @@
 #include <cstring>
 #include <filesystem>
 
+#include "core/season/sheet_chain.h"
+
 namespace snugline::cli {
 namespace {
 
@@ -17,10 +19,9 @@ bool isId(const std::string& text) {
 }
 
 const gear::ModelSheet* sheetIn(const season::Views& views, const std::string& id) {
-  for (const auto& [hash, record] : views.sheets) {
-    if (record.sheet && (record.sheet->id == id || hash == id)) return record.sheet.get();
-  }
-  return nullptr;
+  if (const gear::ModelSheet* const exactly = views.sheet(id)) return exactly;
+  const season::SheetRecord* const found = season::sheetById(views, id);
+  return found == nullptr ? nullptr : found->sheet.get();
 }
 
 }  // namespace

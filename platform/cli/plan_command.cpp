@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 
+#include "core/season/sheet_chain.h"
 #include "platform/cli/files.h"
 #include "platform/cli/season_words.h"
 #include "platform/cli/words.h"
@@ -33,9 +34,7 @@ Result<double> shareOf(const std::string& text, const char* option) {
 }
 
 Result<std::string> sheetHash(const Views& views, const std::string& id) {
-  const season::SheetRecord* found = nullptr;
-  for (const auto& [hash, record] : views.sheets)
-    if (record.sheet != nullptr && record.sheet->id == id && (found == nullptr || isAfter(record.adopted, found->adopted))) found = &record;
+  const season::SheetRecord* const found = season::sheetById(views, id);
   if (found == nullptr) return fail(ErrorCode::notFound, "--sheet: " + id);
   return found->hash;
 }

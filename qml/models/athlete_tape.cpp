@@ -5,6 +5,8 @@
 #include "athlete_model.h"
 #include "sentences_gear.h"
 
+#include "core/season/sheet_chain.h"
+
 namespace snugline::models {
 
 namespace {
@@ -74,11 +76,8 @@ QVariantList AthleteModel::sizes() const {
   QVariantList list;
   const season::AthleteRecord* athlete = record();
   if (athlete == nullptr || athlete->tapes.empty()) return list;
-  std::vector<const gear::ModelSheet*> sheets;
-  for (const auto& [hash, adopted] : m_desk->views().sheets) sheets.push_back(adopted.sheet.get());
-  std::sort(sheets.begin(), sheets.end(), [](const auto* a, const auto* b) { return a->name < b->name; });
-  for (const gear::ModelSheet* model : sheets) {
-    const QVariantMap map = sizeMap(*model, athlete->tapes.back().readings);
+  for (const season::SheetRecord* adopted : season::standingSheets(m_desk->views())) {
+    const QVariantMap map = sizeMap(*adopted->sheet, athlete->tapes.back().readings);
     if (!map.isEmpty()) list << map;
   }
   return list;

@@ -7,6 +7,7 @@
 #include <QFileInfo>
 #include <QVariantMap>
 
+#include "core/season/sheet_chain.h"
 #include "qml/models/choices.h"
 #include "qml/models/dock_body.h"
 #include "qml/models/label_reading.h"
@@ -76,23 +77,21 @@ QStringList DockModel::due() const {
 }
 
 QVariantList DockModel::sheets() const {
-  std::vector<std::pair<QString, std::string>> byName;
-  for (const auto& [hash, record] : m_body->desk->views().sheets) {
-    if (record.sheet) byName.emplace_back(text(record.sheet->name), hash);
-  }
-  std::sort(byName.begin(), byName.end());
+  const season::Views& views = m_body->desk->views();
+  const std::string& chosen = views.standingSheet(m_body->table.draft().arrival.sheet);
   QVariantList list;
-  for (const auto& [name, hash] : byName) {
-    list.append(QVariantMap{{QStringLiteral("key"), text(hash)},
-                            {QStringLiteral("name"), name},
-                            {QStringLiteral("isChosen"), hash == m_body->table.draft().arrival.sheet}});
+  for (const season::SheetRecord* record : season::standingSheets(views)) {
+    list.append(QVariantMap{{QStringLiteral("key"), text(record->hash)},
+                            {QStringLiteral("name"), text(record->sheet->name)},
+                            {QStringLiteral("isChosen"), record->hash == chosen}});
   }
   return list;
 }
 
 QVariantList DockModel::sizes() const {
   QVariantList list;
-  const gear::ModelSheet* sheet = m_body->desk->views().sheet(m_body->table.draft().arrival.sheet);
+  const season::Views& views = m_body->desk->views();
+  const gear::ModelSheet* sheet = views.sheet(views.standingSheet(m_body->table.draft().arrival.sheet));
   if (sheet == nullptr) return list;
   for (const gear::SizeBand& band : sheet->sizes) {
     list.append(QVariantMap{{QStringLiteral("key"), text(band.name)},

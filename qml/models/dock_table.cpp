@@ -21,7 +21,7 @@ std::size_t indexOf(int point) { return static_cast<std::size_t>(point); }
 bool isPoint(int point) { return point >= 0 && indexOf(point) < gear::kPointCount; }
 
 std::optional<gear::DaySpan> spanOf(const season::Views& views, const book::Arrival& arrival) {
-  const gear::ModelSheet* sheet = views.sheet(arrival.sheet);
+  const gear::ModelSheet* sheet = views.sheet(views.standingSheet(arrival.sheet));
   if (sheet == nullptr || !arrival.label) return std::nullopt;
   return gear::lastGoodDay(*arrival.label, sheet->certificationMonths, std::nullopt, sheet->ageLimitMonths);
 }
@@ -75,7 +75,7 @@ bool DockTable::isWhatComplete(const season::Views& views) const {
 
 QString DockTable::kindWords(const season::Views& views) const {
   const book::Arrival a = arrival(views);
-  const gear::ModelSheet* sheet = views.sheet(a.sheet);
+  const gear::ModelSheet* sheet = views.sheet(views.standingSheet(a.sheet));
   if (sheet == nullptr) return {};
   return a.size.empty() ? text(sheet->name) : Dock::tr("%1, size %2").arg(text(sheet->name), text(a.size));
 }
@@ -159,7 +159,7 @@ void DockTable::chooseLabel(const std::optional<gear::Label>& label, const seaso
 void DockTable::copyLast(const season::Views& views) {
   const season::UnitRecord* last = before(views);
   if (last == nullptr || last->labels.empty()) return;
-  m_draft.arrival.sheet = last->sheet;
+  m_draft.arrival.sheet = views.standingSheet(last->sheet);
   m_draft.arrival.size = last->size;
   m_draft.arrival.label = last->labels.back().label;
   m_draft.arrival.isLabelMissing = false;

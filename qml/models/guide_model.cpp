@@ -104,6 +104,7 @@ void GuideModel::show(const CheckRecord& record) {
                     .arg(QString::fromStdString(athlete->jersey), PlainWords::shortName(speech(), athlete->family, athlete->given),
                          PlainWords::text(unit->serial))
                     .trimmed();
+  m_sheet = record.sheet;
   m_drawn = drawnSheet(setup->sheet, unit);
   m_drawn.insert(QStringLiteral("hasAir"), !setup->sheet->air.empty());
   m_drawn.insert(QStringLiteral("view"), m_page.drawnView);
@@ -117,6 +118,12 @@ void GuideModel::show(const CheckRecord& record) {
   emit changed();
 }
 
+// A verdict is shown by the sheet that its check was judged by, also where another stands for it by now.
+const gear::ModelSheet* GuideModel::sheetOfCheck(const season::UnitRecord* unit) const {
+  if (const gear::ModelSheet* own = m_desk->views().sheet(m_sheet)) return own;
+  return unit == nullptr ? nullptr : m_desk->views().sheetOf(*unit);
+}
+
 void GuideModel::showVerdict() {
   const season::AthleteRecord* athlete = m_desk->views().athlete(m_athlete);
   if (athlete == nullptr) return;
@@ -124,7 +131,7 @@ void GuideModel::showVerdict() {
       std::find_if(athlete->checks.rbegin(), athlete->checks.rend(), [this](const season::EndedCheck& e) { return e.check == m_check; });
   if (ended == athlete->checks.rend()) return;
   const season::UnitRecord* unit = m_desk->views().unit(m_unit);
-  m_verdict = verdictMap(*ended, unit, unit == nullptr ? nullptr : m_desk->views().sheetOf(*unit), speech());
+  m_verdict = verdictMap(*ended, unit, sheetOfCheck(unit), speech());
   m_undoWords = tr("Recorded: %1", "a verdict").arg(GuideWords::verdict(ended->verdict));
   emit changed();
 }

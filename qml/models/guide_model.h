@@ -138,6 +138,7 @@ class GuideModel : public QObject {
   void refresh();
   void show(const season::CheckRecord& check);
   void showVerdict();
+  [[nodiscard]] const gear::ModelSheet* sheetOfCheck(const season::UnitRecord* unit) const;
   void take(std::vector<fit::Answer> answers);
   void answerMark(const QString& name);
   void answerFinding(fit::Finding finding);
@@ -162,6 +163,7 @@ class GuideModel : public QObject {
   Touches m_touches;
   GuidePage m_page;
   QVariantMap m_drawn, m_verdict;
+  std::string m_sheet;  // hash of the sheet that the check shown is judged by
   QString m_who, m_kind, m_undoWords, m_trouble;
   std::vector<std::string> m_endFacts;   // what ending the check wrote down, for undo
   std::vector<std::string> m_lastFacts;  // of the last touch

@@ -7,6 +7,7 @@
 #include <QVariantMap>
 
 #include "core/book/acts_dock.h"
+#include "core/season/sheet_chain.h"
 #include "qml/models/choices.h"
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
@@ -49,15 +50,11 @@ void NoticeModel::begin() {
 }
 
 QVariantList NoticeModel::sheets() const {
-  std::vector<std::pair<QString, std::string>> byName;
-  for (const auto& [hash, record] : m_desk->views().sheets) {
-    if (record.sheet) byName.emplace_back(text(record.sheet->name), hash);
-  }
-  std::sort(byName.begin(), byName.end());
   QVariantList list;
-  for (const auto& [name, hash] : byName) {
-    list.append(QVariantMap{
-        {QStringLiteral("name"), text(hash)}, {QStringLiteral("text"), name}, {QStringLiteral("chosen"), hash == m_notice.scope.sheet}});
+  for (const season::SheetRecord* record : season::standingSheets(m_desk->views())) {
+    list.append(QVariantMap{{QStringLiteral("name"), text(record->hash)},
+                            {QStringLiteral("text"), text(record->sheet->name)},
+                            {QStringLiteral("chosen"), record->hash == m_notice.scope.sheet}});
   }
   return list;
 }

@@ -54,7 +54,7 @@ QString UnitWords::reopened(fit::MarkSet marks) {
 
 QString UnitWords::scope(const season::Views& views, const season::NoticeScope& scope) {
   QStringList parts;
-  if (const gear::ModelSheet* sheet = views.sheet(scope.sheet)) parts.append(text(sheet->name));
+  if (const gear::ModelSheet* sheet = views.sheet(views.standingSheet(scope.sheet))) parts.append(text(sheet->name));
   if (scope.yearFrom && scope.yearTo && scope.yearFrom == scope.yearTo) {
     parts.append(tr("made %1", "year").arg(*scope.yearFrom));
   } else if (scope.yearFrom && scope.yearTo) {

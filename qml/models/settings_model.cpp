@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "qml/models/settings_model.h"
 
+#include "core/season/sheet_chain.h"
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
 #include "qml/models/sentences_gear.h"
@@ -34,7 +35,7 @@ QString SettingsModel::teamWords() const {
 
 QString SettingsModel::bookWords() const {
   const season::Views& views = m_desk->views();
-  return tr("Athletes %1, helmets %2, model sheets %3").arg(views.athletes.size()).arg(views.units.size()).arg(views.sheets.size());
+  return tr("Athletes %1, helmets %2, model sheets %3").arg(views.athletes.size()).arg(views.units.size()).arg(season::standingSheets(views).size());
 }
 
 void SettingsModel::setUnits(Units units) { m_choices->setUnits(units == Us ? UnitSystem::us : UnitSystem::metric); }
