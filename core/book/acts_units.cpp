@@ -260,15 +260,6 @@ Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
   return drafts;
 }
 
-Result<Drafts> adoptSheet(const Views& views, const gear::ModelSheet& sheet) {
-  if (views.sheet(sheet.hash) != nullptr) return Drafts{};
-  if (sheet.bytes.empty() || sheet.bytes.size() > gear::kSheetLimitBytes) {
-    return fail(ErrorCode::tooLong, "sheet " + sheet.id,
-                std::to_string(sheet.bytes.size()) + ", " + std::to_string(gear::kSheetLimitBytes));
-  }
-  return Drafts{{"", SheetAdopted{sheet.bytes}}};
-}
-
 Result<Drafts> seePoints(const Views& views, const std::string& id, const gear::PointFindings& points, bool isGroup) {
   const UnitRecord* unit = views.unit(id);
   if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
