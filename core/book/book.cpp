@@ -95,6 +95,7 @@ Result<std::unique_ptr<Book>> Book::open(const std::string& path, Access access,
     body->path = path;
     body->access = access;
     body->options = options;
+    body->photos = PhotoStore(PhotoStore::beside(path).folder(), options.photoDisk);
     body->database = std::move(*database);
     auto version = body->database.prepare("PRAGMA user_version");
     if (!version) return tl::unexpected<Error>(version.error());
@@ -114,12 +115,14 @@ Result<std::unique_ptr<Book>> Book::open(const std::string& path, Access access,
     if (auto done = body->prepareStatements(); !done) return tl::unexpected<Error>(done.error());
     if (auto done = body->loadDevices(); !done) return tl::unexpected<Error>(done.error());
     if (auto done = body->loadViews(); !done) return tl::unexpected<Error>(done.error());
+    if (access == Access::readWrite) body->dropTakenBackPhotos();
     return std::unique_ptr<Book>(new Book(std::move(body)));
   });
 }
 
 void Book::setPerson(const std::string& who) { m_body->who = who; }
 const season::Views& Book::views() const { return m_body->folded.views; }
+const PhotoStore& Book::photos() const { return m_body->photos; }
 
 const season::UnitRecord* Book::unitByTag(const std::string& tagKey) const {
   const auto it = m_body->folded.unitsByTag.find(tagKey);

@@ -15,6 +15,7 @@
 
 #include "core/book/chain.h"
 #include "core/book/fact.h"
+#include "core/book/photo_store.h"
 #include "core/ports/ports.h"
 #include "core/season/record.h"
 
@@ -27,10 +28,23 @@ struct Fault {
   std::string what;
   friend bool operator==(const Fault&, const Fault&) = default;
 };
+// A photo that an uncorrected fact names, and what is wrong with its file. what: "missing", "altered", "unreadable".
+struct PhotoFault {
+  std::string unit, fact, photo, what;
+  friend bool operator==(const PhotoFault&, const PhotoFault&) = default;
+};
 struct VerifyAnswer {
   std::uint64_t facts = 0;
   std::vector<Fault> faults;
-  bool isOk = true;
+  std::uint64_t photos = 0;  // files that hold, each counted once
+  std::vector<PhotoFault> photoFaults;
+  std::uint64_t photosLeftOver = 0;  // files that no uncorrected fact names; harmless
+  bool isOk = true;                  // neither faults nor photoFaults
+};
+// What was backed up or restored; photos that were missing or altered were left out.
+struct CopyAnswer {
+  std::uint64_t facts = 0, photos = 0;
+  std::vector<PhotoFault> photoFaults;
 };
 struct DeviceState {
   std::string device;
@@ -69,6 +83,7 @@ struct BulkDraft {
 // How a file is reached. vfs: name of an SQLite VFS that the process has registered; empty for the ordinary one.
 struct StoreOptions {
   std::string vfs;
+  DiskCalls photoDisk = plainDisk();  // what photos are written through
 };
 // More own facts than this since the last checkpoint and append() makes one itself, after its own commit.
 inline constexpr std::uint64_t kFactsBeforeCheckpoint = 256;
@@ -139,10 +154,14 @@ class Book {
   [[nodiscard]] Result<std::string> dumpViews();
 
   // Segments in one file (BOOK_FORMAT.md, Backup); written beside and renamed. Errors: fileExists, diskFull, cannotWrite.
-  [[nodiscard]] Result<std::uint64_t> backup(const std::string& path);
-  // A new Book file from a backup; every segment is checked first. The next writer gets a new identity.
-  [[nodiscard]] static Result<std::uint64_t> restore(const std::string& backupPath, const std::string& bookPath, ports::Keys& keys,
-                                                     ports::Clock& clock);
+  // The photos that the Book names go along, beside it.
+  [[nodiscard]] Result<CopyAnswer> backup(const std::string& path);
+  // A new Book file from a backup, with its photos; every segment is checked first. The next writer gets a new identity.
+  [[nodiscard]] static Result<CopyAnswer> restore(const std::string& backupPath, const std::string& bookPath, ports::Keys& keys,
+                                                  ports::Clock& clock);
+
+  // Where the photos lie (photos.h keeps and removes them).
+  [[nodiscard]] const PhotoStore& photos() const;
 
  private:
   struct Body;

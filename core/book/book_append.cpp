@@ -256,7 +256,9 @@ Result<Appended> Book::correct(const std::string& factId) {
     if (std::holds_alternative<TeamFounded>(body) || std::holds_alternative<DeviceAdmitted>(body)) {
       return fail(ErrorCode::notAllowed, factId, std::string(kindOf(body)));
     }
-    return append({Draft{(*fact)->about, Corrected{factId, touches(**fact)}}});
+    auto appended = append({Draft{(*fact)->about, Corrected{factId, touches(**fact)}}});
+    if (const auto* photo = std::get_if<PhotoTaken>(&body); appended && photo != nullptr) m_body->dropPhoto(photo->photo);
+    return appended;
   });
 }
 

@@ -103,8 +103,8 @@ Result<std::uint64_t> restoreLog(const std::string& backupPath, Database& databa
 
 }  // namespace
 
-Result<std::uint64_t> Book::backup(const std::string& path) {
-  return guarded(path, [&]() -> Result<std::uint64_t> {
+Result<CopyAnswer> Book::backup(const std::string& path) {
+  return guarded(path, [&]() -> Result<CopyAnswer> {
     Body& body = *m_body;
     if (auto done = body.checkpoint(); !done) return tl::unexpected<Error>(done.error());
     std::vector<std::size_t> order(body.devices.size());
@@ -128,7 +128,7 @@ Result<std::uint64_t> Book::backup(const std::string& path) {
     if (!writer) return tl::unexpected<Error>(writer.error());
     auto rows = body.database.prepare("SELECT line, chain FROM facts WHERE seat >= ?1 AND seat <= ?2 ORDER BY seat");
     if (!rows) return tl::unexpected<Error>(rows.error());
-    std::uint64_t facts = 0;
+    CopyAnswer answer;
     std::unordered_map<std::size_t, Chain> chains;
     for (const Piece& piece : pieces) {
       const DeviceEntry& device = body.devices[piece.device];
@@ -154,17 +154,24 @@ Result<std::uint64_t> Book::backup(const std::string& path) {
       }
       rows->reset();
       if (n != piece.last + 1) return fail(ErrorCode::brokenChain, device.device + ':' + std::to_string(n));
-      facts += piece.last - piece.first + 1;
+      answer.facts += piece.last - piece.first + 1;
       segment.chain = chain;
       if (auto done = writer->add(segment); !done) return tl::unexpected<Error>(done.error());
     }
-    if (auto done = writer->finish(); !done) return tl::unexpected<Error>(done.error());
-    return facts;
+    const PhotoStore photos(PhotoStore::beside(path).folder(), body.options.photoDisk);
+    std::vector<std::string> made;
+    auto done = copyPhotos(body.folded.views, body.photos, photos, answer, made);
+    if (done) done = writer->finish();
+    if (!done) {
+      takeAway(photos, made);
+      return tl::unexpected<Error>(done.error());
+    }
+    return answer;
   });
 }
 
-Result<std::uint64_t> Book::restore(const std::string& backupPath, const std::string& bookPath, ports::Keys& keys, ports::Clock& clock) {
-  return guarded(bookPath, [&]() -> Result<std::uint64_t> {
+Result<CopyAnswer> Book::restore(const std::string& backupPath, const std::string& bookPath, ports::Keys& keys, ports::Clock& clock) {
+  return guarded(bookPath, [&]() -> Result<CopyAnswer> {
     struct stat status {};
     if (::lstat(bookPath.c_str(), &status) == 0) return fail(ErrorCode::fileExists, bookPath);
     // Proved whole before a file is made.
@@ -173,26 +180,31 @@ Result<std::uint64_t> Book::restore(const std::string& backupPath, const std::st
     }
     const std::string draft = temporaryName(bookPath);
     removeStore(draft);
-    const auto make = [&]() -> Result<std::uint64_t> {
-      std::uint64_t count = 0;
+    const PhotoStore photos = PhotoStore::beside(bookPath);
+    std::vector<std::string> made;
+    const auto make = [&]() -> Result<CopyAnswer> {
+      CopyAnswer copied;
       {
         auto database = createStore(draft, {});
         if (!database) return tl::unexpected<Error>(database.error());
         const auto facts = restoreLog(backupPath, *database);
-        if (!facts) return facts;
-        count = *facts;
+        if (!facts) return tl::unexpected<Error>(facts.error());
+        copied.facts = *facts;
         if (auto emptied = database->emptyWal(); !emptied) return tl::unexpected<Error>(emptied.error());
       }
       {
         auto book = open(draft, Access::readWrite, keys, clock);
         if (!book) return tl::unexpected<Error>(book.error());
         if (auto stored = (*book)->checkpoint(); !stored) return tl::unexpected<Error>(stored.error());
+        const auto brought = copyPhotos((*book)->views(), PhotoStore::beside(backupPath), photos, copied, made);
+        if (!brought) return tl::unexpected<Error>(brought.error());
       }
       if (auto named = nameFile(draft, bookPath); !named) return tl::unexpected<Error>(named.error());
-      return count;
+      return copied;
     };
     auto answer = make();
     if (!answer) {
+      takeAway(photos, made);
       removeStore(draft);
       Error error = answer.error();
       if (error.place == draft) error.place = bookPath;

@@ -74,6 +74,7 @@ struct Book::Body {
   Access access = Access::readWrite;
   StoreOptions options;
   Database database;
+  PhotoStore photos;
   Statement insertFact, readLine, readRange, readTouches;
   FactDecoder decoder;
 
@@ -161,6 +162,12 @@ struct Book::Body {
   };
   [[nodiscard]] Result<std::vector<StoredSegment>> segmentsOf(const DeviceEntry& device);
 
+  // book_photos.cpp
+  [[nodiscard]] bool isPhotoNamed(const std::string& hash) const;  // by an uncorrected fact
+  void dropPhoto(const std::string& hash);                         // the file, where nothing names it any more
+  void dropTakenBackPhotos();                                      // what a kill or a failing disk left of those taken back
+  void provePhotos(VerifyAnswer& answer) const;
+
   // book_receive.cpp
   [[nodiscard]] Result<std::vector<Fact>> storeReceived(const std::vector<std::string>& lines);
 
@@ -191,6 +198,10 @@ inline constexpr std::array<std::pair<Entity, const char*>, 6> kViewTables{{{Ent
                                                                             {Entity::athlete, "view_athletes"},
                                                                             {Entity::unit, "view_units"},
                                                                             {Entity::check, "view_checks"}}};
+// book_photos.cpp: every photo that the views name, proved and put into another folder. made: hashes of files that were not there before.
+[[nodiscard]] Result<void> copyPhotos(const season::Views& views, const PhotoStore& from, const PhotoStore& to, CopyAnswer& answer,
+                                      std::vector<std::string>& made);
+void takeAway(const PhotoStore& store, const std::vector<std::string>& made);
 // Calls visit(key, row) for every row of one kind, keys ascending.
 void eachRow(const Folded& folded, Entity entity, const std::function<void(const std::string& key, std::string&& row)>& visit);
 // One row, nothing when the entity is not there.

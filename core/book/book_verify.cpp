@@ -127,7 +127,8 @@ Result<VerifyAnswer> Book::verify(const std::function<bool(std::uint64_t done)>&
     if (const auto row = total->step(); !row) return tl::unexpected<Error>(row.error());
     // Facts in the place of no device.
     if (static_cast<std::uint64_t>(total->integer(0)) != answer.facts) answer.faults.push_back({"", 0, "altered"});
-    answer.isOk = answer.faults.empty();
+    body.provePhotos(answer);
+    answer.isOk = answer.faults.empty() && answer.photoFaults.empty();
     return answer;
   });
 }

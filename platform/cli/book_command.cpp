@@ -2,6 +2,9 @@
 // `snug book`: founding, proving, backing up. Every answer has the same four keys, so that a script reads them alike.
 #include "core/book/book.h"
 
+#include <map>
+#include <optional>
+
 #include "platform/cli/files.h"
 #include "platform/cli/words.h"
 
@@ -12,9 +15,29 @@ constexpr const char* kTeamUnnamed = "Team";  // a Book must name its team; it c
 
 struct Told {
   book::InfoAnswer info;
-  std::vector<book::Fault> faults;
+  std::vector<book::Fault> faults{};
   bool isOk = true;
+  // Only where the deed looked at the photos.
+  std::optional<std::uint64_t> photos{};
+  std::vector<book::PhotoFault> photoFaults{};
+  std::uint64_t photosLeftOver = 0;
+  std::map<std::string, std::string> serials{};  // of the helmets that photoFaults name
 };
+
+void noteSerials(Told& told, const season::Views& views) {
+  for (const book::PhotoFault& f : told.photoFaults) {
+    if (const season::UnitRecord* unit = views.unit(f.unit)) told.serials[f.unit] = unit->serial;
+  }
+}
+
+std::string counted(std::uint64_t count, const std::string& what) { return std::to_string(count) + ' ' + what + (count == 1 ? "" : "s"); }
+
+// What is said of the photos that went along; nothing where there are none.
+std::string photosToo(const book::CopyAnswer& copied) {
+  std::string said = copied.photos > 0 ? " and " + counted(copied.photos, "photo") : "";
+  if (!copied.photoFaults.empty()) said += ", without " + counted(copied.photoFaults.size(), "photo");
+  return said;
+}
 
 std::string json(const Told& told) {
   json::Writer out;
@@ -35,7 +58,18 @@ std::string json(const Told& told) {
         .string(f.what)
         .endObject();
   }
-  out.endArray().key("team").string(told.info.team).key("season").string(told.info.season);
+  out.endArray();
+  if (told.photos) {
+    out.key("photos").integer(static_cast<std::int64_t>(*told.photos)).key("photo_faults").beginArray();
+    for (const book::PhotoFault& f : told.photoFaults) {
+      const auto serial = told.serials.find(f.unit);
+      out.beginObject().key("helmet").string(serial == told.serials.end() ? std::string() : serial->second);
+      out.key("helmet_id").string(f.unit).key("fact").string(f.fact).key("photo").string(f.photo);
+      out.key("what").string(f.what).endObject();
+    }
+    out.endArray().key("photos_left_over").integer(static_cast<std::int64_t>(told.photosLeftOver));
+  }
+  out.key("team").string(told.info.team).key("season").string(told.info.season);
   out.key("format").integer(told.info.format).endObject();
   return out.take();
 }
@@ -50,6 +84,12 @@ Reply replyOf(const Told& told, const std::string& said) {
                   (d.isOwn ? ", this device\n" : "\n");
   }
   for (const book::Fault& f : told.faults) reply.text += "  fact " + std::to_string(f.n) + " of device " + f.device + ": " + f.what + '\n';
+  for (const book::PhotoFault& f : told.photoFaults) {
+    const auto serial = told.serials.find(f.unit);
+    reply.text += "  photo of helmet " + (serial == told.serials.end() ? f.unit : serial->second) + ", fact " + f.fact + ": " + f.what +
+                  " (" + f.photo + ".jpg)\n";
+  }
+  if (told.photosLeftOver > 0) reply.text += "  " + counted(told.photosLeftOver, "photo file") + " that no fact names, harmless\n";
   return reply;
 }
 
@@ -60,7 +100,7 @@ Result<Reply> tell(const std::string& path, const std::string& said, Outside& ou
   Result<book::InfoAnswer> info = (*opened)->info();
   if (!info) return tl::unexpected<Error>(info.error());
   const std::string whole = said + std::to_string(info->facts) + " facts";
-  return replyOf({std::move(*info), {}, true}, whole);
+  return replyOf({std::move(*info)}, whole);
 }
 
 Result<Reply> create(const BookRequest& request, Outside& outside) {
@@ -84,9 +124,18 @@ Result<Reply> verify(const BookRequest& request, Outside& outside) {
   Result<book::InfoAnswer> info = (*opened)->info();
   if (!info) return tl::unexpected<Error>(info.error());
   info->facts = answer->facts;
-  const std::string said = request.book + (answer->isOk ? ": every fact and signature holds, " : ": does not verify, ") +
-                           std::to_string(answer->facts) + " facts";
-  return replyOf({std::move(*info), std::move(answer->faults), answer->isOk}, said);
+  std::string said = request.book + (answer->isOk ? ": every fact and signature holds, " : ": does not verify, ") +
+                     std::to_string(answer->facts) + " facts";
+  if (answer->photos > 0) said += ", " + counted(answer->photos, "photo") + " as taken";
+  Told told{std::move(*info),
+            std::move(answer->faults),
+            answer->isOk,
+            answer->photos,
+            std::move(answer->photoFaults),
+            answer->photosLeftOver,
+            {}};
+  noteSerials(told, (*opened)->views());
+  return replyOf(told, said);
 }
 
 Result<Reply> rebuild(const BookRequest& request, Outside& outside) {
@@ -104,17 +153,28 @@ Result<Reply> rebuild(const BookRequest& request, Outside& outside) {
 Result<Reply> backup(const BookRequest& request, Outside& outside) {
   const auto opened = openBook(request.book, book::Access::readWrite, outside);
   if (!opened) return tl::unexpected<Error>(opened.error());
-  const Result<std::uint64_t> facts = (*opened)->backup(request.file);
-  if (!facts) return tl::unexpected<Error>(facts.error());
+  Result<book::CopyAnswer> copied = (*opened)->backup(request.file);
+  if (!copied) return tl::unexpected<Error>(copied.error());
   Result<book::InfoAnswer> info = (*opened)->info();
   if (!info) return tl::unexpected<Error>(info.error());
-  return replyOf({std::move(*info), {}, true}, "Wrote " + std::to_string(*facts) + " facts to " + request.file);
+  const std::string said = "Wrote " + std::to_string(copied->facts) + " facts" + photosToo(*copied) + " to " + request.file;
+  Told told{std::move(*info), {}, true, copied->photos, std::move(copied->photoFaults), 0, {}};
+  noteSerials(told, (*opened)->views());
+  return replyOf(told, said);
 }
 
 Result<Reply> restore(const BookRequest& request, Outside& outside) {
-  const Result<std::uint64_t> facts = book::Book::restore(request.file, request.book, outside.keys, outside.clock);
-  if (!facts) return tl::unexpected<Error>(facts.error());
-  return tell(request.book, "Restored " + request.book + " from " + request.file + ": ", outside);
+  Result<book::CopyAnswer> copied = book::Book::restore(request.file, request.book, outside.keys, outside.clock);
+  if (!copied) return tl::unexpected<Error>(copied.error());
+  const auto opened = openBook(request.book, book::Access::readOnly, outside);
+  if (!opened) return tl::unexpected<Error>(opened.error());
+  Result<book::InfoAnswer> info = (*opened)->info();
+  if (!info) return tl::unexpected<Error>(info.error());
+  const std::string said =
+      "Restored " + request.book + " from " + request.file + ": " + std::to_string(info->facts) + " facts" + photosToo(*copied);
+  Told told{std::move(*info), {}, true, copied->photos, std::move(copied->photoFaults), 0, {}};
+  noteSerials(told, (*opened)->views());
+  return replyOf(told, said);
 }
 
 }  // namespace

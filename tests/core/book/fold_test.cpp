@@ -94,7 +94,7 @@ TEST_CASE("Views kept as facts arrive late, in any order and again are those of 
     RC_ASSERT(rebuilt->wasEqual);
     RC_ASSERT(rebuilt->facts == season.facts.size() + 1);
     RC_ASSERT(*b->dumpViews() == *dumpA);
-    RC_ASSERT(b->verify()->isOk);
+    RC_ASSERT(b->verify()->faults.empty());  // the photos that it names lie nowhere
   }));
 }
 

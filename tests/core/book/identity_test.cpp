@@ -95,7 +95,7 @@ TEST_CASE("A restored Book has no incarnation, and its first writer is new") {
     must(book->backup(world.folder.at("b.snug")));
   }
   const std::string path = world.folder.at("restored.book");
-  CHECK(must(book::Book::restore(world.folder.at("b.snug"), path, world.keys, world.clock)) == 2);
+  CHECK(must(book::Book::restore(world.folder.at("b.snug"), path, world.keys, world.clock)).facts == 2);
   const auto book = world.open(path);
   CHECK(own(*book).empty());
   const auto id = put(*book, note("x:2")).ids.front();
