@@ -1,18 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "platform/tags/camera_eye.h"
 
-#include <algorithm>
-#include <cstdlib>
 #include <utility>
 
 #include <QCamera>
-#include <QCameraDevice>
 #include <QImage>
 #include <QMediaCaptureSession>
-#include <QMediaDevices>
 #include <QVideoFrame>
 #include <QVideoSink>
 
+#include "platform/photos/back_camera.h"
 #include "platform/tags/grey_frame.h"
 #include "platform/tags/tag_watcher.h"
 
@@ -21,23 +18,6 @@ namespace snugline::tags {
 namespace {
 
 constexpr int kWantedWide = 1280;  // ours
-
-QCameraDevice chosen() {
-  const QList<QCameraDevice> all = QMediaDevices::videoInputs();
-  for (const QCameraDevice& device : all)
-    if (device.position() == QCameraDevice::BackFace) return device;
-  return all.isEmpty() ? QCameraDevice() : QMediaDevices::defaultVideoInput();
-}
-
-QCameraFormat formatOf(const QCameraDevice& device) {
-  QCameraFormat best;
-  const auto badness = [](const QCameraFormat& format) { return std::abs(format.resolution().width() - kWantedWide); };
-  const QList<QCameraFormat> formats = device.videoFormats();
-  for (const QCameraFormat& format : formats)
-    if (best.isNull() || badness(format) < badness(best)) best = format;
-  return best;
-}
-
 }  // namespace
 
 struct CameraEye::Body : QObject {
@@ -83,7 +63,7 @@ void CameraEye::listen(ports::CameraListener listener) { m_body->listener = std:
 Result<void> CameraEye::start() {
   Body* body = m_body.get();
   if (body->camera) return {};
-  const QCameraDevice device = chosen();
+  const QCameraDevice device = photos::backCamera();
   if (device.isNull()) {
     body->say(ports::CameraState::noCamera);
     return {};
@@ -93,7 +73,7 @@ Result<void> CameraEye::start() {
   body->session = std::make_unique<QMediaCaptureSession>();
   body->camera = std::make_unique<QCamera>(device);
   body->sink = std::make_unique<QVideoSink>();
-  if (const QCameraFormat format = formatOf(device); !format.isNull()) body->camera->setCameraFormat(format);
+  if (const QCameraFormat format = photos::nearestFormat(device, kWantedWide); !format.isNull()) body->camera->setCameraFormat(format);
   if (body->camera->isFocusModeSupported(QCamera::FocusModeAutoNear)) body->camera->setFocusMode(QCamera::FocusModeAutoNear);
   QObject::connect(body->camera.get(), &QCamera::errorOccurred, body, [body](QCamera::Error error, const QString&) {
     if (error != QCamera::NoError) body->say(ports::CameraState::failed);
