@@ -59,7 +59,9 @@ PageFrame {
         actionText: page.shell.unwell.action
         onActed: page.shell.unwell.act()
     }
-    ColumnLayout {
+    // A plain column: a layout of Qt 6.4 may leave rows where they were when the list behind them is another.
+    Column {
+        id: reasons
         Layout.fillWidth: true
         spacing: Theme.grid / 2
         Repeater {
@@ -68,7 +70,7 @@ PageFrame {
                 id: reason
                 required property var modelData
                 required property int index
-                Layout.fillWidth: true
+                width: reasons.width
                 sourceComponent: modelData.port.length > 0 ? whyEntry : wordsEntry
 
                 Component {
@@ -91,7 +93,7 @@ PageFrame {
                 }
             }
         }
-        Words { Layout.fillWidth: true; visible: text.length > 0; text: page.athlete.nothingDue }
+        Words { width: reasons.width; visible: text.length > 0; text: page.athlete.nothingDue }
     }
     LargeStrip {
         id: strip
