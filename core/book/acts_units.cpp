@@ -217,8 +217,7 @@ Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
   // A list or a draft made before the sheet was replaced still names the one before.
   const std::string& sheet = views.standingSheet(arrival.sheet);
   if (known == nullptr) {
-    drafts.push_back(
-        {"", UnitReceived{arrival.tag.serial, arrival.tag.key, sheet, arrival.size, arrival.tag.made, lotOf(arrival.tag)}});
+    drafts.push_back({"", UnitReceived{arrival.tag.serial, arrival.tag.key, sheet, arrival.size, arrival.tag.made, lotOf(arrival.tag)}});
   } else {
     about = known->id;
     if (known->sheet.empty() && !arrival.sheet.empty())

@@ -145,7 +145,10 @@ const Readers& readers() {
          return AthleteAdded{in.text("jersey"), in.text("family"), in.text("given"), readIntIf(in, "birth_year", 0, 9999)};
        }},
       {"tape-read", [](Reader& in) -> Body { return tapeRead(in); }},
-      {"sheet-adopted", [](Reader& in) -> Body { return SheetAdopted{in.text("sheet"), in.textOr("replaces")}; }},
+      {"sheet-adopted",
+       [](Reader& in) -> Body {
+         return SheetAdopted{in.text("sheet"), in.textOr("replaces")};
+       }},
       {"label-read", [](Reader& in) -> Body { return labelRead(in); }},
       {"point-seen", [](Reader& in) -> Body { return pointsSeen(in); }},
       {"check-begun", [](Reader& in) -> Body { return checkBegun(in); }},

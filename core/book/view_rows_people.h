@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: members of view rows about people, the warning, how long names are shown, seasons and photos, and stamps, for view_rows_*.cpp only.
-// Thread: plain functions.
+// Purpose: members of view rows about people, the warning, how long names are shown, seasons and photos, and stamps, for view_rows_*.cpp
+// only. Thread: plain functions.
 #pragma once
 
 #include <optional>

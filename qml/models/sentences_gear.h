@@ -52,7 +52,7 @@ namespace snugline::models {
 [[nodiscard]] QString rowDoubt(const book::RowNote& note);  // why, with the cell
 
 [[nodiscard]] QString tagFaultWords(const std::string& detail);  // core/gear/tag_fault.h; sentences_tag.cpp
-[[nodiscard]] QString errorSentence(const Error& error);  // any error, what and where
+[[nodiscard]] QString errorSentence(const Error& error);         // any error, what and where
 
 // One line of a timeline; empty for facts that say nothing to people.
 [[nodiscard]] QString factWords(const season::Views& views, const book::Fact& fact);

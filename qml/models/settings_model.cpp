@@ -35,7 +35,10 @@ QString SettingsModel::teamWords() const {
 
 QString SettingsModel::bookWords() const {
   const season::Views& views = m_desk->views();
-  return tr("Athletes %1, helmets %2, model sheets %3").arg(views.athletes.size()).arg(views.units.size()).arg(season::standingSheets(views).size());
+  return tr("Athletes %1, helmets %2, model sheets %3")
+      .arg(views.athletes.size())
+      .arg(views.units.size())
+      .arg(season::standingSheets(views).size());
 }
 
 void SettingsModel::setUnits(Units units) { m_choices->setUnits(units == Us ? UnitSystem::us : UnitSystem::metric); }

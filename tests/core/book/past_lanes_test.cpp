@@ -2,8 +2,8 @@
 // Lanes at past times, read from the log, against what the board said when it was that time.
 #include SNUGLINE_CATCH_HEADER
 #include "core/book/past_lanes.h"
-#include "core/season/board.h"
 #include "book_world.h"
+#include "core/season/board.h"
 
 using namespace snugline;
 using namespace snugline::test;
@@ -26,12 +26,12 @@ struct Weeks {
   std::vector<season::LaneCount> seen;
   std::string hold;
 
-  void sleep(std::int64_t ms) { world.clock.set(Instant{world.clock.now().ms + ms, world.clock.now().offsetMinutes}); }
+  void letPass(std::int64_t ms) { world.clock.set(Instant{world.clock.now().ms + ms, world.clock.now().offsetMinutes}); }
   void endWeek() {
-    sleep(7 * kDayMs);
+    letPass(7 * kDayMs);
     times.push_back(world.clock.now());
     seen.push_back(season::lanesAt(book->views(), times.back()));
-    sleep(1);
+    letPass(1);
   }
   Weeks() {
     Fitting first = pairUp(*book, world.today(), "07", "HC-001");
