@@ -130,8 +130,8 @@ class Book {
   };
   using Reading = std::function<void(Fact&& fact, bool counts)>;
   [[nodiscard]] Result<bool> read(Cursor& cursor, std::size_t most, const Reading& visit);
-  // Facts of other devices as lines (exchange comes later; late and unordered arrival is right from the start).
-  // Lines of one device must be contiguous from what is held.
+  // Facts of other devices as lines, late and in any order, those of one device contiguous from what is held; all or nothing. What a device
+  // writes that ever joined as an athlete's phone is held to PHONE_FORMAT.md: else notAllowed with kPhoneOther, place: the fact.
   [[nodiscard]] Result<Appended> receive(const std::vector<std::string>& lines);
 
   // What an athlete's phone wrote (phone_exchange.h asks first whether it may): new lines into the log, with the segments that prove them.

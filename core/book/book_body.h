@@ -88,6 +88,8 @@ struct Book::Body {
   std::optional<Own> own;  // known after the first write
   bool mustMint = false;   // facts of our own came in from elsewhere
   std::int64_t highestOrder = 0;
+  // Device -> athlete, of every phone that ever joined, let go or not; read from the log when facts of others first come in.
+  std::optional<std::unordered_map<std::string, std::string>> phones;
 
   Folded folded;
   std::int64_t highestFolded = 0;
@@ -133,6 +135,9 @@ struct Book::Body {
   void noteDevice(const Fact& fact);  // public keys that facts tell
   // Everything anew, into empty views. Where the chain is asked for, a line that does not go with it is brokenChain.
   [[nodiscard]] Result<std::uint64_t> foldAll(bool isChainChecked);
+
+  // book_receive.cpp
+  [[nodiscard]] Result<void> loadPhones();
 
   // book_append.cpp
   [[nodiscard]] Result<void> prepareWriting();

@@ -187,7 +187,10 @@ void Book::Body::noteDevice(const Fact& fact) {
   };
   if (const auto* founded = std::get_if<TeamFounded>(&fact.body)) note(fact.device, founded->publicKey);
   if (const auto* admitted = std::get_if<DeviceAdmitted>(&fact.body)) note(admitted->device, admitted->publicKey);
-  if (const auto* joined = std::get_if<PhoneJoined>(&fact.body)) note(joined->device, joined->publicKey);
+  if (const auto* joined = std::get_if<PhoneJoined>(&fact.body)) {
+    note(joined->device, joined->publicKey);
+    if (phones) phones->emplace(joined->device, fact.about);
+  }
 }
 
 bool Book::Body::isCorrected(const std::string& factId) const {

@@ -25,12 +25,6 @@ const AthleteRecord* ownerOf(const season::Views& views, const std::string& devi
   return nullptr;
 }
 
-// Of its own athlete, in words of its own, and nothing else.
-bool isItsOwnToSay(const Fact& fact, const std::string& athlete) {
-  const auto* said = std::get_if<Said>(&fact.body);
-  return said != nullptr && fact.about == athlete && fact.who.empty() && said->check.empty() && said->said.unit.empty();
-}
-
 std::vector<PhoneOutcome> outcomesTold(Book& book, const AthleteRecord& athlete) {
   std::vector<WordOutcome> all = outcomesOf(athlete);
   if (all.size() > kOutcomesTold) all.erase(all.begin(), all.end() - static_cast<std::ptrdiff_t>(kOutcomesTold));
@@ -48,6 +42,11 @@ std::vector<PhoneOutcome> outcomesTold(Book& book, const AthleteRecord& athlete)
 }
 
 }  // namespace
+
+bool isItsOwnToSay(const Fact& fact, const std::string& athlete) {
+  const auto* said = std::get_if<Said>(&fact.body);
+  return said != nullptr && fact.about == athlete && fact.who.empty() && said->check.empty() && said->said.unit.empty();
+}
 
 Result<Drafts> letGo(const season::Views& views, const std::string& athlete) {
   const AthleteRecord* record = views.athlete(athlete);

@@ -26,6 +26,8 @@ struct Invitation {
 // Nothing more is taken from any phone of the athlete. Nothing to let go: drafts nothing.
 [[nodiscard]] Result<Drafts> letGo(const season::Views& views, const std::string& athlete);
 
+// Said about its own athlete, in words of its own, and nothing else.
+[[nodiscard]] bool isItsOwnToSay(const Fact& fact, const std::string& athlete);
 // Whether the Book would take them: joined, of its own athlete, nothing but what a phone may say.
 [[nodiscard]] Result<void> admit(const season::Views& views, const PhoneReports& reports);
 
