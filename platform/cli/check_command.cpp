@@ -134,6 +134,26 @@ Finding localeFinding() {
   return {"locale", true, "quantities read and print alike here, text is " + codes};
 }
 
+// What the app loads when it is first asked for. Whether the device has an adapter, a camera or a reader is asked there, not here.
+bool isInstalled(const std::string& programFolder, const char* module) {
+  std::error_code ignored;
+  return std::filesystem::exists(programFolder + "/../" SNUGLINE_MODULES "/" + module + ".so", ignored);
+}
+
+Finding bluetoothFinding(const std::string& programFolder) {
+  if (isInstalled(programFolder, "snugline_gauge"))
+    return {"bluetooth", true, "the app's gauge module is installed; no gauge was looked for"};
+  return {"bluetooth", true, "no gauge module is installed; gauge readings are typed in"};
+}
+
+Finding cameraFinding(const std::string& programFolder) {
+  const bool hasCamera = isInstalled(programFolder, "snugline_camera"), hasNfc = isInstalled(programFolder, "snugline_nfc");
+  if (hasCamera && hasNfc) return {"camera", true, "the app's modules for camera and NFC are installed; neither device was looked for"};
+  if (hasCamera) return {"camera", true, "the app's camera module is installed, none for NFC; no camera was looked for"};
+  if (hasNfc) return {"camera", true, "the app's NFC module is installed, none for a camera; no reader was looked for"};
+  return {"camera", true, "no module for camera or NFC is installed; tags come from a hand scanner or by typing"};
+}
+
 }  // namespace
 
 Result<Reply> check(Outside& outside) {
@@ -141,8 +161,8 @@ Result<Reply> check(Outside& outside) {
                                       storeFinding(outside.clock),
                                       fontsFinding(outside.programFolder),
                                       localeFinding(),
-                                      {"bluetooth", true, "not built yet, nothing to test; gauge readings are typed in"},
-                                      {"camera", true, "not built yet, nothing to test; tags come from a hand scanner or by typing"}};
+                                      bluetoothFinding(outside.programFolder),
+                                      cameraFinding(outside.programFolder)};
   Reply reply;
   json::Writer out;
   bool isOk = true;

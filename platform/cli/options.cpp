@@ -23,6 +23,8 @@ struct Requests {
   DueRequest due;
   MatchRequest match;
   PlanRequest plan;
+  SwapRequest swap;
+  NoticeRequest notice;
   RosterRequest roster;
   TakeInRequest takeIn;
   BookRequest book;
@@ -132,6 +134,53 @@ void addPlanCommands(CLI::App& app, Requests& r, Parsed& parsed) {
   plan->callback([&r, &parsed] { parsed.run = [request = r.plan](Outside& o) { return cli::plan(request, o); }; });
 }
 
+void addNoticeDeed(CLI::App& notice, Requests& r, Parsed& parsed, NoticeDeed deed, const char* name, const char* help) {
+  CLI::App* sub = notice.add_subcommand(name, help);
+  sub->fallthrough();
+  sub->add_option("--book", r.notice.book, kBookHelp)->required();
+  if (deed == NoticeDeed::progress || deed == NoticeDeed::release)
+    sub->add_option("--notice", r.notice.notice, "the notice, as list names it")->required();
+  if (deed == NoticeDeed::release) {
+    sub->add_option("--helmet", r.notice.helmets, "serial or tag; may be said again")->required()->allow_extra_args(false)->take_all();
+    sub->add_option("--reason", r.notice.reason, "why it is let go, in words")->required();
+  }
+  if (deed == NoticeDeed::issue) {
+    sub->add_option("--text", r.notice.text, "the notice in the maker's words")->required();
+    sub->add_option("--day", r.notice.day, "day of the notice, YYYY-MM-DD; today when left out");
+    sub->add_option("--sheet", r.notice.sheet, "only this model, an id that the Book has adopted");
+    sub->add_option("--made", r.notice.made, "only made in these years: 2019, 2019..2021, 2019..");
+    sub->add_option("--lot", r.notice.lot, "only of this lot");
+    sub->add_option("--serials", r.notice.serials, "only serials from one to another: KX-0410..KX-1200");
+    sub->add_flag("--take-unknown", r.notice.takesUnknown, "also helmets whose year made or lot is not known");
+    sub->add_flag("--look", r.notice.isLook, "only say what it would hold");
+  }
+  sub->add_option("--at", r.notice.at, std::string(kAtHelp) + "; now when left out");
+  sub->callback([&r, &parsed, deed] {
+    r.notice.deed = deed;
+    parsed.run = [request = r.notice](Outside& o) { return cli::notice(request, o); };
+  });
+}
+
+void addHelmetCommands(CLI::App& app, Requests& r, Parsed& parsed) {
+  CLI::App* swap = app.add_subcommand("swap", "The spares for one head, best first, and why; or the swap itself");
+  swap->add_option("--book", r.swap.book, kBookHelp)->required();
+  swap->add_option("--jersey", r.swap.jersey, "the athlete's number")->required();
+  swap->add_option("--here", r.swap.here, "the shelf where you stand; its helmets come first among equals");
+  CLI::Option* give = swap->add_option("--give", r.swap.give, "give this spare now, by serial or tag; the helmet worn goes on hold");
+  swap->add_option("--reason", r.swap.reason, "why the old one is held: a point such as shell, or label, fit, broken, other")->needs(give);
+  swap->add_option("--what", r.swap.what, "the same in words")->needs(give);
+  swap->add_flag("--old-with-athlete", r.swap.isOldWithAthlete, "the old one is not in our hands yet")->needs(give);
+  swap->add_option("--at", r.swap.at, std::string(kAtHelp) + "; now when left out");
+  swap->callback([&r, &parsed] { parsed.run = [request = r.swap](Outside& o) { return cli::swap(request, o); }; });
+
+  CLI::App* notice = app.add_subcommand("notice", "A maker's notice: which helmets it holds, and how far it has come");
+  notice->require_subcommand(1);
+  addNoticeDeed(*notice, r, parsed, NoticeDeed::list, "list", "Every notice in the Book");
+  addNoticeDeed(*notice, r, parsed, NoticeDeed::progress, "progress", "One notice: what is still on hold");
+  addNoticeDeed(*notice, r, parsed, NoticeDeed::issue, "issue", "Hold every helmet that a notice means, now and when it comes");
+  addNoticeDeed(*notice, r, parsed, NoticeDeed::release, "release", "Let helmets of a notice go, each with a reason");
+}
+
 void addBookDeed(CLI::App& book, Requests& r, Parsed& parsed, BookDeed deed, const char* name, const char* help) {
   CLI::App* sub = book.add_subcommand(name, help);
   sub->fallthrough();
@@ -191,6 +240,7 @@ Parsed parseOptions(int argc, const char* const* argv) {
   addAirCommands(app, *requests, parsed);
   addSeasonCommands(app, *requests, parsed);
   addPlanCommands(app, *requests, parsed);
+  addHelmetCommands(app, *requests, parsed);
   addBookCommands(app, *requests, parsed);
   for (CLI::App* sub : app.get_subcommands({})) sub->fallthrough();
   try {

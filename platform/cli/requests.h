@@ -70,6 +70,20 @@ struct PlanRequest {
   int newcomerAge = season::kNewcomerAge;
   int lastAge = season::kLastAge;
 };
+struct SwapRequest {
+  std::string book, jersey, at, here;
+  std::string give, reason, what;  // give: serial or tag; empty only looks
+  bool isOldWithAthlete = false;
+};
+enum class NoticeDeed : std::uint8_t { list, progress, issue, release };
+struct NoticeRequest {
+  NoticeDeed deed = NoticeDeed::list;
+  std::string book, at;
+  std::string notice, reason;        // progress, release
+  std::vector<std::string> helmets;  // release: serials or tags
+  std::string text, day, sheet, made, lot, serials;
+  bool takesUnknown = false, isLook = false;
+};
 struct RosterRequest {
   std::string file, book, at;
 };
@@ -98,6 +112,8 @@ struct DemoRequest {
 [[nodiscard]] Result<Reply> due(const DueRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> match(const MatchRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> plan(const PlanRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> swap(const SwapRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> notice(const NoticeRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> roster(const RosterRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> takeIn(const TakeInRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> book(const BookRequest& request, Outside& outside);

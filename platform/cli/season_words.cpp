@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "platform/cli/season_words.h"
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 
@@ -24,6 +25,60 @@ std::string helmetName(const season::Views& views, const std::string& unit) {
   if (record == nullptr) return unit;
   if (!record->serial.empty()) return record->serial;
   return record->tagKey.empty() ? unit : record->tagKey;
+}
+
+std::vector<const season::UnitRecord*> helmetsNamed(const season::Views& views, const std::string& serialOrTag) {
+  std::vector<const season::UnitRecord*> found;
+  for (const auto& [id, unit] : views.units)
+    if (unit.tagKey == serialOrTag) found.push_back(&unit);
+  if (found.empty()) {
+    for (const auto& [id, unit] : views.units)
+      if (unit.serial == serialOrTag) found.push_back(&unit);
+  }
+  std::sort(found.begin(), found.end(), [](const auto* a, const auto* b) { return a->id < b->id; });
+  return found;
+}
+
+std::string words(season::NotOffered why, int count) {
+  const std::string helmets = counted(count, "helmet");
+  switch (why) {
+    case season::NotOffered::held:
+      return helmets + " on hold";
+    case season::NotOffered::away:
+      return helmets + " in repair or sent out";
+    case season::NotOffered::notInService:
+      return helmets + " not in service";
+    case season::NotOffered::faultOpen:
+      return helmets + " with a fault open";
+    case season::NotOffered::brokeSaid:
+      return helmets + " said to be broken";
+    case season::NotOffered::label:
+      return helmets + " whose label is lapsed, missing or in question";
+    case season::NotOffered::noSheet:
+      return helmets + " whose model sheet is not in the Book";
+    case season::NotOffered::otherSize:
+      return helmets + " not of a size for this head";
+    case season::NotOffered::didNotFit:
+      return helmets + " that did not fit this head";
+  }
+  return {};
+}
+
+std::string sentence(const season::Spare& spare) {
+  std::string line = spare.odds ? "odds " + fixedText(*spare.odds, 2) : std::string("the size worn before");
+  if (spare.isTryOn) line += ", to be tried on first";
+  line += spare.shelf.empty() ? "; shelf not noted" : "; shelf " + spare.shelf;
+  line += "; certified through " + print(spare.lastGood);
+  if (spare.unseenPoints > 0) line += "; " + counted(spare.unseenPoints, "point") + " not seen";
+  return line;
+}
+
+std::string sizeSentence(const season::Views& views, const season::SpareAnswer& answer) {
+  const std::string kind = answer.likelySize.empty() ? std::string() : answer.likelySize + " of " + sheetName(views, answer.likelySheet);
+  if (answer.tape == season::TapeState::missing)
+    return kind.empty() ? "Head not taped: no size can be said" : "Head not taped: the size of the helmet before stands in, " + kind;
+  if (kind.empty()) return "Off the charts of every model here";
+  return (answer.tape == season::TapeState::stale ? "By an old tape reading " : "By the tape ") + kind;
 }
 
 std::string athleteName(const season::AthleteRecord& athlete) {

@@ -273,6 +273,7 @@ class Check(Terminal):
         self.assertEqual({f["what"] for f in answer["findings"]}, {"rules", "store", "fonts", "locale", "bluetooth", "camera"})
         for finding in answer["findings"]:
             self.assertTrue({"what", "ok", "why"} <= set(finding))
+            self.assertNotIn("not built", finding["why"])
 
     def test_a_store_that_cannot_be_written_is_a_finding_and_exits_1(self):
         answer = self.snug("check", "--json", env={"TMPDIR": "/proc"})

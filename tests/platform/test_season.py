@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: Apache-2.0
-"""`snug match` and `snug plan`: answers, keys, exit codes, and nothing half done."""
+"""`snug match`, `plan`, `swap` and `notice`: answers, keys, exit codes, and nothing half done."""
 import datetime
 import unittest
 
@@ -139,6 +139,184 @@ class Plan(Terminal):
             for value in values:
                 with self.subTest(option=option, value=value):
                     self.refuse(*base, "2026", f"{option}={value}", names=option)
+
+
+class Swap(Terminal):
+    KEYS = {"athlete", "jersey", "tape", "sheet", "size", "offers", "not_offered", "worn", "shelves", "given", "held", "why"}
+
+    def setUp(self):
+        super().setUp()
+        self.ask("demo", "--out", str(self.book), "--seed", "7")
+
+    def swap(self, jersey, *options, code=0):
+        answer = self.ask("swap", "--book", str(self.book), "--jersey", jersey, "--at", AT, *options, code=code)
+        self.assertTrue(self.KEYS <= set(answer))
+        return answer
+
+    def rows(self):
+        return {row["jersey"]: row for row in self.ask("due", "--book", str(self.book), "--at", AT)["rows"]}
+
+    def somebody(self):
+        """An athlete in a helmet that is not held, with spares."""
+        for jersey, row in self.rows().items():
+            held = any(reason in row["reasons"] for reason in ("held", "unit-held", "point-fault"))
+            if row["helmet"] and row["lane"] != "do-not-wear" and not held:
+                answer = self.snug("swap", "--book", str(self.book), "--jersey", jersey, "--at", AT, "--json")
+                if answer.code == 0:
+                    return jersey, row, answer.json()
+        self.fail("nobody has a spare")
+
+    def test_spares_come_surest_first_with_their_reasons_and_the_rest_is_counted(self):
+        jersey, row, answer = self.somebody()
+        odds = [offer["odds"] for offer in answer["offers"]]
+        self.assertEqual(odds, sorted(odds, reverse=True))
+        for offer in answer["offers"]:
+            self.assertGreaterEqual(offer["odds"], 0.2)
+            self.assertEqual(offer["try_on"], offer["odds"] < 0.4)
+            self.assertGreaterEqual(offer["last_good_day"], AT[:10])
+            self.assertIn("certified through", offer["why"])
+            self.assertNotEqual(offer["helmet"], row["helmet"])
+        info = self.ask("match", "--book", str(self.book), "--at", AT)
+        units = len(answer["offers"]) + sum(answer["not_offered"].values()) + answer["worn"]
+        self.assertGreater(units, len(info["pairs"]) - 1)
+        self.assertIsNone(answer["given"])
+
+    def test_looking_changes_nothing(self):
+        jersey, _, answer = self.somebody()
+        before = self.state()
+        self.swap(jersey)
+        text = self.snug("swap", "--book", str(self.book), "--jersey", jersey, "--at", AT).out
+        self.assertEqual(self.state(), before)
+        self.assertIn(answer["offers"][0]["helmet"], text)
+        self.assertIn("come first", text)
+
+    def test_a_swap_gives_the_spare_holds_the_old_one_and_is_in_the_book_afterwards(self):
+        jersey, row, answer = self.somebody()
+        spare = answer["offers"][0]["helmet"]
+        done = self.swap(jersey, "--give", spare, "--reason", "shell", "--what", "crack over the left ear", "--old-with-athlete")
+        self.assertEqual((done["given"], done["held"]), (spare, [row["helmet"]]))
+        after = self.rows()[jersey]
+        self.assertEqual(after["helmet"], spare)
+        self.assertTrue(self.ask("book", "verify", "--book", str(self.book))["ok"])
+        # Gone from the shelf, and the old one is kept back for everybody.
+        again = self.swap(jersey)
+        self.assertNotIn(spare, [offer["helmet"] for offer in again["offers"]])
+        self.assertEqual(again["not_offered"]["held"], answer["not_offered"]["held"] + 1)
+
+    def test_what_is_no_spare_is_not_given_and_nothing_is_written(self):
+        jersey, row, answer = self.somebody()
+        others = next(r["helmet"] for j, r in self.rows().items() if j != jersey and r["helmet"])
+        before = self.state()
+        for helmet in (others, row["helmet"]):
+            refused = self.swap(jersey, "--give", helmet, "--reason", "fit", code=1)
+            self.assertIsNone(refused["given"])
+            self.assertTrue(any("Not given" in line for line in refused["why"]))
+        self.assertEqual(self.state(), before)
+
+    def test_no_spare_at_all_is_a_no_with_the_causes(self):
+        self.book = self.folder / "other.book"
+        self.adopted_book()
+        answer = self.swap("01", code=1)
+        self.assertEqual((answer["offers"], answer["size"]), ([], "none"))
+        self.assertIn("not taped", " ".join(answer["why"]))
+
+    def test_bad_input_is_named_in_one_line(self):
+        jersey, _, answer = self.somebody()
+        base = ("swap", "--book", str(self.book), "--at", AT)
+        spare = answer["offers"][0]["helmet"]
+        before = self.facts()
+        self.refuse(*base, names="--jersey")
+        self.refuse(*base, "--jersey", "999", names=["--jersey", "999"])
+        self.refuse(*base, "--jersey", jersey, "--give", "no-such", names=["--give", "no-such"])
+        self.refuse(*base, "--jersey", jersey, "--reason", "fit", names="--give")
+        self.refuse(*base, "--jersey", jersey, "--give", spare, "--reason", "whim", names="whim")
+        self.refuse(*base, "--jersey", jersey, "--give", spare, names="reason")
+        self.refuse("swap", "--book", self.path("none.book"), "--jersey", jersey, names="none.book")
+        self.assertEqual(self.facts(), before)
+
+
+class Notice(Terminal):
+    def setUp(self):
+        super().setUp()
+        self.ask("demo", "--out", str(self.book), "--seed", "7")
+        self.before = self.listed()
+
+    def listed(self):
+        return self.ask("notice", "list", "--book", str(self.book))["notices"]
+
+    def issue(self, *options):
+        return self.ask("notice", "issue", "--book", str(self.book), "--at", AT, "--text", "Replace the chin strap clip.", *options)
+
+    def test_a_notice_holds_what_it_means_and_a_look_only_says_so(self):
+        state = self.state()
+        look = self.issue("--sheet", "alder-a1", "--look")
+        self.assertIsNone(look["notice"])
+        self.assertEqual(self.state(), state)
+        self.assertEqual(self.listed(), self.before)
+        done = self.issue("--sheet", "alder-a1")
+        self.assertEqual(done["held"], look["held"])
+        self.assertTrue(done["held"] and done["worn"])
+        notice = self.listed()[-1]
+        self.assertEqual((notice["notice"], notice["held"], notice["worn"]), (done["notice"], len(done["held"]), len(done["worn"])))
+        self.assertEqual((notice["sheet"], notice["day"], notice["text"]), ("alder-a1", AT[:10], "Replace the chin strap clip."))
+        self.assertEqual(sorted(notice["helmets"]), sorted(done["held"]))
+        lanes = {row["helmet"]: row["lane"] for row in self.ask("due", "--book", str(self.book), "--at", AT)["rows"]}
+        self.assertEqual({lanes[helmet] for helmet in done["worn"]}, {"do-not-wear"})
+
+    def test_helmets_are_let_go_one_by_one_all_or_none_and_the_rest_stays_held(self):
+        done = self.issue("--sheet", "brant-b2", "--day", "2026-10-01")
+        one, two, *rest = done["held"]
+        base = ("--book", str(self.book), "--notice", done["notice"])
+        facts = self.facts()
+        self.refuse("notice", "release", *base, "--helmet", one, "--helmet", "no-such", "--reason", "done", names=["--helmet", "no-such"])
+        self.assertEqual(self.facts(), facts)
+        answer = self.ask("notice", "release", *base, "--helmet", one, "--helmet", two, "--helmet", one, "--reason", "clip replaced")
+        self.assertEqual((answer["released"], answer["helmets"]), (sorted([one, two]), sorted(rest)))
+        progress = self.ask("notice", "progress", *base)["notices"]
+        self.assertEqual([(n["notice"], n["held"]) for n in progress], [(done["notice"], len(rest))])
+        self.refuse("notice", "release", *base, "--helmet", one, "--reason", "again", names=["--helmet", one])
+        self.assertTrue(self.ask("book", "verify", "--book", str(self.book))["ok"])
+
+    def test_serials_and_years_narrow_a_notice_and_what_is_not_known_is_counted(self):
+        everything = self.issue("--sheet", "alder-a1", "--look")["held"]
+        some = self.issue("--serials", f"{everything[0]}..{everything[3]}", "--look")["held"]
+        self.assertIn(everything[0], some)
+        self.assertIn(everything[3], some)
+        self.assertLess(len(some), len(everything))
+        by_year = self.issue("--sheet", "alder-a1", "--made", "2150..", "--look")
+        self.assertEqual(by_year["held"], [])
+        unknown = self.issue("--sheet", "alder-a1", "--made", "2150..", "--take-unknown", "--look")
+        self.assertEqual(unknown["held"], by_year["not_known"])
+        lot = self.issue("--lot", "no lot has this name", "--look")
+        self.assertEqual(lot["held"], [])
+
+    def test_text_for_people_says_the_same(self):
+        done = self.issue("--sheet", "cedar-c3")
+        text = self.snug("notice", "list", "--book", str(self.book)).out
+        self.assertIn(done["notice"], text)
+        self.assertIn(f"{len(done['held'])} helmet", text)
+        self.book = self.folder / "other.book"
+        self.new_book()
+        self.assertIn("No maker's notice", self.snug("notice", "list", "--book", str(self.book)).out)
+
+    def test_bad_input_is_named_in_one_line_and_nothing_is_written(self):
+        book = ("--book", str(self.book))
+        facts = self.facts()
+        issue = ("notice", "issue", *book, "--at", AT, "--text", "x")
+        self.refuse("notice", *book, names="subcommand")
+        self.refuse("notice", "issue", *book, "--sheet", "alder-a1", names="--text")
+        self.refuse(*issue, names="notice")
+        self.refuse(*issue, "--sheet", "no-such", names=["--sheet", "no-such"])
+        self.refuse(*issue, "--sheet", "alder-a1", "--day", "2027-01-01", names="day")
+        self.refuse(*issue, "--sheet", "alder-a1", "--day", "soon", names="--day")
+        for made in ("late", "..", "2021..2019", "20", "1889", "2019..x"):
+            with self.subTest(made=made):
+                self.refuse(*issue, "--made", made, names=["--made", "year"] if made in ("late", "..", "20", "2019..x") else "year")
+        self.refuse(*issue, "--serials", "..", names="--serials")
+        self.refuse(*issue, "--serials", "KX-9..KX-1", names="KX")
+        self.refuse("notice", "progress", *book, "--notice", "x:1", names=["--notice", "x:1"])
+        self.refuse("notice", "release", *book, "--notice", "x:1", "--helmet", "y", "--reason", "z", names=["--notice", "x:1"])
+        self.assertEqual(self.facts(), facts)
 
 
 if __name__ == "__main__":
