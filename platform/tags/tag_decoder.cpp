@@ -10,6 +10,7 @@
 
 #define ZX_USE_UTF8
 #include <ZXing/ReadBarcode.h>
+#include <ZXing/ZXVersion.h>
 #if __has_include(<ZXing/ReaderOptions.h>)
 #include <ZXing/ReaderOptions.h>
 #define SNUGLINE_ZXING_OPTIONS ZXing::ReaderOptions
@@ -23,18 +24,29 @@ namespace {
 
 // One tag a picture: version 1.4 as Debian builds it ends the program when it meets the same bars twice, in two sizes of one picture (an
 // assertion in its comparison of results). With one there is nothing to compare, and the next picture shows the next tag.
-SNUGLINE_ZXING_OPTIONS forReading(Patience patience) {
+SNUGLINE_ZXING_OPTIONS forReading() {
   using ZXing::BarcodeFormat;
   SNUGLINE_ZXING_OPTIONS options;
   options.setFormats(BarcodeFormat::DataMatrix | BarcodeFormat::QRCode | BarcodeFormat::Code128 | BarcodeFormat::Code39);
   options.setMaxNumberOfSymbols(1);
-  options.setTryHarder(patience == Patience::much);
+  options.setTryHarder(true);
   options.setTryRotate(true);
   options.setTryDownscale(true);
   return options;
 }
 
-// Is there a tag that cannot be read? Asked only where none was.
+SNUGLINE_ZXING_OPTIONS forMatrixOnly() {
+  SNUGLINE_ZXING_OPTIONS options;
+  options.setFormats(ZXing::BarcodeFormat::DataMatrix);
+  options.setMaxNumberOfSymbols(1);
+  options.setTryHarder(true);
+  options.setTryRotate(true);
+  options.setTryDownscale(false);
+  return options;
+}
+
+// Is there a tag that cannot be read? Asked only where none was, and where the library answers: 1.4 takes the option and says nothing.
+constexpr bool kTellsDamaged = ZXING_VERSION_MAJOR >= 2;
 SNUGLINE_ZXING_OPTIONS forDamaged() {
   using ZXing::BarcodeFormat;
   SNUGLINE_ZXING_OPTIONS options;
@@ -90,17 +102,35 @@ std::vector<std::uint8_t> spreadOut(const ZXing::ImageView& view, std::pair<int,
   return pixels;
 }
 
-void readInto(std::vector<ReadTag>& tags, const ZXing::ImageView& view, Patience patience) {
-  for (const ZXing::Result& found : ZXing::ReadBarcodes(view, forReading(patience))) tags.push_back(tagOf(found));
-  if (!tags.empty()) return;
-  for (const ZXing::Result& found : ZXing::ReadBarcodes(view, forDamaged())) tags.push_back(tagOf(found));
+void readInto(std::vector<ReadTag>& tags, const ZXing::ImageView& view, const SNUGLINE_ZXING_OPTIONS& options) {
+  for (const ZXing::Result& found : ZXing::ReadBarcodes(view, options)) tags.push_back(tagOf(found));
+}
+
+// Lines so many pixels apart: a code of eight modules, the flattest there is, is crossed where a module is five pixels.
+constexpr int kBetweenLines = 40;
+constexpr int kLowestWindow = 24;  // nothing lower holds a code and its quiet zone
+
+// Around each line as much of the picture as lies evenly above and below it.
+void readAroundLines(std::vector<ReadTag>& tags, const ZXing::ImageView& view, std::optional<unsigned> turn) {
+  const int middle = view.height() / 2;
+  unsigned n = 0;
+  for (int away = kBetweenLines; away < middle; away += kBetweenLines) {
+    for (const int line : {middle - away, middle + away}) {
+      if (turn && n++ % kTurns != *turn % kTurns) continue;
+      const int half = std::min(line, view.height() - line);
+      if (2 * half < kLowestWindow) continue;
+      readInto(tags, ZXing::ImageView(view.data(0, line - half), view.width(), 2 * half, ZXing::ImageFormat::Lum, view.rowStride()),
+               forMatrixOnly());
+      if (!tags.empty()) return;
+    }
+  }
 }
 
 int part(double share, int whole) { return std::clamp(static_cast<int>(std::lround(share * whole)), 0, whole); }
 
 }  // namespace
 
-std::vector<ReadTag> readTags(const GreyView& picture, Region region, Patience patience) {
+std::vector<ReadTag> readTags(const GreyView& picture, Region region, std::optional<unsigned> turn) {
   std::vector<ReadTag> tags;
   if (picture.pixels == nullptr || picture.width <= 0 || picture.height <= 0 || picture.stride < picture.width) return tags;
   const int left = part(region.left, picture.width), top = part(region.top, picture.height);
@@ -109,16 +139,24 @@ std::vector<ReadTag> readTags(const GreyView& picture, Region region, Patience p
   try {
     const ZXing::ImageView view(picture.pixels + static_cast<std::ptrdiff_t>(top) * picture.stride + left, right - left, bottom - top,
                                 ZXing::ImageFormat::Lum, picture.stride);
+    // What a good picture does not need is asked only of one that gave nothing.
+    readInto(tags, view, forReading());
+    if (!tags.empty()) return tags;
+    std::vector<std::uint8_t> spread;
+    ZXing::ImageView again = view;
     if (const auto range = faintRange(view)) {
-      const auto pixels = spreadOut(view, *range);
-      readInto(tags, ZXing::ImageView(pixels.data(), view.width(), view.height(), ZXing::ImageFormat::Lum), patience);
-    } else {
-      readInto(tags, view, patience);
+      spread = spreadOut(view, *range);
+      again = ZXing::ImageView(spread.data(), view.width(), view.height(), ZXing::ImageFormat::Lum);
+      readInto(tags, again, forReading());
     }
+    if (tags.empty()) readAroundLines(tags, again, turn);
+    if (tags.empty() && kTellsDamaged) readInto(tags, again, forDamaged());
   } catch (const std::exception&) {
     tags.clear();  // a picture that the library cannot bear is one without a tag
   }
   return tags;
 }
+
+bool tellsDamaged() { return kTellsDamaged; }
 
 }  // namespace snugline::tags

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "platform/tags/tag_watcher.h"
 
+#include <algorithm>
 #include <chrono>
 #include <utility>
 
 #include <QMetaObject>
-
-#include "platform/tags/tag_decoder.h"
 
 namespace snugline::tags {
 
@@ -21,14 +20,20 @@ std::int64_t nowMs() {
 
 }  // namespace
 
-ports::SeenPicture smaller(const ports::SeenPicture& picture, int widest) {
-  const int step = picture.width <= widest ? 1 : (picture.width + widest - 1) / widest;
-  ports::SeenPicture small{picture.width / step, picture.height / step, {}};
-  small.grey.reserve(static_cast<std::size_t>(small.width) * static_cast<std::size_t>(small.height));
+ports::SeenPicture shown(const TakenFrame& frame, int widest) {
+  const GreyView& grey = frame.grey;
+  const int step = std::max(1, (std::max(grey.width, grey.height) + widest - 1) / widest);
+  const int wide = grey.width / step, high = grey.height / step;
+  const int turns = ((frame.quarterTurns % 4) + 4) % 4;
+  ports::SeenPicture small{turns % 2 == 0 ? wide : high, turns % 2 == 0 ? high : wide, {}};
+  small.grey.reserve(static_cast<std::size_t>(wide) * static_cast<std::size_t>(high));
   for (int y = 0; y < small.height; ++y) {
-    for (int x = 0; x < small.width; ++x)
-      small.grey.push_back(
-          picture.grey[static_cast<std::size_t>(y * step) * static_cast<std::size_t>(picture.width) + static_cast<std::size_t>(x * step)]);
+    for (int x = 0; x < small.width; ++x) {
+      const int u = frame.isMirrored ? small.width - 1 - x : x;
+      const int column = turns == 0 ? u : turns == 1 ? y : turns == 2 ? wide - 1 - u : wide - 1 - y;
+      const int row = turns == 0 ? y : turns == 1 ? high - 1 - u : turns == 2 ? high - 1 - y : u;
+      small.grey.push_back(grey.pixels[static_cast<std::ptrdiff_t>(row * step) * grey.stride + static_cast<std::ptrdiff_t>(column * step)]);
+    }
   }
   return small;
 }
@@ -80,11 +85,10 @@ void TagWatcher::run() {
 }
 
 void TagWatcher::look(const Take& take) {
-  const auto picture = take();
-  if (!picture || picture->width <= 0 || picture->height <= 0) return;
-  if (picture->grey.size() != static_cast<std::size_t>(picture->width) * static_cast<std::size_t>(picture->height)) return;
+  const auto frame = take();
+  if (!frame || frame->grey.pixels == nullptr || frame->grey.width <= 0 || frame->grey.height <= 0) return;
   Sighting seen;
-  for (ReadTag& tag : readTags({picture->grey.data(), picture->width, picture->height, picture->width}, kMiddle)) {
+  for (ReadTag& tag : readTags(frame->grey, kMiddle, m_turn++)) {
     if (tag.isUnreadable) {
       seen.isUnreadable = true;
     } else {
@@ -94,7 +98,7 @@ void TagWatcher::look(const Take& take) {
   const std::int64_t now = nowMs();
   if (m_shownMs < 0 || now - m_shownMs >= kShownEveryMs) {
     m_shownMs = now;
-    seen.picture = smaller(*picture, kShownWide);
+    seen.picture = shown(*frame, kShownWide);
   }
   if (seen.texts.empty() && !seen.isUnreadable && !seen.picture) return;
   QMetaObject::invokeMethod(

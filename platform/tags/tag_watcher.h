@@ -7,6 +7,7 @@
 #include <condition_variable>
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <mutex>
 #include <optional>
 #include <string>
@@ -15,6 +16,7 @@
 #include <QObject>
 
 #include "core/ports/tag_port.h"
+#include "platform/tags/tag_decoder.h"
 
 namespace snugline::tags {
 
@@ -24,9 +26,17 @@ struct Sighting {
   std::optional<ports::SeenPicture> picture;  // small, some fifteen times a second
 };
 
+// A frame as grey pixels, which live as long as the holder, and how it is to be shown.
+struct TakenFrame {
+  GreyView grey;
+  std::shared_ptr<const void> holder;
+  int quarterTurns = 0;  // clockwise
+  bool isMirrored = false;
+};
+
 class TagWatcher {
  public:
-  using Take = std::function<std::optional<ports::SeenPicture>()>;  // makes the picture grey; called on the watcher's thread
+  using Take = std::function<std::optional<TakenFrame>()>;  // makes the picture grey; called on the watcher's thread
   using Sink = std::function<void(const Sighting&)>;
   TagWatcher(QObject* context, Sink sink);
   ~TagWatcher();
@@ -50,10 +60,11 @@ class TagWatcher {
   bool m_isEnding = false;
   std::uint64_t m_looks = 0, m_passedOver = 0;
   std::int64_t m_shownMs = -1;
+  unsigned m_turn = 0;  // of looks, for the share of each
   std::thread m_thread;
 };
 
-// Grey, made smaller to at most `widest` by taking every n-th pixel.
-[[nodiscard]] ports::SeenPicture smaller(const ports::SeenPicture& picture, int widest);
+// For showing: made smaller to at most `widest` in each direction by taking every n-th pixel, then turned, then mirrored left to right.
+[[nodiscard]] ports::SeenPicture shown(const TakenFrame& frame, int widest);
 
 }  // namespace snugline::tags
