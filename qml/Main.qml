@@ -24,7 +24,8 @@ FocusScope {
         "verdict": "Line/Verdict.qml", "people": "Line/People.qml", "line-check": "Line/LineCheck.qml", "code": "Line/Code.qml",
         "first": "Line/First.qml", "recovery": "Line/RecoverySheet.qml", "record": "Line/Record.qml", "privacy": "Line/Privacy.qml",
         "warning-text": "Line/WarningText.qml",
-        "phone-join": "Say/PhoneJoin.qml", "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml"
+        "phone-join": "Say/PhoneJoin.qml", "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml",
+        "photo": "Book/PhotoPage.qml"
     })
 
     // replace: the screen on top goes away for it.
@@ -61,9 +62,11 @@ FocusScope {
     }
     function given(): var {
         if (place.screen === "dock")
-            return { "model": shell.dock, "scan": shell.scan, "focus": true }
+            return { "model": shell.dock, "scan": shell.scan, "takesPhotos": shell.photos.canTake, "focus": true }
+        if (place.screen === "photo")
+            return { "photos": shell.photos, "focus": true }
         if (place.screen === "book")
-            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "warning": shell.warning, "phones": shell.phones, "focus": true }
+            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "warning": shell.warning, "phones": shell.phones, "photos": shell.photos, "focus": true }
         return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }
     }
     function open(): void {
@@ -148,6 +151,10 @@ FocusScope {
         function onLeave(): void { main.shell.lock.leaveSay() }
         function onSay(): void { main.openSay() }
         function onOpenAthlete(athlete: string): void { main.go("athlete", athlete, false) }
+        function onAddPhoto(unit: string): void {
+            main.shell.photos.beginAtLastHold(unit)
+            main.go("photo", "", false)
+        }
         function onOpenUnit(unit: string): void { main.go("book", unit, false) }
     }
     PointHandler {

@@ -316,6 +316,7 @@ bool Gallery::walk(const QString& only) {
   if (only == QLatin1String("gear")) gearScreens();
   if (only == QLatin1String("dock")) dockScreens();
   if (only == QLatin1String("phone")) phoneScreens();
+  if (only == QLatin1String("photos")) photoScreens();
   if (!only.isEmpty()) return m_isGood;
   lineScreens();
   fitScreens();
@@ -324,6 +325,7 @@ bool Gallery::walk(const QString& only) {
   gaugeScreens();
   otherScreens();
   gearScreens();
+  photoScreens();
   phoneScreens();
   sayScreens();
   peopleScreens();

@@ -41,6 +41,7 @@ class Gallery {
   void gaugeScreens();
   void gearScreens();
   void dockScreens();
+  void photoScreens();
   void phoneScreens();
   void shootPhone(const QString& name);
   void press(const char* name);

@@ -12,10 +12,13 @@
 #include <QTemporaryDir>
 
 #include "core/ports/memory_gauge.h"
+#include "core/ports/memory_photos.h"
 #include "demo/fakes/demo_clock.h"
 #include "demo/fakes/gallery.h"
+#include "demo/fakes/painted_helmet.h"
 #include "demo/generator/demo_world.h"
 #include "platform/app/composition.h"
+#include "platform/photos/photo_maker.h"
 #include "platform/printing/folder_outbox.h"
 #include "platform/system/file_attempts.h"
 #include "platform/system/file_keys.h"
@@ -66,7 +69,9 @@ class DemoApp {
                      {},
                      {},
                      isClockStill ? std::shared_ptr<ports::Outbox>(std::make_shared<ports::MemoryOutbox>())
-                                  : std::make_shared<platform::FolderOutbox>(folder.filePath(QStringLiteral("papers")))};
+                                  : std::make_shared<platform::FolderOutbox>(folder.filePath(QStringLiteral("papers"))),
+                     [] { return std::make_unique<ports::MemoryPhotoCamera>(ports::CameraState::seeing, demo::paintedHelmet()); },
+                     [] { return std::make_unique<photos::PlainPhotoMaker>(); }};
     m_composition = std::make_unique<app::Composition>(std::move(edges), places);
     m_composition->load();
     if (m_composition->view().rootObject() == nullptr) {
@@ -140,7 +145,7 @@ int main(int argc, char** argv) {
   const QCommandLineOption language(QStringLiteral("language"), QCoreApplication::translate("demo", "Language of the pictures, en or es."),
                                     QStringLiteral("language"), Look().language);
   const QCommandLineOption only(QStringLiteral("only"),
-                                QCoreApplication::translate("demo", "Only the pictures of people, gear, dock, phone, or first."),
+                                QCoreApplication::translate("demo", "Only the pictures of people, gear, photos, dock, phone, or first."),
                                 QStringLiteral("part"));
   parser.addOptions({only, gallery, book, size, theme, text, language});
   parser.process(application);

@@ -15,6 +15,7 @@ namespace snugline::demo {
 namespace {
 
 constexpr int kAthletesMost = 5000, kSeasonsMost = 20;
+constexpr std::int64_t kPhotoBeforeMs = 30LL * 60 * 1000;
 
 class FixedClock : public ports::Clock {
  public:
@@ -55,6 +56,28 @@ void removeBook(const std::string& path) {
   for (const char* end : {"", "-wal", "-shm", "-journal"}) std::remove((path + end).c_str());
 }
 
+// The painted picture with the first helmet that is held for its shell, else for anything, taken half an hour before now.
+Result<void> addPhoto(book::Book& book, const Options& options) {
+  const season::UnitRecord* held = nullptr;
+  for (const auto& [id, unit] : book.views().units) {
+    if (unit.holds.empty()) continue;
+    const auto rank = [](const season::UnitRecord& each) { return std::pair(each.holds.front().reason != "shell", each.serial); };
+    if (held == nullptr || rank(unit) < rank(*held)) held = &unit;
+  }
+  if (held == nullptr) return {};
+  const auto kept = book.photos().put(builtInPhoto());
+  if (!kept) return tl::unexpected<Error>(kept.error());
+  const season::HoldRecord& hold = held->holds.front();
+  book::PhotoTaken taken{kept->hash, kept->bytes, kept->width, kept->height, gear::pointFromCode(hold.reason), hold.fact, {}};
+  const Instant now = nowOf(options);
+  const auto added =
+      book.appendBulk({{book::Draft{held->id, std::move(taken)}, {now.ms - kPhotoBeforeMs, now.offsetMinutes}, hold.stamp.who}});
+  if (added) return {};
+  (void)book.photos().remove(kept->hash);
+  book.photos().removeFolderIfBare();
+  return tl::unexpected<Error>(added.error());
+}
+
 }  // namespace
 
 Instant nowOf(const Options& options) { return instantAt(options.today, options.minute, options.offsetMinutes); }
@@ -76,7 +99,8 @@ Result<std::uint64_t> makeDemo(const std::string& path, const Options& options, 
     Scribe scribe(**book);
     Story story(scribe, options);
     if (story.tell()) {
-      const auto done = (*book)->checkpoint();
+      auto done = addPhoto(**book, options);
+      if (done) done = (*book)->checkpoint();
       const auto info = (*book)->info();
       if (done && info) return info->facts;
       const Error error = done ? info.error() : done.error();

@@ -36,5 +36,6 @@ struct BuiltInSheet {
   std::string_view name, bytes;  // "alder-a1.json"
 };
 [[nodiscard]] const std::vector<BuiltInSheet>& builtInSheets();
+[[nodiscard]] std::string_view builtInPhoto();  // a JPEG of a painted shell with a crack: no real helmet
 
 }  // namespace snugline::demo

@@ -77,7 +77,9 @@ Composition::Composition(Edges edges, const Places& places)
           m_desk.get(), m_choices.get(), edges.makeGauge ? edges.makeGauge() : nullptr,
           models::LockEdges{edges.attempts, edges.makeKeys, {}, edges.outbox},
           models::TagEdges{edges.makeCamera ? edges.makeCamera() : nullptr, edges.makeSheets ? edges.makeSheets() : nullptr},
-          models::PhoneEdges{drawCode, places.phone})),
+          models::PhoneEdges{drawCode, places.phone},
+          models::PhotoEdges{edges.makePhotoCamera ? edges.makePhotoCamera() : nullptr,
+                             edges.makePhotoMaker ? edges.makePhotoMaker() : nullptr})),
       m_view(std::make_unique<QQuickView>()),
       m_language(QStringLiteral("en")) {
   QObject::connect(m_choices.get(), &models::Choices::changed, m_view.get(), [this] { chooseLanguage(); });

@@ -11,6 +11,7 @@
 #include "core/book/fact.h"
 #include "core/ports/gauge_port.h"
 #include "core/ports/outbox.h"
+#include "core/ports/photo_port.h"
 #include "core/ports/tag_port.h"
 #include "qml/models/desk.h"
 
@@ -27,11 +28,13 @@ namespace snugline::app {
 struct Edges {
   models::Desk::MakeClock makeClock;
   models::Desk::MakeKeys makeKeys;
-  std::shared_ptr<ports::Attempts> attempts = nullptr;                    // none: missed codes are forgotten when the app ends
-  std::function<std::unique_ptr<ports::PressureGauge>()> makeGauge = {};  // nothing: no Bluetooth in this program
-  std::function<std::unique_ptr<ports::TagCamera>()> makeCamera = {};     // nothing: tags are scanned by hand or typed
-  std::function<std::unique_ptr<ports::LabelSheets>()> makeSheets = {};   // nothing: no labels are printed
-  std::shared_ptr<ports::Outbox> outbox = nullptr;                        // none: what is printed stays in memory
+  std::shared_ptr<ports::Attempts> attempts = nullptr;                        // none: missed codes are forgotten when the app ends
+  std::function<std::unique_ptr<ports::PressureGauge>()> makeGauge = {};      // nothing: no Bluetooth in this program
+  std::function<std::unique_ptr<ports::TagCamera>()> makeCamera = {};         // nothing: tags are scanned by hand or typed
+  std::function<std::unique_ptr<ports::LabelSheets>()> makeSheets = {};       // nothing: no labels are printed
+  std::shared_ptr<ports::Outbox> outbox = nullptr;                            // none: what is printed stays in memory
+  std::function<std::unique_ptr<ports::PhotoCamera>()> makePhotoCamera = {};  // nothing: photos are chosen as files
+  std::function<std::unique_ptr<ports::PhotoMaker>()> makePhotoMaker = {};    // nothing: no photos are taken
 };
 struct Places {
   QString book;     // made when missing

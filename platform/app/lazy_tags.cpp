@@ -1,24 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "lazy_tags.h"
 
-#include <QCoreApplication>
-#include <QLibrary>
+#include "lazy_module.h"
 
 namespace snugline::app {
-
-namespace {
-
-// The module lies as it was installed, or as in a build: bin/ beside lib/snugline/.
-template <typename Port>
-Result<std::unique_ptr<Port>> make(const char* module, const char* symbol) {
-  QLibrary library(QCoreApplication::applicationDirPath() + QStringLiteral("/../" SNUGLINE_MODULES "/") + QLatin1String(module));
-  using Make = Port* (*)();
-  const auto made = reinterpret_cast<Make>(library.resolve(symbol));
-  if (made == nullptr) return fail(ErrorCode::notFound, library.fileName().toStdString(), library.errorString().toStdString());
-  return std::unique_ptr<Port>(made());
-}
-
-}  // namespace
 
 void LazyCamera::listen(ports::CameraListener listener) {
   m_listener = std::move(listener);
@@ -27,7 +12,7 @@ void LazyCamera::listen(ports::CameraListener listener) {
 
 Result<void> LazyCamera::start() {
   if (!m_camera) {
-    auto made = make<ports::TagCamera>("snugline_camera", "snuglineMakeCamera");
+    auto made = makeFromModule<ports::TagCamera>("snugline_camera", "snuglineMakeCamera");
     if (!made) return tl::unexpected<Error>(made.error());
     m_camera = std::move(*made);
     m_camera->listen(m_listener);
@@ -41,7 +26,7 @@ void LazyCamera::stop() {
 
 Result<int> LazyLabelSheets::write(const std::string& path, const std::vector<std::string>& serials, const std::string& title) {
   if (!m_sheets) {
-    auto made = make<ports::LabelSheets>("snugline_tags", "snuglineMakeLabelSheets");
+    auto made = makeFromModule<ports::LabelSheets>("snugline_tags", "snuglineMakeLabelSheets");
     if (!made) return tl::unexpected<Error>(made.error());
     m_sheets = std::move(*made);
   }

@@ -8,7 +8,9 @@
 
 #include "composition.h"
 #include "lazy_gauge.h"
+#include "lazy_photos.h"
 #include "lazy_tags.h"
+#include "platform/photos/photo_maker.h"
 #include "platform/printing/folder_outbox.h"
 #include "platform/system/file_attempts.h"
 #include "platform/system/file_keys.h"
@@ -27,7 +29,9 @@ snugline::app::Edges realEdges() {
           [] { return std::make_unique<snugline::app::LazyCamera>(); },
           [] { return std::make_unique<snugline::app::LazyLabelSheets>(); },
           std::make_shared<snugline::platform::FolderOutbox>(
-              QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).filePath(QStringLiteral("Snugline")))};
+              QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).filePath(QStringLiteral("Snugline"))),
+          [] { return std::make_unique<snugline::app::LazyPhotoCamera>(); },
+          [] { return std::make_unique<snugline::photos::PlainPhotoMaker>(); }};
 }
 
 QString dataFile(const QString& name) {

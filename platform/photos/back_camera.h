@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: which of a device's cameras is used, and at what size: the one at the back, the format whose width is nearest to what is wanted.
+// Purpose: which of a device's cameras takes pictures of gear, and at what size: the one at the back, the format whose width is nearest to what
+// is wanted. As the tag camera does it; the two share nothing, since each edge stands by itself.
 // Thread: GUI thread.
 #pragma once
 

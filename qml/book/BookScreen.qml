@@ -12,6 +12,7 @@ FocusScope {
     required property SettingsModel settings
     property SeasonModel season: null
     property PhonesModel phones: null
+    property PhotoModel photos: null
     property GaugeModel gauge: null       // none in a program without Bluetooth
 
     property WarningModel warning: null
@@ -22,7 +23,8 @@ FocusScope {
     readonly property var pages: ({ athletes: athletesPage, form: formPage, roster: rosterPage, helmets: helmetsPage, unit: unitPage,
                                     pair: pairPage, sheets: sheetsPage, settings: settingsPage,
                                     air: airPage, gauge: gaugePage, season: seasonPage, matching: matchingPage, plan: planPage, lanes: lanesPage,
-                                    notices: noticesPage, sharing: sharingPage, phone: phonePage })
+                                    notices: noticesPage, sharing: sharingPage, phone: phonePage,
+                                    photo: photoPage, "photo-shown": photoShownPage })
 
     // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
@@ -125,6 +127,12 @@ FocusScope {
             onBack: book.goBack()
             onOpenAthlete: id => book.leaveFor(id)
             onChooseAthlete: book.push("pair", {})
+            photos: book.photos
+            onAddPhoto: hold => {
+                book.photos.begin(book.units.page.unitId, hold)
+                book.push("photo", {})
+            }
+            onOpenPhoto: fact => book.push("photo-shown", { fact: fact })
             onOpenAir: {
                 book.units.air.open(book.units.page.unitId)
                 book.push("air", {})
@@ -178,6 +186,14 @@ FocusScope {
             onBack: book.goBack()
             onOpenUnit: id => book.showUnit(id)
         }
+    }
+    Component {
+        id: photoPage
+        PhotoPage { photos: book.photos; onDone: book.goBack() }
+    }
+    Component {
+        id: photoShownPage
+        PhotoShown { unit: book.units.page; album: book.photos.album; onBack: book.goBack() }
     }
     Component {
         id: gaugePage

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
-// One line of a history: when, what, by whom.
+// One line of a history: when, what, by whom, and where there is one the photo.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Tokens
 import Snugline.Parts
+import Snugline.Models
 
 GridLayout {
     id: line
@@ -11,6 +12,10 @@ GridLayout {
     property string when: ""
     property string who: ""
     property string text: ""
+    property PhotoAlbum album: null       // with photo: shown small beside the words
+    property string photo: ""
+
+    signal opened()
 
     columns: Theme.phone || Theme.stacks ? 1 : 2
     columnSpacing: Theme.gap
@@ -23,5 +28,16 @@ GridLayout {
         size: "small"
         tone: "quiet"
     }
-    Words { Layout.fillWidth: true; text: line.text; size: "small" }
+    ColumnLayout {
+        Layout.fillWidth: true
+        spacing: 4
+        Words { Layout.fillWidth: true; text: line.text; size: "small" }
+        Loader {
+            id: thumb
+            active: line.photo.length > 0 && line.album !== null
+            visible: active
+            sourceComponent: PhotoThumb { objectName: "historyThumb"; album: line.album; photo: line.photo; title: line.text; onClicked: line.opened() }
+        }
+        Words { objectName: "photoTrouble"; Layout.fillWidth: true; visible: text.length > 0; text: thumb.item ? thumb.item["words"] : ""; size: "small"; tone: "stop" }
+    }
 }

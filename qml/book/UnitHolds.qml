@@ -10,6 +10,9 @@ Column {
     id: holds
 
     required property UnitPage unit
+    property bool takesPhotos: false
+
+    signal addPhoto(string hold)
 
     spacing: Theme.gap
 
@@ -26,6 +29,13 @@ Column {
                 Words { width: parent.width; text: card.modelData.words; bold: true; tone: "stop" }
                 Words { width: parent.width; text: card.modelData.seen; size: "small"; tone: "quiet" }
                 Words { objectName: "rule"; width: parent.width; visible: text.length > 0; text: card.modelData.rule }
+                BigButton {
+                    objectName: "photoOfHold"
+                    width: parent.width
+                    visible: holds.takesPhotos
+                    text: qsTr("Add a photo of it")
+                    onClicked: holds.addPhoto(card.modelData.fact)
+                }
                 TextEntry { id: why; objectName: "why"; width: parent.width; visible: card.modelData.rule.length === 0; label: qsTr("Put right by") }
                 BigButton {
                     objectName: "release"

@@ -11,12 +11,15 @@ PageFrame {
     id: page
 
     required property UnitPage unit
+    property PhotoModel photos: null
     property string touched: ""           // the point that was touched on the drawing
     readonly property var touchedPoint: page.unit.points.find(p => p.code === page.touched)
 
     signal openAthlete(string athleteId)
     signal chooseAthlete()
     signal openAir()
+    signal addPhoto(string hold)
+    signal openPhoto(string fact)
 
     function found(): var {
         const findings = {}
@@ -63,7 +66,13 @@ PageFrame {
         onClicked: page.openAir()
     }
     UnitParts { Layout.fillWidth: true; visible: page.unit.parts.length > 0; unit: page.unit }
-    UnitHolds { Layout.fillWidth: true; unit: page.unit }
+    UnitHolds { Layout.fillWidth: true; unit: page.unit; takesPhotos: page.photos?.canTake ?? false; onAddPhoto: hold => page.addPhoto(hold) }
+    Loader {
+        Layout.fillWidth: true
+        active: page.photos !== null && (page.photos.canTake || page.unit.photos.length > 0)
+        visible: active
+        sourceComponent: UnitPhotos { unit: page.unit; photos: page.photos; onAdd: page.addPhoto(""); onOpened: fact => page.openPhoto(fact) }
+    }
     Card {
         Layout.fillWidth: true
         Column {
@@ -99,6 +108,9 @@ PageFrame {
             when: modelData.when
             who: modelData.who
             text: modelData.words
+            album: page.photos?.album ?? null
+            photo: modelData.photo
+            onOpened: page.openPhoto(modelData.fact)
         }
     }
 }

@@ -15,7 +15,10 @@ PageFrame {
     readonly property bool isOnTable: page.model.stage !== DockModel.Waiting
     readonly property bool atPoints: page.model.stage === DockModel.Points
 
+    property bool takesPhotos: false
+
     signal openUnit(string unitId)
+    signal addPhoto(string unitId)
 
     function found(): var {
         const findings = {}
@@ -90,6 +93,16 @@ PageFrame {
             tone: modelData.isHeld ? "stop" : "plain"
             onClicked: page.openUnit(modelData.unit)
         }
+    }
+    BigButton {
+        readonly property var last: page.model.arrivals[0] ?? ({ unit: "", serial: "", isHeld: false, photos: "" })
+        objectName: "photoOfLast"
+        Layout.fillWidth: true
+        visible: page.takesPhotos && !page.isOnTable && page.model.lastWords.length > 0 && last.isHeld
+        text: qsTr("Add a photo of it")
+        spokenName: qsTr("Add a photo of %1").arg(last.serial)
+        detail: last.photos
+        onClicked: page.addPhoto(last.unit)
     }
     Loader {
         Layout.fillWidth: true

@@ -333,6 +333,16 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::DockModel</name>
+    <message numerus="yes">
+        <source>%n photo(s) kept</source>
+        <translation>
+            <numerusform>%n photo kept</numerusform>
+            <numerusform>%n photos kept</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::DoorsModel</name>
     <message numerus="yes">
         <source>%n athlete(s) said something nobody has seen to yet</source>

@@ -1078,6 +1078,14 @@
         <source>Read it as that</source>
         <translation>Leerlo así</translation>
     </message>
+    <message>
+        <source>Add a photo of it</source>
+        <translation>Agregar una foto</translation>
+    </message>
+    <message>
+        <source>Add a photo of %1</source>
+        <translation>Agregar una foto de %1</translation>
+    </message>
 </context>
 <context>
     <name>DockUnit</name>
@@ -4472,6 +4480,211 @@
     </message>
 </context>
 <context>
+    <name>PhotoPage</name>
+    <message>
+        <source>Choose a picture of the helmet</source>
+        <translation>Elija una imagen del casco</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.bmp *.webp *.heic)</source>
+        <translation>Imágenes (*.jpg *.jpeg *.png *.bmp *.webp *.heic)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Photo of a fault</source>
+        <translation>Foto de una falla</translation>
+    </message>
+    <message>
+        <source>The picture, not kept yet</source>
+        <translation>La imagen, aún sin guardar</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Only the helmet in the picture: no person, no face, no name.</source>
+        <translation>Solo el casco en la imagen: ninguna persona, ninguna cara, ningún nombre.</translation>
+    </message>
+    <message>
+        <source>Leave the fault as it is: no prying, bending or cleaning. What the maker says about damage comes first.</source>
+        <translation>Deje la falla como está: sin hacer palanca, doblar ni limpiar. Lo que dice el fabricante sobre los daños va primero.</translation>
+    </message>
+    <message>
+        <source>The picture is being read.</source>
+        <translation>Se está leyendo la imagen.</translation>
+    </message>
+    <message>
+        <source>Use the camera</source>
+        <translation>Usar la cámara</translation>
+    </message>
+    <message>
+        <source>Choose a picture file</source>
+        <translation>Elegir un archivo de imagen</translation>
+    </message>
+    <message>
+        <source>This device has no way to choose a file.</source>
+        <translation>Este dispositivo no tiene forma de elegir un archivo.</translation>
+    </message>
+    <message>
+        <source>Place, time and camera are taken out of the picture before it is kept. It stays on this device, beside the Book.</source>
+        <translation>El lugar, la hora y la cámara se quitan de la imagen antes de guardarla. Queda en este dispositivo, junto al Libro.</translation>
+    </message>
+    <message>
+        <source>What it shows, if one of the points</source>
+        <translation>Lo que muestra, si es uno de los puntos</translation>
+    </message>
+    <message>
+        <source>In your words, if wanted</source>
+        <translation>En sus palabras, si quiere</translation>
+    </message>
+    <message>
+        <source>Camera off</source>
+        <translation>Apagar la cámara</translation>
+    </message>
+    <message>
+        <source>Take the picture</source>
+        <translation>Tomar la foto</translation>
+    </message>
+    <message>
+        <source>Look at it: is a person or a name in it?</source>
+        <translation>Mírela: ¿sale una persona o un nombre?</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Sí, descartarla</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>No, guardarla</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoShown</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Remove this photo</source>
+        <translation>Eliminar esta foto</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarla</translation>
+    </message>
+    <message>
+        <source>Its file is deleted from this device at once. Nothing brings it back, not even Undo.</source>
+        <translation>Su archivo se borra de este dispositivo enseguida. Nada lo trae de vuelta, tampoco Deshacer.</translation>
+    </message>
+    <message>
+        <source>The record keeps that a photo was taken, when, by whom, and the words to it.</source>
+        <translation>El registro conserva que se tomó una foto, cuándo, por quién y las palabras que la acompañan.</translation>
+    </message>
+    <message>
+        <source>A backup made before may still hold it. Delete it there too.</source>
+        <translation>Una copia de seguridad anterior puede tenerla todavía. Bórrela allí también.</translation>
+    </message>
+    <message>
+        <source>Delete it for good</source>
+        <translation>Borrarla para siempre</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoThumb</name>
+    <message>
+        <source>Photo, %1. %2</source>
+        <translation>Foto, %1. %2</translation>
+    </message>
+    <message>
+        <source>Photo, %1. Opens large</source>
+        <translation>Foto, %1. Se abre en grande</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoWords</name>
+    <message>
+        <source>The helmet</source>
+        <translation>El casco</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a point, what is seen</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>taken %1</source>
+        <translation>tomada %1</translation>
+    </message>
+    <message>
+        <source>taken %1 by %2</source>
+        <translation>tomada %1 por %2</translation>
+    </message>
+    <message>
+        <source>%1 is not a picture that can be read here. Choose a JPEG or PNG file.</source>
+        <translation>%1 no es una imagen que se pueda leer aquí. Elija un archivo JPEG o PNG.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged or cut short. Choose another picture.</source>
+        <translation>%1 está dañado o incompleto. Elija otra imagen.</translation>
+    </message>
+    <message>
+        <source>The camera has sent no picture yet. Wait a moment and take it again.</source>
+        <translation>La cámara aún no ha enviado ninguna imagen. Espere un momento y tómela de nuevo.</translation>
+    </message>
+    <message>
+        <source>The picture could not be freed of what else stands in it, so it was not kept.</source>
+        <translation>No se pudo librar la imagen de lo demás que contiene, así que no se guardó.</translation>
+    </message>
+    <message>
+        <source>This photo was altered since it was taken. It is not shown.</source>
+        <translation>Esta foto fue alterada desde que se tomó. No se muestra.</translation>
+    </message>
+    <message>
+        <source>The file of this photo is missing.</source>
+        <translation>Falta el archivo de esta foto.</translation>
+    </message>
+    <message>
+        <source>This very picture stands with %1 already.</source>
+        <translation>Esta misma imagen ya está con %1.</translation>
+    </message>
+    <message>
+        <source>A legal hold stands. No photo is deleted until it ends.</source>
+        <translation>Hay una retención legal. No se borra ninguna foto hasta que termine.</translation>
+    </message>
+    <message>
+        <source>%1 has more pixels than a picture of a camera. Choose another picture.</source>
+        <translation>%1 tiene más píxeles que la imagen de una cámara. Elija otra imagen.</translation>
+    </message>
+    <message>
+        <source>%1 is too large for a picture. Choose another one.</source>
+        <translation>%1 es demasiado grande para una imagen. Elija otra.</translation>
+    </message>
+    <message>
+        <source>The camera is starting.</source>
+        <translation>La cámara se está encendiendo.</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Choose a picture file.</source>
+        <translation>Este dispositivo no tiene cámara. Elija un archivo de imagen.</translation>
+    </message>
+    <message>
+        <source>The camera may not be used. Allow it in the settings of this device, or choose a picture file.</source>
+        <translation>No se permite usar la cámara. Permítala en los ajustes de este dispositivo o elija un archivo de imagen.</translation>
+    </message>
+    <message>
+        <source>Another program has the camera. Close it there, or choose a picture file.</source>
+        <translation>Otro programa tiene la cámara. Ciérrela allí o elija un archivo de imagen.</translation>
+    </message>
+    <message>
+        <source>The camera stopped. Turn it on again, or choose a picture file.</source>
+        <translation>La cámara se detuvo. Enciéndala de nuevo o elija un archivo de imagen.</translation>
+    </message>
+</context>
+<context>
     <name>PlainWords</name>
     <message>
         <source>d MMM</source>
@@ -6678,6 +6891,10 @@
         <source>Hold, still with the athlete</source>
         <translation>Retener, aún con quien lo usa</translation>
     </message>
+    <message>
+        <source>Add a photo of it</source>
+        <translation>Agregar una foto</translation>
+    </message>
 </context>
 <context>
     <name>UnitLabel</name>
@@ -6753,6 +6970,17 @@
     <message>
         <source>In your own words, if wanted</source>
         <translation>Con sus propias palabras, si hace falta</translation>
+    </message>
+</context>
+<context>
+    <name>UnitPhotos</name>
+    <message>
+        <source>Add a photo</source>
+        <translation>Agregar una foto</translation>
+    </message>
+    <message>
+        <source>Of the helmet only, never of a person</source>
+        <translation>Solo del casco, nunca de una persona</translation>
     </message>
 </context>
 <context>
@@ -7263,8 +7491,8 @@
         <translation>Idioma de las imágenes, en o es.</translation>
     </message>
     <message>
-        <source>Only the pictures of people, gear, dock, phone, or first.</source>
-        <translation>Solo las imágenes de people, gear, dock, phone o first.</translation>
+        <source>Only the pictures of people, gear, photos, dock, phone, or first.</source>
+        <translation>Solo las imágenes de people, gear, photos, dock, phone o first.</translation>
     </message>
 </context>
 <context>
@@ -7462,6 +7690,13 @@
     <message>
         <source>Refused: %1 looks like one of our own labels, and its last letter does not agree. Look at it again.</source>
         <translation>Rechazado: %1 parece una etiqueta nuestra y su última letra no coincide. Mírela otra vez.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) kept</source>
+        <translation>
+            <numerusform>%n foto guardada</numerusform>
+            <numerusform>%n fotos guardadas</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8054,6 +8289,29 @@
         <source>%1 The answer for the phone: %2</source>
         <comment>how many, a file</comment>
         <translation>%1 La respuesta para el teléfono: %2</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PhotoAlbum</name>
+    <message>
+        <source>The photo is taken back, but its file could not be deleted yet. That is tried again when the Book is next opened.</source>
+        <translation>La foto se retiró, pero su archivo aún no se pudo borrar. Se intentará de nuevo la próxima vez que se abra el Libro.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PhotoModel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>a serial, its model and size</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>No camera can be used by this program. Choose a picture file.</source>
+        <translation>Este programa no puede usar ninguna cámara. Elija un archivo de imagen.</translation>
+    </message>
+    <message>
+        <source>The photo is kept with %1.</source>
+        <translation>La foto queda guardada con %1.</translation>
     </message>
 </context>
 <context>
@@ -8885,6 +9143,10 @@
     <message>
         <source>%1. Its age ends it %2</source>
         <translation>%1. Su edad le pone fin el %2</translation>
+    </message>
+    <message>
+        <source>%1. Taken back since, its file deleted</source>
+        <translation>%1. Retirada después, su archivo borrado</translation>
     </message>
 </context>
 <context>

@@ -146,6 +146,7 @@ struct Desk::Body {
   std::unique_ptr<ports::Clock> clock;  // the GUI thread's own
   season::Views mirror;
   std::string person, device;
+  book::PhotoStore photos;
   bool isOpen = false;
   QThread thread;
   Bench* bench = nullptr;  // deleted on its own thread
@@ -203,7 +204,8 @@ void Desk::open(const QString& path, const book::TeamFounded& ifMissing) {
     season::keepNamesBack(*copy, dayOf(bench->clock->now()));
     QMetaObject::invokeMethod(
         this,
-        [this, copy, device = ownDevice(*bench->book)] {
+        [this, copy, device = ownDevice(*bench->book), photos = bench->book->photos()] {
+          m_body->photos = photos;
           m_body->mirror = std::move(*copy);
           m_body->device = device;
           m_body->isOpen = true;
@@ -214,6 +216,7 @@ void Desk::open(const QString& path, const book::TeamFounded& ifMissing) {
 }
 
 const std::string& Desk::device() const { return m_body->device; }
+const book::PhotoStore& Desk::photos() const { return m_body->photos; }
 bool Desk::isOpen() const { return m_body->isOpen; }
 const season::Views& Desk::views() const { return m_body->mirror; }
 Instant Desk::now() const { return m_body->clock->now(); }

@@ -36,9 +36,10 @@ class Desk : public QObject {
   void open(const QString& path, const book::TeamFounded& ifMissing);
 
   [[nodiscard]] bool isOpen() const;
-  [[nodiscard]] const std::string& device() const;   // this device's name in the open Book
-  [[nodiscard]] const season::Views& views() const;  // the mirror, as of the last acknowledged fact; names kept back are out of it
-  [[nodiscard]] Instant now() const;                 // the injected clock
+  [[nodiscard]] const std::string& device() const;       // this device's name in the open Book
+  [[nodiscard]] const book::PhotoStore& photos() const;  // of the open Book; for reading only, photos.h writes
+  [[nodiscard]] const season::Views& views() const;      // the mirror, as of the last acknowledged fact; names kept back are out of it
+  [[nodiscard]] Instant now() const;                     // the injected clock
   [[nodiscard]] Day today() const;
 
   // Who the next facts are by; empty when nobody said so.

@@ -17,6 +17,11 @@ namespace snugline::models {
 
 namespace {
 constexpr qsizetype kArrivalsShown = 12;
+
+QString photosKept(const season::UnitRecord& unit) {
+  const auto count = static_cast<int>(unit.photos.size());
+  return count == 0 ? QString() : DockModel::tr("%n photo(s) kept", nullptr, count);
+}
 }  // namespace
 
 DockModel::DockModel(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_body(std::make_unique<Body>()) {
@@ -139,6 +144,7 @@ QVariantList DockModel::arrivals() const {
                             {QStringLiteral("serial"), text(unit->serial)},
                             {QStringLiteral("kind"), kindOf(views, *unit)},
                             {QStringLiteral("status"), unitStatus(*unit)},
+                            {QStringLiteral("photos"), photosKept(*unit)},
                             {QStringLiteral("isHeld"), !unit->holds.empty()}});
   }
   return list;

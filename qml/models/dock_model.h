@@ -59,8 +59,9 @@ class DockModel : public QObject {
   Q_PROPERTY(bool isWhatComplete READ isWhatComplete NOTIFY changed)  // sheet, size and label are said
   Q_PROPERTY(QString offer READ offer NOTIFY changed)                 // sheet, size and label of the unit before
   Q_PROPERTY(QString lastWords READ lastWords NOTIFY changed)         // what undo would take back
-  Q_PROPERTY(QVariantList arrivals READ arrivals NOTIFY changed)      // {unit, serial, kind, status, isHeld} of today, latest first
-  Q_PROPERTY(int count READ count NOTIFY changed)                     // of today at this dock
+  Q_PROPERTY(
+      QVariantList arrivals READ arrivals NOTIFY changed)  // {unit, serial, kind, status, isHeld, photos (words)} of today, latest first
+  Q_PROPERTY(int count READ count NOTIFY changed)          // of today at this dock
   Q_PROPERTY(int inServiceCount READ inServiceCount NOTIFY changed)
   Q_PROPERTY(int heldCount READ heldCount NOTIFY changed)
 

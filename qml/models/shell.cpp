@@ -8,7 +8,7 @@
 namespace snugline::models {
 
 Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge, LockEdges edges, TagEdges tags, PhoneEdges phones,
-             QObject* parent)
+             PhotoEdges photos, QObject* parent)
     : QObject(parent),
       m_desk(desk),
       m_weather(new WeatherModel(desk, choices, this)),
@@ -33,6 +33,7 @@ Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge>
   const Desk::MakeKeys makeKeys = edges.makeKeys;
   m_phones = new PhonesModel(desk, choices, makeKeys, std::move(phones.drawCode), this);
   m_phone = new PhoneModel(phones.file, desk, choices, this);
+  m_photos = new PhotoModel(std::move(photos), desk, choices, this);
   m_lock = new LockModel(desk, choices, std::move(edges), this);
   m_recovery = new RecoveryModel(desk, m_lock, this);
   m_warning = new WarningModel(desk, choices, m_lock, this);

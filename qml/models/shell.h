@@ -23,6 +23,7 @@
 #include "lock_model.h"
 #include "phone_model.h"
 #include "phones_model.h"
+#include "photo_model.h"
 #include "privacy_model.h"
 #include "recovery_model.h"
 #include "roster_model.h"
@@ -66,6 +67,7 @@ class Shell : public QObject {
   Q_PROPERTY(snugline::models::UnwellModel* unwell MEMBER m_unwell CONSTANT)
   Q_PROPERTY(snugline::models::PhonesModel* phones MEMBER m_phones CONSTANT)
   Q_PROPERTY(snugline::models::PhoneModel* phone MEMBER m_phone CONSTANT)
+  Q_PROPERTY(snugline::models::PhotoModel* photos MEMBER m_photos CONSTANT)
   Q_PROPERTY(snugline::models::LockModel* lock MEMBER m_lock CONSTANT)
   Q_PROPERTY(snugline::models::RecoveryModel* recovery MEMBER m_recovery CONSTANT)
   Q_PROPERTY(snugline::models::WarningModel* warning MEMBER m_warning CONSTANT)
@@ -77,7 +79,7 @@ class Shell : public QObject {
  public:
   // gauge may be null: then there is no Bluetooth in this program. Likewise the camera and the sheets of labels in tags.
   Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge> gauge = {}, LockEdges edges = {}, TagEdges tags = {},
-        PhoneEdges phones = {}, QObject* parent = nullptr);
+        PhoneEdges phones = {}, PhotoEdges photos = {}, QObject* parent = nullptr);
 
   [[nodiscard]] bool isOpen() const { return m_isOpen; }
   [[nodiscard]] DoorsModel* doors() const { return m_doors; }
@@ -95,6 +97,7 @@ class Shell : public QObject {
   [[nodiscard]] SeasonModel* season() const { return m_season; }
   [[nodiscard]] PhonesModel* phones() const { return m_phones; }
   [[nodiscard]] PhoneModel* phone() const { return m_phone; }
+  [[nodiscard]] PhotoModel* photos() const { return m_photos; }
   [[nodiscard]] LockModel* lock() const { return m_lock; }
   [[nodiscard]] RecoveryModel* recovery() const { return m_recovery; }
   [[nodiscard]] WarningModel* warning() const { return m_warning; }
@@ -134,6 +137,7 @@ class Shell : public QObject {
   UnwellModel* m_unwell;
   PhonesModel* m_phones;
   PhoneModel* m_phone;
+  PhotoModel* m_photos;
   LockModel* m_lock;
   RecoveryModel* m_recovery;
   WarningModel* m_warning;

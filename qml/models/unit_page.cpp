@@ -13,6 +13,7 @@
 #include "qml/models/label_reading.h"
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_photos.h"
 #include "qml/models/sentences_units.h"
 
 namespace snugline::models {
@@ -195,6 +196,21 @@ void UnitPage::open(const QString& unitId) {
 
 void UnitPage::close() { open({}); }
 
+QVariantList UnitPage::photos() const {
+  return unit() == nullptr ? QVariantList() : PhotoWords::list(m_desk->views(), *unit(), m_desk->today());
+}
+
+QString UnitPage::photoOf(const book::Fact& fact) const {
+  if (unit() == nullptr) return {};
+  const auto& kept = unit()->photos;
+  const auto photo = std::find_if(kept.begin(), kept.end(), [&](const season::PhotoRecord& each) { return each.fact == fact.id(); });
+  return photo == kept.end() ? QString() : text(photo->photo);
+}
+
+bool UnitPage::isPhotoGone(const book::Fact& fact) const {
+  return std::holds_alternative<book::PhotoTaken>(fact.body) && photoOf(fact).isEmpty();
+}
+
 void UnitPage::readHistory() {
   if (m_unit.empty()) return;
   const std::string asked = m_unit;
@@ -205,9 +221,12 @@ void UnitPage::readHistory() {
       for (auto fact = facts->rbegin(); fact != facts->rend(); ++fact) {
         const QString words = factWords(m_desk->views(), *fact);
         if (words.isEmpty()) continue;
-        m_history.append(QVariantMap{{QStringLiteral("when"), timeWords(fact->at, m_desk->today())},
-                                     {QStringLiteral("who"), whoWords(m_desk->views(), fact->who)},
-                                     {QStringLiteral("words"), words}});
+        m_history.append(
+            QVariantMap{{QStringLiteral("when"), timeWords(fact->at, m_desk->today())},
+                        {QStringLiteral("who"), whoWords(m_desk->views(), fact->who)},
+                        {QStringLiteral("fact"), text(fact->id())},
+                        {QStringLiteral("photo"), photoOf(*fact)},
+                        {QStringLiteral("words"), isPhotoGone(*fact) ? tr("%1. Taken back since, its file deleted").arg(words) : words}});
       }
     } else {
       m_refusal = errorSentence(facts.error());

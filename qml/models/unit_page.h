@@ -41,7 +41,8 @@ class UnitPage : public QObject {
   Q_PROPERTY(QString shelf READ shelf NOTIFY changed)           // where it belongs
   Q_PROPERTY(QStringList shelves READ shelves NOTIFY changed)   // that helmets stand on, by name
   Q_PROPERTY(QString ageWords READ ageWords NOTIFY changed)     // interval and age limit by its sheet
-  Q_PROPERTY(QVariantList history READ history NOTIFY changed)  // {when, who, words}, latest first
+  Q_PROPERTY(QVariantList photos READ photos NOTIFY changed)    // as in sentences_photos.h
+  Q_PROPERTY(QVariantList history READ history NOTIFY changed)  // {when, who, words, fact, photo (hash, of a kept one)}, latest first
   Q_PROPERTY(QVariantList candidates READ candidates NOTIFY changed)  // {athlete, name, words} by candidateSearch
   Q_PROPERTY(QString candidateSearch READ candidateSearch WRITE setCandidateSearch NOTIFY changed)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
@@ -69,6 +70,7 @@ class UnitPage : public QObject {
   [[nodiscard]] QString shelf() const;
   [[nodiscard]] QStringList shelves() const;
   [[nodiscard]] QString ageWords() const;
+  [[nodiscard]] QVariantList photos() const;
   [[nodiscard]] QVariantList history() const { return m_history; }
   [[nodiscard]] QVariantList candidates() const;
   [[nodiscard]] QString candidateSearch() const { return m_candidateSearch; }
@@ -100,6 +102,8 @@ class UnitPage : public QObject {
   void act(Desk::Job job);
   void readLabel(const std::optional<gear::Label>& label);
   void readHistory();
+  [[nodiscard]] QString photoOf(const book::Fact& fact) const;  // hash of a kept one, else empty
+  [[nodiscard]] bool isPhotoGone(const book::Fact& fact) const;
 
   Desk* m_desk;
   const Choices* m_choices;

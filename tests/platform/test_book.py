@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: Apache-2.0
 """`snug book`, `roster`, `take-in`, `due`, `demo`: answers, keys, exit codes, and nothing half done."""
+import hashlib
 import os
 import shutil
 import sqlite3
@@ -264,6 +265,56 @@ class Demo(Terminal):
         mine = self.write("mine.txt", "mine")
         self.refuse("demo", "--out", mine, names="mine.txt")
         self.assertEqual((self.folder / "mine.txt").read_text(), "mine")
+
+
+class Photos(Terminal):
+    """The demo has one photo, of a painted shell; it lies beside the Book (BOOK_FORMAT.md, Photos)."""
+    def setUp(self):
+        super().setUp()
+        self.demo = self.path("demo.book")
+        self.ask("demo", "--out", self.demo)
+        self.kept = list((self.folder / "demo.book.photos").iterdir())
+
+    def test_a_photo_lies_under_the_hash_of_its_bytes_and_verifies(self):
+        self.assertEqual(len(self.kept), 1)
+        self.assertEqual(self.kept[0].name, hashlib.blake2b(self.kept[0].read_bytes(), digest_size=32).hexdigest() + ".jpg")
+        answer = self.ask("book", "verify", "--book", self.demo)
+        self.assertEqual((answer["ok"], answer["photos"], answer["photo_faults"], answer["photos_left_over"]), (True, 1, [], 0))
+        self.assertIn("1 photo as taken", self.snug("book", "verify", "--book", self.demo).out)
+
+    def test_an_altered_and_a_missing_photo_are_named_with_helmet_and_fact_and_exit_1(self):
+        whole = self.kept[0].read_bytes()
+        self.kept[0].write_bytes(whole[:500] + bytes([whole[500] ^ 1]) + whole[501:])
+        for what in ("altered", "missing"):
+            with self.subTest(what=what):
+                answer = self.ask("book", "verify", "--book", self.demo, code=1)
+                self.assertEqual((answer["ok"], answer["photos"], answer["faults"]), (False, 0, []))
+                fault = answer["photo_faults"][0]
+                self.assertEqual((fault["what"], fault["photo"]), (what, self.kept[0].stem))
+                self.assertTrue(fault["helmet"] and fault["helmet_id"] and fault["fact"])
+                told = self.snug("book", "verify", "--book", self.demo)
+                self.assertEqual(told.code, 1)
+                self.assertIn(f"photo of helmet {fault['helmet']}, fact {fault['fact']}: {what}", told.out)
+            self.kept[0].unlink(missing_ok=True)
+
+    def test_a_file_that_no_fact_names_is_counted_and_harmless(self):
+        (self.kept[0].parent / ("0" * 64 + ".jpg")).write_bytes(b"anything")
+        answer = self.ask("book", "verify", "--book", self.demo)
+        self.assertEqual((answer["ok"], answer["photos_left_over"]), (True, 1))
+
+    def test_a_backup_takes_the_photo_along_and_restoring_brings_it_back(self):
+        backup, restored = self.path("demo.backup"), self.path("restored.book")
+        self.assertEqual(self.ask("book", "backup", "--book", self.demo, "--out", backup)["photos"], 1)
+        shutil.rmtree(self.kept[0].parent)
+        answer = self.ask("book", "restore", "--from", backup, "--book", restored)
+        self.assertEqual((answer["photos"], answer["photo_faults"]), (1, []))
+        self.assertTrue(self.ask("book", "verify", "--book", restored)["ok"])
+        # From the Book that lost it: said, and nothing is stopped by it.
+        other = self.ask("book", "backup", "--book", self.demo, "--out", self.path("other.backup"))
+        self.assertEqual((other["photos"], other["photo_faults"][0]["what"]), (0, "missing"))
+        again = self.ask("book", "restore", "--from", self.path("other.backup"), "--book", self.path("again.book"))
+        self.assertEqual((again["photos"], len(again["photo_faults"])), (0, 1))
+        self.assertGreater(again["facts"], 0)
 
 
 class Check(Terminal):

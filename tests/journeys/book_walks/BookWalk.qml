@@ -84,6 +84,6 @@ TestCase {
     Room { id: theRoom }
     Component {
         id: bookScreen
-        BookScreen { width: 834; height: 1194; roster: theRoom.roster; units: theRoom.units; settings: theRoom.settings }
+        BookScreen { width: 834; height: 1194; roster: theRoom.roster; units: theRoom.units; settings: theRoom.settings; photos: theRoom.photos }
     }
 }

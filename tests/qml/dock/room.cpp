@@ -16,6 +16,7 @@
 #include "core/air/gauge_packet.h"
 #include "core/book/acts.h"
 #include "core/gear/model_sheet.h"
+#include "platform/photos/photo_maker.h"
 #include "platform/system/file_keys.h"
 #include "qml/models/sentences_gear.h"
 
@@ -109,6 +110,8 @@ void Room::close() {
   m_settings.reset();
   m_gauge.reset();
   m_port = nullptr;
+  m_photos.reset();
+  m_photoCamera = nullptr;
   m_scanner.reset();
   m_camera = nullptr;
   m_sheets = nullptr;
@@ -138,6 +141,10 @@ bool Room::open() {
   m_scanner = std::make_unique<models::ScanModel>(models::TagEdges{std::move(camera), std::move(sheets)}, m_desk.get(), m_choices.get());
   m_scanner->setSheetFolder(inFolder({}));
   connect(m_scanner.get(), &models::ScanModel::read, m_dock.get(), &models::DockModel::scan);
+  auto photoCamera = std::make_unique<ports::MemoryPhotoCamera>();
+  m_photoCamera = photoCamera.get();
+  m_photos = std::make_unique<models::PhotoModel>(models::PhotoEdges{std::move(photoCamera), std::make_unique<photos::PlainPhotoMaker>()},
+                                                  m_desk.get(), m_choices.get());
   bool isFailed = false;
   connect(m_desk.get(), &models::Desk::failed, this, [&](const Error& error) {
     isFailed = true;

@@ -11,10 +11,12 @@
 
 #include "core/ports/memory_camera.h"
 #include "core/ports/memory_gauge.h"
+#include "core/ports/memory_photos.h"
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
 #include "qml/models/dock_model.h"
 #include "qml/models/gauge_model.h"
+#include "qml/models/photo_model.h"
 #include "qml/models/roster_model.h"
 #include "qml/models/scan_model.h"
 #include "qml/models/settings_model.h"
@@ -30,6 +32,7 @@ class Room : public QObject {
   Q_PROPERTY(snugline::models::SettingsModel* settings READ settings NOTIFY opened)
   Q_PROPERTY(snugline::models::GaugeModel* gauge READ gauge NOTIFY opened)  // two gauges lie in the room
   Q_PROPERTY(snugline::models::ScanModel* scanner READ scanner NOTIFY opened)
+  Q_PROPERTY(snugline::models::PhotoModel* photos READ photos NOTIFY opened)  // a camera for pictures stands in the room
 
  public:
   explicit Room(QObject* parent = nullptr);
@@ -40,6 +43,7 @@ class Room : public QObject {
   [[nodiscard]] models::RosterModel* roster() const { return m_roster.get(); }
   [[nodiscard]] models::SettingsModel* settings() const { return m_settings.get(); }
   [[nodiscard]] models::GaugeModel* gauge() const { return m_gauge.get(); }
+  [[nodiscard]] models::PhotoModel* photos() const { return m_photos.get(); }
   [[nodiscard]] models::ScanModel* scanner() const { return m_scanner.get(); }
 
   // A new Book with the three demo sheets; today is 14 October 2026, 08:00.
@@ -85,7 +89,15 @@ class Room : public QObject {
   Q_INVOKABLE void showPicture();
   Q_INVOKABLE void passMs(int ms);
   Q_INVOKABLE QStringList printedSerials() const;
-  Q_INVOKABLE qint64 memoryKib() const;  // in use, as the C library counts it
+  // room_photos.cpp. A JPEG as a camera writes it: turned a quarter (Exif orientation 6), with place and maker in it. Its path.
+  Q_INVOKABLE QString writeCameraPicture(const QString& name, int width, int height);
+  Q_INVOKABLE QStringList photoFiles() const;  // beside the Book
+  Q_INVOKABLE bool holdsBytes(const QString& file, const QString& bytes) const;
+  Q_INVOKABLE QSize plainSize(const QString& file) const;  // of a stored picture, none where it holds anything but a picture
+  Q_INVOKABLE void spoil(const QString& file);             // its last byte but two
+  Q_INVOKABLE void showHelmet();                           // before the camera for pictures
+  Q_INVOKABLE QString verified();                          // the closed Book: "ok, 1 photos" or "missing HC-1 ..."
+  Q_INVOKABLE qint64 memoryKib() const;                    // in use, as the C library counts it
 
  signals:
   void opened();
@@ -108,6 +120,8 @@ class Room : public QObject {
   ports::MemoryCamera* m_camera = nullptr;  // of m_scanner
   ports::MemoryLabelSheets* m_sheets = nullptr;
   std::unique_ptr<models::ScanModel> m_scanner;
+  ports::MemoryPhotoCamera* m_photoCamera = nullptr;  // of m_photos
+  std::unique_ptr<models::PhotoModel> m_photos;
   ports::MemoryGauge* m_port = nullptr;  // of m_gauge
   std::unique_ptr<models::GaugeModel> m_gauge;
   std::int64_t m_gaugeMs = 0;
