@@ -11,6 +11,7 @@ PageFrame {
 
     required property PhotoModel photos
     readonly property var dialog: chooser.item
+    readonly property string onlyHelmet: qsTr("Only the helmet in the picture: no person, no face, no name.")
 
     signal done()
 
@@ -45,7 +46,7 @@ PageFrame {
         objectName: "caution"
         Layout.fillWidth: true
         kind: "attention"
-        text: page.photos.isPicked ? "" : qsTr("Only the helmet in the picture: no person, no face, no name.")
+        text: page.photos.isPicked || page.photos.isSeeing ? "" : page.onlyHelmet
         place: qsTr("Leave the fault as it is: no prying, bending or cleaning. What the maker says about damage comes first.")
     }
     Words { objectName: "cameraWords"; Layout.fillWidth: true; visible: text.length > 0 && !page.photos.isCameraTrouble; text: page.photos.cameraWords; tone: "quiet" }
@@ -92,6 +93,7 @@ PageFrame {
     }
 
     foot: [
+        Words { objectName: "cautionAtCamera"; Layout.fillWidth: true; visible: page.photos.isSeeing && !page.photos.isPicked; text: page.onlyHelmet; tone: "see"; bold: true },
         AnswerBar {
             objectName: "cameraAnswers"
             Layout.fillWidth: true

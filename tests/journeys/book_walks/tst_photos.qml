@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 // A photo of a fault: asked for, looked at, kept plain, shown, altered, removed; by touch, through the real pages to the disk and back.
 import QtQuick
+import Snugline.Book
 
 BookWalk {
-    id: photos
+    id: journey
     name: "BookPhotos"
 
     property string file: ""              // what the system's dialog would hand over
@@ -12,7 +13,7 @@ BookWalk {
         id: quickChooser
         QtObject {
             signal chosen(string file)
-            function open(): void { chosen(photos.file) }
+            function open(): void { chosen(journey.file) }
         }
     }
 
@@ -21,7 +22,7 @@ BookWalk {
         screen.showUnit(room.unitId("H-0231"))
     }
     function chooseFile(path: string): void {
-        photos.file = path
+        journey.file = path
         findChild(page(), "chooser").sourceComponent = quickChooser
         touch("chooseFile")
         tryVerify(() => !room.photos.isMaking)
@@ -38,12 +39,12 @@ BookWalk {
         screen = null
         wait(0)
         verify(room.reopen())
-        screen = createTemporaryObject(bookScreenAgain, photos)
+        screen = createTemporaryObject(bookScreenAgain, journey)
         screen.showUnit(room.unitId("H-0231"))
     }
     Component {
         id: bookScreenAgain
-        BookScreen { width: 834; height: 1194; roster: photos.room.roster; units: photos.room.units; settings: photos.room.settings; photos: photos.room.photos }
+        BookScreen { width: 834; height: 1194; roster: journey.room.roster; units: journey.room.units; settings: journey.room.settings; photos: journey.room.photos }
     }
 
     function test_a_picture_of_a_camera_is_kept_without_place_or_maker_upright_and_stands_after_a_restart(): void {
@@ -100,6 +101,7 @@ BookWalk {
         tryVerify(() => room.photos.isSeeing)
         room.showHelmet()
         tryVerify(() => item("takenView").isShown)
+        verify(item("cautionAtCamera").visible)
         touch("take")
         tryVerify(() => room.photos.isPicked)
         verify(!room.photos.isOn)

@@ -6,6 +6,7 @@
 #include <QImage>
 
 #include "core/book/jpeg_shape.h"
+#include "core/ports/memory_ports.h"
 #include "platform/system/file_keys.h"
 #include "qml/models/sentences_gear.h"
 #include "room.h"
@@ -69,7 +70,7 @@ void Room::spoil(const QString& file) {
 void Room::showHelmet() {
   ports::ColourPicture seen{320, 240, {}};
   for (int i = 0; i < 320 * 240; ++i) {
-    for (const std::uint8_t part : {40, 70, 90}) seen.rgb.push_back(part);
+    for (const int part : {40, 70, 90}) seen.rgb.push_back(static_cast<std::uint8_t>(part));
   }
   m_photoCamera->show(seen);
 }
