@@ -9,7 +9,7 @@
 #include <QVideoFrame>
 #include <QVideoSink>
 
-#include "platform/photos/back_camera.h"
+#include "platform/system/back_camera.h"
 
 namespace snugline::photos {
 
@@ -79,7 +79,7 @@ void PhotoEye::listen(ports::PhotoListener listener) { m_body->listener = std::m
 Result<void> PhotoEye::start() {
   Body* body = m_body.get();
   if (body->camera) return {};
-  const QCameraDevice device = backCamera();
+  const QCameraDevice device = platform::backCamera();
   if (device.isNull()) {
     body->say(ports::CameraState::noCamera);
     return {};
@@ -88,7 +88,7 @@ Result<void> PhotoEye::start() {
   body->session = std::make_unique<QMediaCaptureSession>();
   body->camera = std::make_unique<QCamera>(device);
   body->sink = std::make_unique<QVideoSink>();
-  if (const QCameraFormat format = nearestFormat(device, kWantedWide); !format.isNull()) body->camera->setCameraFormat(format);
+  if (const QCameraFormat format = platform::nearestFormat(device, kWantedWide); !format.isNull()) body->camera->setCameraFormat(format);
   QObject::connect(body->camera.get(), &QCamera::errorOccurred, body, [body](QCamera::Error error, const QString&) {
     if (error != QCamera::NoError) body->say(ports::CameraState::failed);
   });

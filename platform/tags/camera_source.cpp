@@ -12,7 +12,7 @@
 #define SNUGLINE_ASKS_FOR_CAMERA
 #endif
 
-#include "platform/photos/back_camera.h"
+#include "platform/system/back_camera.h"
 #include "platform/tags/frame_source.h"
 
 namespace snugline::tags {
@@ -46,7 +46,7 @@ class CameraSource final : public FrameSource {
  private:
   void open() {
     m_camera = std::make_unique<QCamera>(m_device);
-    if (const QCameraFormat format = photos::nearestFormat(m_device, kWantedWide); !format.isNull()) m_camera->setCameraFormat(format);
+    if (const QCameraFormat format = platform::nearestFormat(m_device, kWantedWide); !format.isNull()) m_camera->setCameraFormat(format);
     if (m_camera->isFocusModeSupported(QCamera::FocusModeAutoNear)) m_camera->setFocusMode(QCamera::FocusModeAutoNear);
     QObject::connect(m_camera.get(), &QCamera::errorOccurred, &m_context, [this](QCamera::Error error, const QString&) {
       if (error != QCamera::NoError) m_onEnd(SourceEnd::failed);
@@ -73,7 +73,7 @@ class CameraSource final : public FrameSource {
 }  // namespace
 
 std::unique_ptr<FrameSource> cameraOfDevice() {
-  const QCameraDevice device = photos::backCamera();
+  const QCameraDevice device = platform::backCamera();
   if (device.isNull()) return nullptr;
   return std::make_unique<CameraSource>(device);
 }

@@ -4586,7 +4586,7 @@
     </message>
     <message>
         <source>A backup made before may still hold it. Delete it there too.</source>
-        <translation>Una copia de seguridad anterior puede tenerla todavía. Bórrela allí también.</translation>
+        <translation>Un respaldo anterior puede tenerla todavía. Bórrelo allí también.</translation>
     </message>
     <message>
         <source>Delete it for good</source>

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: which of a device's cameras takes pictures of gear, and at what size: the one at the back, the format whose width is nearest to what
-// is wanted. As the tag camera does it; the two share nothing, since each edge stands by itself.
-// Thread: GUI thread.
+// Purpose: which of a device's cameras is used, for tags and for pictures of gear, and at what size: the one at the back, the format whose
+// width is nearest to what is wanted. Header only: whoever includes it links Qt Multimedia. Thread: GUI thread.
 #pragma once
 
 #include <cstdlib>
@@ -10,7 +9,7 @@
 #include <QCameraDevice>
 #include <QMediaDevices>
 
-namespace snugline::photos {
+namespace snugline::platform {
 
 inline QCameraDevice backCamera() {
   const QList<QCameraDevice> all = QMediaDevices::videoInputs();
@@ -28,4 +27,4 @@ inline QCameraFormat nearestFormat(const QCameraDevice& device, int wantedWide) 
   return best;
 }
 
-}  // namespace snugline::photos
+}  // namespace snugline::platform
