@@ -2,7 +2,6 @@
 // One kept photo, large: what it shows, when and by whom it was taken; and removing it, which nothing brings back.
 import QtQuick
 import QtQuick.Layouts
-import Snugline.Tokens
 import Snugline.Parts
 import Snugline.Models
 
