@@ -70,6 +70,12 @@ void Gallery::photoScreens() {
   shoot(QStringLiteral("photo-history-altered"));
   press("historyThumb");
   shoot(QStringLiteral("photo-altered"));
+  // As the Dock does after a hold.
+  go("dock");
+  auto* dock = m_composition.view().rootObject()->property("screenItem").value<QQuickItem*>();
+  QMetaObject::invokeMethod(dock, "addPhoto", Q_ARG(QString, QString::fromStdString(held)));
+  m_screen = QStringLiteral("photo");
+  shoot(QStringLiteral("photo-from-the-dock"));
 }
 
 }  // namespace snugline::demo
