@@ -102,6 +102,8 @@ struct ReadDraft {
 [[nodiscard]] SheetDraft draftOf(const ModelSheet& sheet);
 // Keys in the order of MODEL_SHEET.md, one line for each key, band, port and question. What is missing is left out.
 [[nodiscard]] std::string bytesOf(const SheetDraft& draft);
+// As much of a sheet as is said, nought where nothing is; for drawing it. Hash and bytes stay empty.
+[[nodiscard]] ModelSheet sheetOfDraft(const SheetDraft& draft);
 // Errors: the first fault, its path as the place.
 [[nodiscard]] Result<ModelSheet> sheetFrom(const SheetDraft& draft);
 

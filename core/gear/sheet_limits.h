@@ -12,9 +12,6 @@
 
 namespace snugline::gear {
 
-// A draft without a fault as a sheet, hash and bytes left empty.
-[[nodiscard]] ModelSheet sheetOfDraft(const SheetDraft& draft);
-
 namespace limits {
 
 inline constexpr Figure kFormat = 1;

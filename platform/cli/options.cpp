@@ -19,6 +19,7 @@ struct Requests {
   TagRequest tag;
   AirRequest air;
   LeakRequest leak;
+  SheetRequest sheet;
   GaugeRequest gauge;
   DueRequest due;
   MatchRequest match;
@@ -51,6 +52,20 @@ void addFitCommands(CLI::App& app, Requests& r, Parsed& parsed) {
   guide->add_option("--book", r.guide.book, kBookHelp);
   guide->add_flag("--expect-fits", r.guide.expectsFits, "exit 1 unless the verdict is fits");
   guide->callback([&r, &parsed] { parsed.run = [request = r.guide](Outside& o) { return cli::guide(request, o); }; });
+
+  CLI::App* sheet = app.add_subcommand("sheet", "Check a model sheet, or compare two");
+  sheet->require_subcommand(1);
+  CLI::App* faults = sheet->add_subcommand("check", "Every fault of a model sheet's file at once");
+  faults->add_option("FILE", r.sheet.first, "the model sheet, a JSON file")->required();
+  faults->callback([&r, &parsed] { parsed.run = [request = r.sheet](Outside& o) { return cli::sheet(request, o); }; });
+  CLI::App* compare = sheet->add_subcommand("compare", "What is different between two model sheets");
+  compare->add_option("A", r.sheet.first, kSheetHelp)->required();
+  compare->add_option("B", r.sheet.second, kSheetHelp)->required();
+  compare->add_option("--book", r.sheet.book, kBookHelp);
+  compare->callback([&r, &parsed] {
+    r.sheet.deed = SheetDeed::compare;
+    parsed.run = [request = r.sheet](Outside& o) { return cli::sheet(request, o); };
+  });
 
   CLI::App* tag = app.add_subcommand("tag", "What a scanned or typed tag says");
   tag->add_option("TEXT", r.tag.text, "the text; character 29 raw or written as \\x1d")->required();

@@ -37,6 +37,11 @@ struct SizeRequest {
   std::string sheet, book;
   std::vector<std::string> tape;
 };
+enum class SheetDeed : std::uint8_t { check, compare };
+struct SheetRequest {
+  SheetDeed deed = SheetDeed::check;
+  std::string first, second, book;  // compare: ids or files
+};
 struct GuideRequest {
   std::string sheet, book, answers;
   bool expectsFits = false;
@@ -104,6 +109,7 @@ struct DemoRequest {
 };
 
 [[nodiscard]] Result<Reply> size(const SizeRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> sheet(const SheetRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> guide(const GuideRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> tag(const TagRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> air(const AirRequest& request, Outside& outside);

@@ -24,7 +24,8 @@ FocusScope {
                                     pair: pairPage, sheets: sheetsPage, settings: settingsPage,
                                     air: airPage, gauge: gaugePage, season: seasonPage, matching: matchingPage, plan: planPage, lanes: lanesPage,
                                     notices: noticesPage, sharing: sharingPage, phone: phonePage,
-                                    photo: photoPage, "photo-shown": photoShownPage })
+                                    photo: photoPage, "photo-shown": photoShownPage,
+                                    sheet: sheetPage, sheetEdit: sheetEditPage, sheetChange: sheetChangePage })
 
     // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
@@ -145,7 +146,33 @@ FocusScope {
     }
     Component {
         id: sheetsPage
-        SheetsPage { sheets: book.units.sheets; onBack: book.goBack() }
+        SheetsPage {
+            sheets: book.units.sheets
+            onBack: book.goBack()
+            onOpenSheet: hash => { book.units.sheets.page.open(hash); book.push("sheet", {}) }
+            onWrite: book.push("sheetEdit", {})
+            onShowChange: book.push("sheetChange", {})
+        }
+    }
+    Component {
+        id: sheetPage
+        SheetScreen { sheets: book.units.sheets; onBack: book.goBack(); onWrite: book.push("sheetEdit", {}); onShowChange: book.push("sheetChange", {}) }
+    }
+    Component {
+        id: sheetEditPage
+        SheetEditScreen { editor: book.units.sheets.editor; onBack: book.goBack(); onShowChange: book.push("sheetChange", {}) }
+    }
+    Component {
+        id: sheetChangePage
+        SheetChangeScreen { editor: book.units.sheets.editor; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id); onOpenUnit: id => book.showUnit(id) }
+    }
+    Connections {
+        target: book.units.sheets.editor
+        // Kept: back to where the sheet is shown or listed.
+        function onKept(): void {
+            while (["sheetEdit", "sheetChange"].includes(book.settings.bookTrail.split("/").pop()))
+                book.goBack()
+        }
     }
     Component {
         id: settingsPage

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// The model sheets the Book has adopted, read only, and adopting another from a file.
+// The model sheets of the Book: those that count, with their helmets; one that is half written; taking one in from a file; those that were
+// replaced.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Tokens
@@ -12,6 +13,11 @@ PageFrame {
     required property SheetsModel sheets
 
     readonly property var dialog: chooser.item
+    readonly property SheetEditor editor: page.sheets.editor
+
+    signal openSheet(string hash)
+    signal write()
+    signal showChange()
 
     function choose(): void {
         if (chooser.status === Loader.Null)
@@ -23,37 +29,68 @@ PageFrame {
     title: qsTr("Model sheets")
     subtitle: qsTr("The facts of each helmet model, as its maker states them")
     hasBack: true
+    Component.onCompleted: page.sheets.forget()
 
     Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.sheets.refusal }
-    Notice { objectName: "remark"; Layout.fillWidth: true; kind: "good"; text: page.sheets.remark }
-    Words { Layout.fillWidth: true; visible: page.sheets.sheets.length === 0; text: qsTr("None adopted yet. A helmet can be taken in once its sheet is here."); tone: "quiet" }
-
-    GridLayout {
+    Column {
         Layout.fillWidth: true
-        columns: page.width >= 1000 ? 2 : 1
-        columnSpacing: Theme.gap
-        rowSpacing: Theme.gap
+        visible: page.sheets.faults.length > 1
+        spacing: 4
         Repeater {
-            model: page.sheets.sheets
-            Card {
-                id: card
-                required property var modelData
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-                Layout.alignment: Qt.AlignTop
-                Column {
-                    width: parent.width
-                    spacing: Theme.grid
-                    Words { width: parent.width; text: card.modelData.name; size: "head" }
-                    Words { width: parent.width; text: qsTr("%1. Helmets in the Book: %2").arg(card.modelData.adopted).arg(card.modelData.units); size: "small"; tone: "quiet" }
-                    Words { width: parent.width; text: qsTr("Sizes, head around"); bold: true }
-                    FactGrid { width: parent.width; facts: card.modelData.sizes; narrow: 90 }
-                    Words { width: parent.width; text: qsTr("Limits"); bold: true }
-                    FactGrid { width: parent.width; facts: card.modelData.facts; narrow: 190 }
-                    Words { width: parent.width; visible: text.length > 0; text: card.modelData.cautions; size: "small"; tone: "see" }
-                }
+            model: page.sheets.faults.slice(1, 12)
+            Words { required property string modelData; objectName: "fault"; width: parent ? parent.width : 0; text: modelData; size: "small"; tone: "stop" }
+        }
+        Words { width: parent.width; visible: page.sheets.faults.length > 12; text: qsTr("and %1 more").arg(page.sheets.faults.length - 12); size: "small"; tone: "stop" }
+    }
+    BigButton {
+        objectName: "mend"
+        Layout.fillWidth: true
+        visible: page.sheets.canMend
+        text: qsTr("Put it right here")
+        detail: qsTr("As much of the file as could be read is taken over. The file itself stays as it is.")
+        onClicked: { page.sheets.mend(); page.write() }
+    }
+    Notice { objectName: "remark"; Layout.fillWidth: true; kind: "good"; text: page.sheets.remark }
+    Card {
+        objectName: "halfWritten"
+        Layout.fillWidth: true
+        visible: page.editor.isOpen
+        tone: "info"
+        Column {
+            width: parent.width
+            spacing: Theme.grid
+            Words { width: parent.width; text: qsTr("Half written: %1").arg(page.editor.title); bold: true }
+            Words { width: parent.width; text: page.editor.insteadWords; size: "small"; tone: "quiet" }
+            AnswerBar {
+                objectName: "halfAnswers"
+                width: parent.width
+                large: false
+                answers: [{ name: "goOn", text: qsTr("Go on with it") }, { name: "drop", text: qsTr("Drop it"), kind: "quiet" }]
+                onAnswered: name => { if (name === "goOn") page.write(); else page.editor.drop() }
             }
         }
+    }
+    Words { Layout.fillWidth: true; visible: page.sheets.sheets.length === 0; text: qsTr("None adopted yet. A helmet can be taken in once its sheet is here."); tone: "quiet" }
+    Repeater {
+        model: page.sheets.sheets
+        ListRow {
+            id: row
+            required property int index
+            required property var modelData
+            objectName: "sheet" + index
+            Layout.fillWidth: true
+            title: modelData.title
+            detail: modelData.detail + "\n" + modelData.note
+            onClicked: page.openSheet(row.modelData.hash)
+        }
+    }
+    BigButton {
+        objectName: "newSheet"
+        Layout.fillWidth: true
+        visible: !page.editor.isOpen
+        sign: "plus"
+        text: qsTr("Write a new sheet")
+        onClicked: { page.editor.beginNew(); page.write() }
     }
     Card {
         Layout.fillWidth: true
@@ -64,7 +101,7 @@ PageFrame {
                 id: path
                 objectName: "path"
                 width: parent.width
-                label: qsTr("Adopt a sheet from a file")
+                label: qsTr("Take a sheet in from a file")
                 hint: qsTr("File")
                 onAccepted: text => page.sheets.adopt(text)
             }
@@ -72,15 +109,41 @@ PageFrame {
                 objectName: "fileAnswers"
                 width: parent.width
                 large: false
-                answers: [{ name: "choose", text: qsTr("Choose a file"), sign: "search" }, { name: "adopt", text: qsTr("Adopt it"), enabled: path.text.trim().length > 0 && !page.sheets.isBusy }]
+                answers: [{ name: "choose", text: qsTr("Choose a file"), sign: "search" }, { name: "adopt", text: qsTr("Take it in"), enabled: path.text.trim().length > 0 && !page.sheets.isBusy }]
                 onAnswered: name => { if (name === "choose") page.choose(); else page.sheets.adopt(path.text) }
             }
         }
     }
+    Words { Layout.fillWidth: true; Layout.topMargin: Theme.gap; visible: page.sheets.earlier.length > 0; text: qsTr("Replaced"); size: "head"; Accessible.role: Accessible.Heading }
+    Repeater {
+        model: page.sheets.earlier
+        ListRow {
+            id: old
+            required property int index
+            required property var modelData
+            objectName: "earlier" + index
+            Layout.fillWidth: true
+            title: modelData.title
+            detail: modelData.detail
+            onClicked: page.openSheet(old.modelData.hash)
+        }
+    }
+    foot: [
+        UndoBar {
+            objectName: "sheetUndo"
+            Layout.fillWidth: true
+            text: page.editor.droppedWords.length > 0 ? page.editor.droppedWords : page.sheets.lastWords
+            onUndone: { if (page.editor.droppedWords.length > 0) page.editor.undoDrop(); else page.sheets.undo() }
+        }
+    ]
     // Made when it is first asked for: no page waits for the system's dialog, or fails where there is none.
     Loader { id: chooser; objectName: "chooser"; visible: false }
     Connections {
         target: chooser.item
         function onChosen(file: string): void { page.sheets.adopt(file) }
+    }
+    Connections {
+        target: page.sheets
+        function onChangeWanted(): void { page.showChange() }
     }
 }

@@ -2,7 +2,7 @@
 // Every error code as a sentence that says what and where.
 #include <QCoreApplication>
 
-#include "core/book/acts.h"
+#include "core/book/acts_sheets.h"
 #include "core/book/privacy_acts.h"
 #include "qml/models/sentences_gear.h"
 
@@ -57,6 +57,10 @@ QString refusedBy(const std::string& name, const std::string& place) {
   if (name == rule::kWarningChanged) return Trouble::tr("The text was changed while it was read. Read it again");
   if (name == rule::kWarningSigned) return Trouble::tr("That is signed already this season");
   if (name == rule::kNoWitness) return Trouble::tr("Say first who signs for staff: whoever stands by is the witness");
+  if (name == rule::kSheetIdTaken)
+    return Trouble::tr("Another sheet that counts has the short name %1. Give this one another, or change that sheet instead").arg(what);
+  if (name == rule::kSheetReplaced) return Trouble::tr("%1 was changed meanwhile. Look again at what counts now").arg(what);
+  if (name == rule::kSizeInUse) return Trouble::tr("Helmets have a size that this sheet lacks: %1").arg(what);
   if (name == rule::kOffRoster) return Trouble::tr("This athlete is off the roster");
   return because(Trouble::tr("That cannot be done now"), text(name));
 }

@@ -3,108 +3,202 @@
 
 #include <algorithm>
 
+#include <QHash>
+#include <QSet>
 #include <QVariantMap>
 
-#include "core/gear/model_sheet.h"
+#include "core/book/acts_sheets.h"
+#include "core/gear/strict_json.h"
+#include "core/season/sheet_chain.h"
 #include "qml/models/choices.h"
-#include "qml/models/desk.h"
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_sheet.h"
 
 namespace snugline::models {
 
 namespace {
-QString range(const std::string& low, const std::string& high) { return SheetsModel::tr("%1 to %2").arg(text(low), text(high)); }
 
-QVariantMap fact(const QString& name, const QString& words) { return {{QStringLiteral("name"), name}, {QStringLiteral("words"), words}}; }
+// "spoilt.json" of a path.
+QString leafOf(const QString& path) { return path.section(QLatin1Char('/'), -1); }
 
-QString portName(gear::Port port) { return PlainWords::sentenceCase(MarkWords::port(port)); }
+struct Use {
+  int units = 0;
+  QSet<QString> athletes;
+};
 
-QVariantList factsOf(const gear::ModelSheet& sheet, UnitSystem units) {
-  QVariantList facts;
-  facts.append(
-      fact(SheetsModel::tr("Certified for"),
-           SheetsModel::tr("%1 months; no longer than %2 months from the first").arg(sheet.certificationMonths).arg(sheet.ageLimitMonths)));
-  facts.append(fact(SheetsModel::tr("Brow gap"), range(print(sheet.browLow, units), print(sheet.browHigh, units))));
-  for (const gear::AirPort& port : sheet.air) {
-    facts.append(fact(SheetsModel::tr("Air, %1").arg(MarkWords::port(port.port)),
-                      SheetsModel::tr("start %1, within %2")
-                          .arg(text(print(port.start, units)), range(print(port.low, units), print(port.high, units)))));
-  }
-  if (sheet.air.empty()) facts.append(fact(SheetsModel::tr("Air"), SheetsModel::tr("none, fitted foam only")));
-  const auto pads = [&](const std::optional<gear::PadSet>& set, const QString& name) {
-    if (!set || set->steps.empty()) return;
-    const QString words = set->steps.size() == 1 ? text(print(set->steps.front(), units))
-                                                 : range(print(set->steps.front(), units), print(set->steps.back(), units));
-    facts.append(fact(name, words));
-  };
-  pads(sheet.jawPads, SheetsModel::tr("Jaw pads"));
-  pads(sheet.crownPads, SheetsModel::tr("Crown pads"));
-  facts.append(fact(SheetsModel::tr("Straps"), SheetsModel::tr("%1 points").arg(sheet.strapPoints)));
-  QStringList order;
-  for (const gear::Port port : sheet.fittingOrder) order.append(portName(port));
-  if (!order.isEmpty()) facts.append(fact(SheetsModel::tr("Set in this order"), order.join(SheetsModel::tr(", ", "between ports"))));
-  return facts;
-}
 }  // namespace
 
-SheetsModel::SheetsModel(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+SheetsModel::SheetsModel(Desk* desk, const Choices* choices, QObject* parent)
+    : QObject(parent), m_desk(desk), m_choices(choices), m_page(desk, choices), m_editor(desk, choices) {
   connect(desk, &Desk::opened, this, &SheetsModel::changed);
   connect(desk, &Desk::changed, this, &SheetsModel::changed);
   connect(choices, &Choices::changed, this, &SheetsModel::changed);
+  connect(&m_editor, &SheetEditor::changed, this, [this] {
+    if (m_wasWriting == m_editor.isOpen()) return;  // not with every letter that is written
+    m_wasWriting = m_editor.isOpen();
+    emit changed();
+  });
+  connect(&m_editor, &SheetEditor::kept, this, &SheetsModel::onKept);
 }
 
 QVariantList SheetsModel::sheets() const {
-  std::vector<const season::SheetRecord*> records;
-  for (const auto& [hash, record] : m_desk->views().sheets) {
-    if (record.sheet) records.push_back(&record);
+  const season::Views& views = m_desk->views();
+  QHash<QString, Use> uses;
+  for (const auto& [id, unit] : views.units) {
+    if (unit.sheet.empty() || unit.place == season::UnitPlace::retired) continue;
+    Use& use = uses[text(views.standingSheet(unit.sheet))];
+    ++use.units;
+    for (const std::string& athlete : unit.athletes) use.athletes.insert(text(athlete));
   }
-  std::sort(records.begin(), records.end(), [](const auto* a, const auto* b) { return a->sheet->name < b->sheet->name; });
   QVariantList list;
-  for (const season::SheetRecord* record : records) {
-    const gear::ModelSheet& sheet = *record->sheet;
-    int count = 0;
-    for (const auto& [id, unit] : m_desk->views().units) count += unit.sheet == record->hash ? 1 : 0;
-    QVariantList sizes;
-    for (const gear::SizeBand& band : sheet.sizes) {
-      sizes.append(fact(text(band.name), range(print(band.low, m_choices->units()), print(band.high, m_choices->units()))));
-    }
-    list.append(QVariantMap{{QStringLiteral("hash"), text(record->hash)},
-                            {QStringLiteral("name"), text(sheet.name)},
-                            {QStringLiteral("adopted"), tr("Adopted %1").arg(timeWords(record->adopted.at, m_desk->today()))},
-                            {QStringLiteral("units"), count},
-                            {QStringLiteral("sizes"), sizes},
-                            {QStringLiteral("facts"), factsOf(sheet, m_choices->units())},
-                            {QStringLiteral("cautions"), text(sheet.cautions)}});
+  for (const season::SheetRecord* record : season::standingSheets(views)) {
+    const Use use = uses.value(text(record->hash));
+    const auto before = static_cast<int>(season::sheetsBefore(views, record->hash).size());
+    const QString changes = before == 0 ? QString() : tr(" Changed %n time(s).", nullptr, before);
+    list.append(QVariantMap{
+        {QStringLiteral("hash"), text(record->hash)},
+        {QStringLiteral("title"), PlainWords::text(record->sheet->name)},
+        {QStringLiteral("detail"),
+         tr("Sizes %1; %2", "names, where there is air").arg(SheetWords::sizes(*record->sheet), SheetWords::air(*record->sheet))},
+        {QStringLiteral("note"),
+         tr("%1, %2.", "helmets, athletes")
+                 .arg(tr("%n helmet(s)", nullptr, use.units), tr("%n athlete(s)", nullptr, static_cast<int>(use.athletes.size()))) +
+             changes}});
   }
   return list;
 }
 
+QVariantList SheetsModel::earlier() const {
+  const season::Views& views = m_desk->views();
+  std::vector<const season::SheetRecord*> records;
+  for (const auto& [hash, record] : views.sheets)
+    if (record.sheet && record.replaced && !season::isStanding(views, hash)) records.push_back(&record);
+  std::sort(records.begin(), records.end(),
+            [](const auto* a, const auto* b) { return season::isAfter(a->replaced->stamp, b->replaced->stamp); });
+  QVariantList list;
+  for (const season::SheetRecord* record : records) {
+    const gear::ModelSheet* now = views.sheet(views.standingSheet(record->hash));
+    list.append(QVariantMap{{QStringLiteral("hash"), text(record->hash)},
+                            {QStringLiteral("title"), PlainWords::text(record->sheet->name)},
+                            {QStringLiteral("detail"), tr("Until %1; now %2", "a moment, the sheet that counts")
+                                                           .arg(timeWords(record->replaced->stamp.at, m_desk->today()),
+                                                                now == nullptr ? QString() : PlainWords::text(now->name))}});
+  }
+  return list;
+}
+
+std::string SheetsModel::standingOfId(const std::string& id) const {
+  for (const season::SheetRecord* record : season::standingSheets(m_desk->views()))
+    if (record->sheet->id == id) return record->hash;
+  return {};
+}
+
+void SheetsModel::forget() {
+  m_refusal.clear();
+  m_faults.clear();
+  m_remark.clear();
+  m_broken.reset();
+  emit changed();
+}
+
 void SheetsModel::adopt(const QString& pathOrUrl) {
   if (m_isBusy || pathOrUrl.trimmed().isEmpty()) return;
-  m_refusal.clear();
-  m_remark.clear();
-  const auto read = gear::readSheetFile(utf8(localPath(pathOrUrl)));
+  forget();
+  const QString path = localPath(pathOrUrl);
+  const auto bytes = json::readText(utf8(path), gear::kSheetLimitBytes);
+  auto read = bytes ? gear::readDraft(*bytes, utf8(path)) : Result<gear::ReadDraft>(tl::unexpected<Error>(bytes.error()));
   if (!read) {
     m_refusal = errorSentence(read.error());
+    return emit changed();
+  }
+  if (!read->faults.empty()) {
+    for (const gear::SheetFault& fault : read->faults)
+      m_faults << tr("%1#%2: %3", "file, path in it, what is wrong")
+                      .arg(leafOf(path), text(fault.path), SheetWords::fault(fault, m_choices->units()));
+    m_refusal = tr("This file is no whole model sheet. %1").arg(m_faults.front());
+    m_broken = std::move(*read);
+    return emit changed();
+  }
+  const auto sheet = gear::parseSheet(*bytes, utf8(path));
+  if (!sheet) {
+    m_refusal = errorSentence(sheet.error());
+    return emit changed();
+  }
+  const QString name = PlainWords::text(sheet->name);
+  const std::string standing = standingOfId(sheet->id);
+  if (standing.empty()) {
+    m_isBusy = true;
     emit changed();
+    m_desk->submit([sheet = *sheet](const season::Views& views, Instant) { return book::adoptSheet(views, sheet); }, this,
+                   [this, name, hash = sheet->hash](const Result<book::Appended>& outcome) {
+                     m_isBusy = false;
+                     if (!outcome) {
+                       m_refusal = errorSentence(outcome.error());
+                       return emit changed();
+                     }
+                     onKept(text(hash), {}, outcome->ids.empty() ? QString() : text(outcome->ids.front()));
+                   });
     return;
   }
-  const QString name = text(read->name);
-  if (m_desk->views().sheet(read->hash) != nullptr) {
+  if (gear::differencesOf(*m_desk->views().sheet(standing), *sheet).empty()) {
     m_remark = tr("%1 is adopted already").arg(name);
-    emit changed();
-    return;
+    return emit changed();
+  }
+  if (m_editor.isOpen()) {
+    m_refusal = tr("A half written sheet is here. Keep it or drop it first");
+    return emit changed();
+  }
+  m_editor.begin(*read, standing);
+  emit changeWanted();
+}
+
+void SheetsModel::mend() {
+  if (!canMend()) return;
+  const std::string standing = standingOfId(m_broken->draft.id);
+  const gear::ReadDraft read = std::move(*m_broken);
+  forget();
+  m_editor.begin(read, standing);
+}
+
+void SheetsModel::onKept(const QString& hash, const QString& before, const QString& fact) {
+  const gear::ModelSheet* sheet = m_desk->views().sheet(utf8(hash));
+  const QString name = sheet == nullptr ? QString() : PlainWords::text(sheet->name);
+  forget();
+  m_lastHash = utf8(hash);
+  m_lastBefore = utf8(before);
+  m_lastFact = before.isEmpty() ? utf8(fact) : std::string();
+  m_remark = before.isEmpty() ? tr("%1 adopted").arg(name) : tr("%1 counts from now on").arg(name);
+  m_lastWords = fact.isEmpty() ? QString() : m_remark;
+  m_page.follow();
+  emit changed();
+}
+
+void SheetsModel::undo() {
+  if (m_isBusy || m_lastWords.isEmpty()) return;
+  const auto& units = m_desk->views().units;
+  const bool isUsed = std::any_of(units.begin(), units.end(), [&](const auto& each) { return each.second.sheet == m_lastHash; });
+  if (isUsed && m_lastBefore.empty()) {
+    m_refusal = tr("A helmet came in under this sheet already: it stays. Change it instead");
+    return emit changed();
   }
   m_isBusy = true;
+  m_remark.clear();
+  m_lastWords.clear();
   emit changed();
-  m_desk->submit([sheet = *read](const season::Views& views, Instant) { return book::adoptSheet(views, sheet); }, this,
-                 [this, name](const Result<book::Appended>& outcome) {
-                   m_isBusy = false;
-                   if (outcome) m_remark = tr("%1 adopted").arg(name);
-                   if (!outcome) m_refusal = errorSentence(outcome.error());
-                   emit changed();
-                 });
+  const auto done = [this](const Result<book::Appended>& outcome) {
+    m_isBusy = false;
+    if (!outcome) m_refusal = errorSentence(outcome.error());
+    m_page.follow();
+    emit changed();
+    if (outcome) emit undone();
+  };
+  // A helmet may have come in under the new sheet by now, so what replaced another is not taken back but replaced in turn.
+  if (!m_lastBefore.empty()) {
+    m_desk->submit([before = m_lastBefore](const season::Views& views, Instant) { return book::putSheetBack(views, before); }, this, done);
+    return;
+  }
+  m_desk->correct(m_lastFact, this, done);
 }
 
 }  // namespace snugline::models
