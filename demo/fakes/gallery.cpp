@@ -315,6 +315,7 @@ bool Gallery::walk(const QString& only) {
   if (only == QLatin1String("people")) peopleScreens();
   if (only == QLatin1String("gear")) gearScreens();
   if (only == QLatin1String("dock")) dockScreens();
+  if (only == QLatin1String("sheets")) sheetScreens();
   if (only == QLatin1String("phone")) phoneScreens();
   if (only == QLatin1String("photos")) photoScreens();
   if (!only.isEmpty()) return m_isGood;
@@ -326,6 +327,7 @@ bool Gallery::walk(const QString& only) {
   otherScreens();
   gearScreens();
   photoScreens();
+  sheetScreens();
   phoneScreens();
   sayScreens();
   peopleScreens();

@@ -42,6 +42,7 @@ class Gallery {
   void gearScreens();
   void dockScreens();
   void photoScreens();
+  void sheetScreens();
   void phoneScreens();
   void shootPhone(const QString& name);
   void press(const char* name);

@@ -27,7 +27,7 @@ PageFrame {
             screen.editor.beginCopy(screen.sheet.hash)
         else
             screen.editor.beginChange(screen.sheet.hash)
-        if (name === "back")
+        if (name === "putBack")
             screen.showChange()
         else
             screen.write()
@@ -77,7 +77,7 @@ PageFrame {
         large: false
         answers: {
             const free = !screen.editor.isOpen
-            const list = [screen.sheet.isStanding ? { name: "change", text: qsTr("Change it"), enabled: free } : { name: "back", text: qsTr("Put it back"), enabled: free },
+            const list = [screen.sheet.isStanding ? { name: "change", text: qsTr("Change it"), enabled: free } : { name: "putBack", text: qsTr("Put it back"), enabled: free },
                           { name: "copy", text: qsTr("Copy it"), detail: qsTr("as a model of its own"), enabled: free }]
             if (screen.sheet.canExport)
                 list.push({ name: "export", text: qsTr("Write a file") })

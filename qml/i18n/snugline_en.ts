@@ -188,6 +188,30 @@
     </message>
 </context>
 <context>
+    <name>SheetWords</name>
+    <message numerus="yes">
+        <source>%n month(s)</source>
+        <translation>
+            <numerusform>%n month</numerusform>
+            <numerusform>%n months</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <translation>
+            <numerusform>%n point</numerusform>
+            <numerusform>%n points</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>At most %n character(s)</source>
+        <translation>
+            <numerusform>At most %n character</numerusform>
+            <numerusform>At most %n characters</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Shelf</name>
     <message numerus="yes">
         <source>%n more of sizes under 1 % likely</source>
@@ -582,6 +606,113 @@
         <translation>
             <numerusform>%n place said again and again</numerusform>
             <numerusform>%n places said again and again</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SheetEditor</name>
+    <message numerus="yes">
+        <source>%n to put right</source>
+        <translation>
+            <numerusform>%n to put right</numerusform>
+            <numerusform>%n to put right</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open</source>
+        <translation>
+            <numerusform>%n open</numerusform>
+            <numerusform>%n open</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) to put right</source>
+        <translation>
+            <numerusform>%n value to put right</numerusform>
+            <numerusform>%n values to put right</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) not said yet</source>
+        <translation>
+            <numerusform>%n value not said yet</numerusform>
+            <numerusform>%n values not said yet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) of this model</source>
+        <translation>
+            <numerusform>%n helmet of this model</numerusform>
+            <numerusform>%n helmets of this model</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n athlete(s)</source>
+        <translation>
+            <numerusform>%n athlete</numerusform>
+            <numerusform>%n athletes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n helmet</numerusform>
+            <numerusform>%n helmets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check(s) open now go on by the sheet they began with.</source>
+        <translation>
+            <numerusform>%n check open now goes on by the sheet it began with.</numerusform>
+            <numerusform>%n checks open now go on by the sheets they began with.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SheetPage</name>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <translation>
+            <numerusform>%n point</numerusform>
+            <numerusform>%n points</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n helmet</numerusform>
+            <numerusform>%n helmets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with athletes</source>
+        <translation>
+            <numerusform>%n with athletes</numerusform>
+            <numerusform>%n with athletes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SheetsModel</name>
+    <message numerus="yes">
+        <source> Changed %n time(s).</source>
+        <translation>
+            <numerusform> Changed once.</numerusform>
+            <numerusform> Changed %n times.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n helmet</numerusform>
+            <numerusform>%n helmets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n athlete(s)</source>
+        <translation>
+            <numerusform>%n athlete</numerusform>
+            <numerusform>%n athletes</numerusform>
         </translation>
     </message>
 </context>

@@ -47,6 +47,7 @@ SheetEditor::SheetEditor(Desk* desk, const Choices* choices, QObject* parent) : 
     judge();
     if (m_change) emit looked();
   });
+  if (desk->isOpen()) readFile();
 }
 
 void SheetEditor::start(gear::SheetDraft draft, std::string replaces, SheetSection section) {

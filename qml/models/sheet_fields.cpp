@@ -134,7 +134,11 @@ class Fields {
     say(made, path);
     if (const auto typed = m_typed.find(path); typed != m_typed.end()) {
       made[QStringLiteral("isNumber")] = false;
-      made[QStringLiteral("message")] = SheetEdit::tr("\"%1\" is no number here").arg(typed->second.left(40));
+      const auto read = gear::readFigure(utf8(typed->second), range->unit, m_units);
+      const bool isFar = !read && read.error().code == ErrorCode::outOfRange;
+      made[QStringLiteral("message")] =
+          isFar ? SheetWords::fault({path, gear::SheetRule::range, ErrorCode::outOfRange, {}, range->lowest, range->highest}, m_units)
+                : SheetEdit::tr("\"%1\" is no number here").arg(typed->second.left(40));
     }
     return made;
   }
@@ -285,10 +289,6 @@ class Fields {
 constexpr std::array<const char*, kSheetSectionCount> kCodes{"names",  "sizes",  "air",   "pads",      "brow",
                                                              "straps", "limits", "order", "questions", "cautions"};
 
-std::optional<gear::PadsDraft>* padsNamed(SheetDraft& draft, const QString& item) {
-  return item == QLatin1String("jaw") ? &draft.jawPads : item == QLatin1String("crown") ? &draft.crownPads : nullptr;
-}
-
 }  // namespace
 
 QString code(SheetSection section) { return QLatin1String(kCodes[static_cast<std::size_t>(section)]); }
@@ -342,59 +342,6 @@ SheetSection sectionOf(const std::string& path) {
 SheetFields fieldsOf(const SheetDraft& draft, SheetSection section, const std::vector<gear::SheetFault>& faults, const Typed& typed,
                      UnitSystem units) {
   return Fields(draft, faults, typed, units).of(section);
-}
-
-bool actOn(SheetDraft& draft, const QString& action) {
-  const QString name = action.section(QLatin1Char(':'), 0, 0), what = action.section(QLatin1Char(':'), 1);
-  const std::size_t at = what.toUInt();
-  const auto port = gear::portFromCode(utf8(what));
-  std::optional<gear::PadsDraft>* pads = padsNamed(draft, what);
-  if (name == QLatin1String("add-size") && at <= draft.sizes.size()) {
-    draft.sizes.insert(draft.sizes.begin() + static_cast<std::ptrdiff_t>(at), gear::BandDraft{});
-  } else if (name == QLatin1String("remove-size") && at < draft.sizes.size()) {
-    draft.sizes.erase(draft.sizes.begin() + static_cast<std::ptrdiff_t>(at));
-  } else if (name == QLatin1String("add-air") && port) {
-    gear::addPort(draft, *port);
-  } else if (name == QLatin1String("remove-air") && port) {
-    gear::removePort(draft, *port);
-  } else if (name == QLatin1String("as-left")) {
-    const auto left = std::find_if(draft.air.begin(), draft.air.end(), [](const auto& each) { return each.port == Port::jawLeft; });
-    for (gear::PortDraft& each : draft.air)
-      if (each.port == Port::jawRight && left != draft.air.end()) each = {Port::jawRight, left->start, left->low, left->high};
-  } else if (name == QLatin1String("add-pads") && pads != nullptr) {
-    pads->emplace().steps.emplace_back();
-  } else if (name == QLatin1String("remove-pads") && pads != nullptr) {
-    pads->reset();
-  } else if (name == QLatin1String("add-step") && pads != nullptr && *pads) {
-    (*pads)->steps.emplace_back();
-  } else if (name == QLatin1String("remove-step") && pads != nullptr && *pads && !(*pads)->steps.empty()) {
-    (*pads)->steps.pop_back();
-  } else if (name == QLatin1String("earlier") && at > 0 && at < draft.order.size()) {
-    std::swap(draft.order[at], draft.order[at - 1]);
-  } else if (name == QLatin1String("add-question")) {
-    draft.questions.emplace_back();
-  } else if (name == QLatin1String("remove-question") && at < draft.questions.size()) {
-    draft.questions.erase(draft.questions.begin() + static_cast<std::ptrdiff_t>(at));
-  } else {
-    return false;
-  }
-  return true;
-}
-
-std::int64_t stepsFrom(const SheetDraft& draft, const std::string& path, std::int64_t lowest) {
-  SheetDraft copy = draft;
-  const QStringList parts = text(path).split(QLatin1Char('/'), Qt::SkipEmptyParts);
-  if (parts.size() == 3 && parts.front() == QLatin1String("sizes")) {
-    const std::size_t at = parts[1].toUInt();
-    if (at >= copy.sizes.size()) return lowest;
-    if (parts[2] == QLatin1String("high_um")) return copy.sizes[at].low.value_or(lowest);
-    return at > 0 ? copy.sizes[at - 1].high.value_or(lowest) : lowest;
-  }
-  if (parts.size() == 3 && parts[1] == QLatin1String("steps_um") && parts[2].toUInt() > 0)
-    if (const Figure* before = gear::figureAt(copy, utf8(QStringLiteral("/%1/steps_um/%2").arg(parts[0]).arg(parts[2].toUInt() - 1))))
-      return before->value_or(lowest);
-  if (path == "/brow_low_um" || path == "/brow_high_um") return fit::kBrowTarget.um;
-  return lowest;
 }
 
 }  // namespace snugline::models

@@ -25,6 +25,15 @@ TestCase {
         screen = null
         wait(0)
     }
+    // The app ended and started again.
+    function startAgain(): void {
+        screen.destroy()
+        screen = null
+        wait(0)
+        verify(theRoom.reopen())
+        screen = createTemporaryObject(bookScreen, walk)
+        verify(screen)
+    }
     function item(name: string): var {
         const tops = screen.Window.contentItem.children
         for (let i = tops.length - 1; i >= 0; --i) {

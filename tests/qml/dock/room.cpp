@@ -15,8 +15,9 @@
 
 #include "core/air/gauge_packet.h"
 #include "core/book/acts.h"
-#include "core/gear/model_sheet.h"
 #include "platform/photos/photo_maker.h"
+#include "core/gear/sheet_draft.h"
+#include "core/season/board.h"
 #include "platform/system/file_keys.h"
 #include "qml/models/sentences_gear.h"
 
@@ -214,6 +215,14 @@ QString Room::spoiltSheet(const QString& name) {
   return write(name, bytes.left(at) + "-" + bytes.mid(at));
 }
 
+QString Room::changedSheet(const QString& name, int months) {
+  auto sheet = gear::readSheetFile(models::utf8(sheetPath(QStringLiteral("alder-a1"))));
+  if (!sheet) qFatal("no sheet");
+  gear::SheetDraft draft = gear::draftOf(*sheet);
+  draft.certificationMonths = months;
+  return write(name, QByteArray::fromStdString(gear::bytesOf(draft)));
+}
+
 QString Room::sheetPath(const QString& name) const { return QStringLiteral(SNUGLINE_SOURCE_DIR "/demo/data/sheets/%1.json").arg(name); }
 
 void Room::addAthlete(const QString& jersey, const QString& family, const QString& given) {
@@ -277,6 +286,39 @@ QString Room::sheetHash(const QString& name) const {
     if (record.sheet && record.sheet->name == models::utf8(name)) return models::text(hash);
   }
   return {};
+}
+
+QVariantMap Room::rows() const {
+  QVariantMap rows;
+  for (const auto& [id, athlete] : m_desk->views().athletes) {
+    const season::DueRow row = season::rowOf(m_desk->views(), athlete, {m_desk->now()}, {});
+    QString words = models::text(season::code(row.lane));
+    for (const season::DueReason& reason : row.reasons) words += QLatin1Char(' ') + models::text(season::code(reason.kind));
+    rows.insert(models::text(athlete.jersey), words);
+  }
+  return rows;
+}
+
+void Room::beginFit(const QString& jersey) {
+  const season::AthleteRecord* athlete = m_desk->views().athleteByJersey(models::utf8(jersey));
+  if (athlete == nullptr) qFatal("nobody with %s", qPrintable(jersey));
+  run([id = athlete->id](const season::Views& views, Instant now) {
+    return book::beginCheck(views, id, fit::CheckKind::first, dayOf(now));
+  });
+}
+
+int Room::openCheckMonths(const QString& jersey) const {
+  const season::AthleteRecord* athlete = m_desk->views().athleteByJersey(models::utf8(jersey));
+  const season::CheckRecord* check = athlete == nullptr ? nullptr : m_desk->views().openCheck(athlete->openCheck);
+  const auto setup =
+      check == nullptr ? Result<fit::Setup>(fail(ErrorCode::notFound)) : season::setupOf(m_desk->views(), *check, m_desk->today());
+  return setup ? setup->sheet->certificationMonths : 0;
+}
+
+int Room::standingMonths(const QString& serial) const {
+  const season::UnitRecord* record = unit(serial);
+  const gear::ModelSheet* sheet = record == nullptr ? nullptr : m_desk->views().sheetOf(*record);
+  return sheet == nullptr ? 0 : sheet->certificationMonths;
 }
 
 QString Room::galleryFolder() const { return qEnvironmentVariable("SNUGLINE_GALLERY", inFolder({})); }

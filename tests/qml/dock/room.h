@@ -63,8 +63,9 @@ class Room : public QObject {
   Q_INVOKABLE void type(QQuickItem* item, const QString& text);
   Q_INVOKABLE QString write(const QString& name, const QByteArray& bytes);  // a file in the room's folder; its path
   Q_INVOKABLE QString writeText(const QString& name, const QString& words);
-  Q_INVOKABLE QString writePicture(const QString& name);  // a PNG under that name
-  Q_INVOKABLE QString spoiltSheet(const QString& name);   // Alder A1 with a negative size
+  Q_INVOKABLE QString writePicture(const QString& name);              // a PNG under that name
+  Q_INVOKABLE QString spoiltSheet(const QString& name);               // Alder A1 with a negative size
+  Q_INVOKABLE QString changedSheet(const QString& name, int months);  // Alder A1 certified for so long
   Q_INVOKABLE QString sheetPath(const QString& name) const;
 
   Q_INVOKABLE void addAthlete(const QString& jersey, const QString& family, const QString& given);
@@ -78,7 +79,11 @@ class Room : public QObject {
   Q_INVOKABLE int unitCount() const;
   Q_INVOKABLE int athleteCount() const;
   Q_INVOKABLE QString sheetHash(const QString& name) const;
-  Q_INVOKABLE QString galleryFolder() const;  // SNUGLINE_GALLERY, else the room's folder
+  Q_INVOKABLE QVariantMap rows() const;                          // number -> lane and reasons, by their codes, as the board has them now
+  Q_INVOKABLE void beginFit(const QString& jersey);              // a first fit that stays open
+  Q_INVOKABLE int openCheckMonths(const QString& jersey) const;  // certification of the sheet that it is judged by
+  Q_INVOKABLE int standingMonths(const QString& serial) const;   // of the sheet that counts for the helmet
+  Q_INVOKABLE QString galleryFolder() const;                     // SNUGLINE_GALLERY, else the room's folder
   Q_INVOKABLE void pass(int minutes);
   Q_INVOKABLE void noteWeather(double celsius, double metres);
   Q_INVOKABLE void holdGauge(double pascals);           // the gauge reads this, absolute, for a second and a bit
