@@ -54,8 +54,9 @@ class Judge {
 
   void count(const std::string& path, std::size_t entries, std::size_t least, std::size_t most) {
     if (entries >= least && entries <= most) return;
-    add(path, SheetRule::entries, std::to_string(entries) + " entries, " + std::to_string(least) + ", " + std::to_string(most),
-        ErrorCode::outOfRange, static_cast<std::int64_t>(least), static_cast<std::int64_t>(most));
+    add(path, entries == 0 ? SheetRule::missing : SheetRule::entries,
+        std::to_string(entries) + " entries, " + std::to_string(least) + ", " + std::to_string(most), ErrorCode::outOfRange,
+        static_cast<std::int64_t>(least), static_cast<std::int64_t>(most));
   }
 
   bool text(const std::string& path, const std::string& value, std::size_t least, std::size_t most) {

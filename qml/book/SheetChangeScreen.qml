@@ -75,7 +75,7 @@ PageFrame {
             kind: "primary"
             enabled: screen.editor.canKeep
             text: qsTr("Keep this sheet")
-            detail: screen.editor.replaces ? qsTr("It counts from now on, for every helmet of this model.") : ""
+            detail: screen.editor.replaces && !Theme.stacks ? qsTr("It counts from now on, for every helmet of this model.") : ""
             onClicked: screen.editor.keep()
         }
     ]

@@ -32,16 +32,21 @@ PageFrame {
         }
     ]
 
+    edge: [
+        StepLadder {
+            objectName: "sections"
+            anchors.fill: parent
+            title: qsTr("Sections")
+            layout: screen.edgeLayout
+            steps: screen.editor.sections
+            current: screen.editor.sections.findIndex(one => one.name === screen.editor.section)
+            onStepTouched: name => { screen.editor.section = name; screen.scrollArea.contentY = 0 }
+        }
+    ]
+
     Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: screen.editor.refusal }
     Notice { objectName: "unread"; Layout.fillWidth: true; kind: "attention"; text: screen.editor.unread.length > 0 ? qsTr("Of the file this could not be taken over. %1").arg(screen.editor.unread.join(". ")) : "" }
-    ChipGrid {
-        objectName: "sections"
-        Layout.fillWidth: true
-        label: qsTr("Section")
-        mostColumns: 5
-        choices: screen.editor.sections
-        onChosen: name => { screen.editor.section = name; screen.scrollArea.contentY = Math.min(screen.scrollArea.contentY, groups.y) }
-    }
+    Words { objectName: "sectionName"; Layout.fillWidth: true; text: screen.editor.sections.find(one => one.name === screen.editor.section)?.text ?? ""; size: "head"; Accessible.role: Accessible.Heading }
     Words { Layout.fillWidth: true; visible: text.length > 0; text: screen.editor.intro; tone: "quiet" }
     Repeater {
         model: screen.editor.troubles
@@ -61,6 +66,7 @@ PageFrame {
                 objectName: "group-" + group.key
                 width: groups.width
                 Column {
+                    id: inside
                     width: parent.width
                     spacing: Theme.gap
                     Words { width: parent.width; visible: text.length > 0; text: card.group.title; bold: true }
@@ -68,7 +74,7 @@ PageFrame {
                         model: card.group.fields.length
                         SheetField {
                             required property int index
-                            width: parent ? parent.width : 0
+                            width: inside.width
                             value: card.group.fields[index] ?? ({ path: "", kind: "", label: "", text: "", note: "", message: "", steps: [], typedLabel: "", choices: [], current: "", longest: 60, isNumber: true })
                             onStepped: (path, wholes) => screen.editor.step(path, wholes)
                             onTyped: (path, text) => screen.editor.type(path, text)

@@ -2,7 +2,6 @@
 // One value of a sheet that is written: a number by steps or typed, a line or a page of text, or one of a few. What it is called, what is
 // wrong with it and how it moves come in.
 import QtQuick
-import Snugline.Tokens
 import Snugline.Parts
 
 FocusScope {

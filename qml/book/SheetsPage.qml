@@ -33,12 +33,13 @@ PageFrame {
 
     Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.sheets.refusal }
     Column {
+        id: faults
         Layout.fillWidth: true
         visible: page.sheets.faults.length > 1
         spacing: 4
         Repeater {
-            model: page.sheets.faults.slice(1, 12)
-            Words { required property string modelData; objectName: "fault"; width: parent ? parent.width : 0; text: modelData; size: "small"; tone: "stop" }
+            model: Math.max(0, Math.min(page.sheets.faults.length, 12) - 1)
+            Words { required property int index; objectName: "fault"; width: faults.width; text: page.sheets.faults[index + 1] ?? ""; size: "small"; tone: "stop" }
         }
         Words { width: parent.width; visible: page.sheets.faults.length > 12; text: qsTr("and %1 more").arg(page.sheets.faults.length - 12); size: "small"; tone: "stop" }
     }

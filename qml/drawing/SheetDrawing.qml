@@ -71,6 +71,7 @@ DrawnView {
                 id: words
                 anchors.centerIn: parent
                 text: label.one.figure
+                textFormat: Text.PlainText
                 font.family: Theme.family
                 font.pixelSize: Theme.smallSize
                 color: Theme.ink

@@ -612,20 +612,6 @@
 <context>
     <name>snugline::models::SheetEditor</name>
     <message numerus="yes">
-        <source>%n to put right</source>
-        <translation>
-            <numerusform>%n to put right</numerusform>
-            <numerusform>%n to put right</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n open</source>
-        <translation>
-            <numerusform>%n open</numerusform>
-            <numerusform>%n open</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n value(s) to put right</source>
         <translation>
             <numerusform>%n value to put right</numerusform>
@@ -697,7 +683,7 @@
     <message numerus="yes">
         <source> Changed %n time(s).</source>
         <translation>
-            <numerusform> Changed once.</numerusform>
+            <numerusform> Changed %n time.</numerusform>
             <numerusform> Changed %n times.</numerusform>
         </translation>
     </message>

@@ -172,8 +172,11 @@ QString SheetWords::fault(const gear::SheetFault& fault, UnitSystem units) {
 
 QString SheetWords::air(const gear::ModelSheet& sheet) {
   QStringList places;
-  for (const gear::AirPort& port : sheet.air) places << MarkWords::port(port.port);
-  return places.isEmpty() ? tr("no air") : tr("air at %1", "places").arg(PlainWords::list(places));
+  for (const gear::AirPort& port : sheet.air) {
+    if (port.port == gear::Port::jawRight) continue;  // comes with the left
+    places << (port.port == gear::Port::jawLeft ? tr("jaw") : MarkWords::port(port.port));
+  }
+  return places.isEmpty() ? tr("no air") : tr("air: %1", "places").arg(places.join(QStringLiteral(", ")));
 }
 
 QString SheetWords::sizes(const gear::ModelSheet& sheet) {

@@ -229,8 +229,7 @@ QString SheetEditor::title() const { return m_draft.name.empty() ? tr("No name y
 
 QString SheetEditor::insteadWords() const {
   const gear::ModelSheet* old = m_desk->views().sheet(m_replaces);
-  return old == nullptr ? tr("A new sheet. It counts once it is kept.")
-                        : tr("Instead of %1, for every helmet of it. It counts once it is kept.").arg(PlainWords::text(old->name));
+  return old == nullptr ? tr("A new sheet") : tr("Instead of %1, once it is kept").arg(PlainWords::text(old->name));
 }
 
 QVariantList SheetEditor::sections() const {
@@ -243,11 +242,11 @@ QVariantList SheetEditor::sections() const {
       ++(fault.rule == gear::SheetRule::missing ? open : wrong);
     }
     for (const auto& [path, words] : m_typed) wrong += sectionOf(path) == section ? 1 : 0;
-    const QString detail = wrong > 0 ? tr("%n to put right", nullptr, wrong) : open > 0 ? tr("%n open", nullptr, open) : QString();
     list.append(QVariantMap{{QStringLiteral("name"), code(section)},
                             {QStringLiteral("text"), sectionName(section)},
-                            {QStringLiteral("detail"), detail},
-                            {QStringLiteral("chosen"), section == m_section}});
+                            {QStringLiteral("state"), wrong > 0  ? QStringLiteral("fault")
+                                                      : open > 0 ? QStringLiteral("open")
+                                                                 : QStringLiteral("done")}});
   }
   return list;
 }

@@ -32,7 +32,7 @@ class SheetEditor : public QObject {
   Q_PROPERTY(bool isOpen READ isOpen NOTIFY changed)                 // a half written sheet is there
   Q_PROPERTY(QString title READ title NOTIFY changed)                // its name
   Q_PROPERTY(QString insteadWords READ insteadWords NOTIFY changed)  // "Instead of Alder A1", "A new sheet"
-  Q_PROPERTY(QVariantList sections READ sections NOTIFY changed)     // {name, text, detail, chosen}
+  Q_PROPERTY(QVariantList sections READ sections NOTIFY changed)     // {name, text, state}: state as a step ladder takes it
   Q_PROPERTY(QString section READ section WRITE setSection NOTIFY changed)
   Q_PROPERTY(QVariantList groups READ groups NOTIFY changed)  // as in sheet_fields.h
   Q_PROPERTY(QVariantList actions READ actions NOTIFY changed)
@@ -73,8 +73,8 @@ class SheetEditor : public QObject {
   Q_INVOKABLE void choose(const QString& path, const QString& value);
   Q_INVOKABLE void act(const QString& action);
   Q_INVOKABLE void goToFault();  // the section of the first one
-  Q_INVOKABLE void look();  // what keeping it would change
-  Q_INVOKABLE void keep();  // `kept` follows, or `refusal`
+  Q_INVOKABLE void look();       // what keeping it would change
+  Q_INVOKABLE void keep();       // `kept` follows, or `refusal`
 
   [[nodiscard]] bool isOpen() const { return m_isOpen; }
   [[nodiscard]] QString title() const;

@@ -85,7 +85,7 @@ QVariantList SheetEditor::athletes() const {
         QVariantMap{{QStringLiteral("athlete"), text(effect.athlete)},
                     {QStringLiteral("number"), text(athlete->jersey)},
                     {QStringLiteral("title"), PlainWords::name(speech(), athlete->family, athlete->given)},
-                    {QStringLiteral("detail"), SheetWords::effects(effect, *m_change, speech()).join(QStringLiteral(". "))},
+                    {QStringLiteral("detail"), SheetWords::effects(effect, *m_change, speech()).join(QLatin1Char('\n'))},
                     {QStringLiteral("note"), worn},
                     {QStringLiteral("changesRow"), effect.row.isChanged()},
                     {QStringLiteral("tone"), !effect.row.isChanged()                                       ? QStringLiteral("plain")
@@ -103,7 +103,7 @@ QVariantList SheetEditor::helmets() const {
     if (unit == nullptr || !unit->athletes.empty()) continue;  // the worn ones stand with their athletes
     list.append(QVariantMap{{QStringLiteral("unit"), text(effect.unit)},
                             {QStringLiteral("title"), tr("%1, size %2").arg(PlainWords::text(unit->serial), PlainWords::text(unit->size))},
-                            {QStringLiteral("detail"), SheetWords::effects(effect, m_desk->today()).join(QStringLiteral(". "))},
+                            {QStringLiteral("detail"), SheetWords::effects(effect, m_desk->today()).join(QLatin1Char('\n'))},
                             {QStringLiteral("tone"), effect.isSizeGone ? QStringLiteral("stop") : QStringLiteral("plain")}});
   }
   return list;
@@ -186,7 +186,7 @@ void SheetEditor::writeFile() {
     return;
   }
   QSaveFile file(name);
-  const QByteArray bytes = QJsonDocument(QJsonObject{{QLatin1String(kSheetKey), text(gear::bytesOf(m_draft))},
+  const QByteArray bytes = QJsonDocument(QJsonObject{{QLatin1String(kSheetKey), QString::fromStdString(gear::bytesOf(m_draft))},
                                                      {QLatin1String(kReplacesKey), text(m_replaces)},
                                                      {QLatin1String(kSectionKey), code(m_section)}})
                                .toJson(QJsonDocument::Compact);

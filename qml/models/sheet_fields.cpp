@@ -145,7 +145,8 @@ class Fields {
 
   QVariantMap words(const std::string& path, const QString& label, int longest, const char* kind = "text") {
     QVariantMap made = field(kind, path, label);
-    if (const std::string* value = gear::textAt(m_draft, path)) made[QStringLiteral("text")] = text(*value);
+    if (const std::string* value = gear::textAt(m_draft, path))
+      made[QStringLiteral("text")] = QString::fromStdString(*value);  // as it is, for it goes back as it is
     made[QStringLiteral("longest")] = longest;
     say(made, path);
     return made;

@@ -242,7 +242,7 @@ TEST_CASE("Values that contradict one another are named where the slip is likeli
       {[](SheetDraft& d) { d.questions[0].id = "brow"; }, "/questions/0/id", SheetRule::questionTaken},
       {[](SheetDraft& d) { d.questions[0].id = "Sight"; }, "/questions/0/id", SheetRule::idLetters},
       {[](SheetDraft& d) { d.questions.push_back(d.questions[0]); }, "/questions/1/id", SheetRule::questionTwice},
-      {[](SheetDraft& d) { d.sizes.clear(); }, "/sizes", SheetRule::entries},
+      {[](SheetDraft& d) { d.sizes.clear(); }, "/sizes", SheetRule::missing},
       {[](SheetDraft& d) { d.sizes.resize(21); }, "/sizes", SheetRule::entries},
       {[](SheetDraft& d) { d.questions.resize(13); }, "/questions", SheetRule::entries},
   };

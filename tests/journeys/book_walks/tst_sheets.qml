@@ -28,6 +28,11 @@ BookWalk {
         typed.clear()
         room.scan(screen, words)
     }
+    function section(name: string): void {
+        touch("rail")
+        touch("step-" + name)
+        tryVerify(() => editor.section === name)
+    }
     function team(): void {
         for (const [number, serial, year] of [["57", "H-0231", 2025], ["7", "H-0232", 2026], ["12", "H-0233", 2025]]) {
             room.addAthlete(number, "Okafor", "Dele")
@@ -53,7 +58,7 @@ BookWalk {
         tryVerify(() => editor.isOpen)
         verify(!item("next").enabled)               // nothing is changed yet
         step("/sizes/2/low_um", "1")
-        touch("limits")
+        section("limits")
         type("/certification_months", "12")
         compare(field("/certification_months").message, "")
         touch("next")
@@ -91,7 +96,7 @@ BookWalk {
         const months = room.standingMonths("H-0231")
         openAlder()
         touch("change")
-        touch("limits")
+        section("limits")
         step("/certification_months", "1")
         touch("next")
         touch("keepSheet")

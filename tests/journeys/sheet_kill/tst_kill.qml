@@ -67,7 +67,8 @@ Item {
             touch("sheets")
             touch("sheet0")
             touch("change")
-            touch("limits")
+            tryVerify(() => editor.isOpen)
+            editor.section = "limits"
             touch("step-12")
             tryVerify(() => editor.isDifferent)
             if (dieAt === 1)
