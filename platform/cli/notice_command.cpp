@@ -5,6 +5,7 @@
 
 #include "core/book/acts_dock.h"
 #include "core/season/notice.h"
+#include "core/season/sheet_chain.h"
 #include "platform/cli/files.h"
 #include "platform/cli/season_words.h"
 #include "platform/cli/words.h"
@@ -91,12 +92,9 @@ Result<void> readYears(const std::string& text, season::NoticeScope& scope) {
 Result<season::NoticeScope> scopeOf(const Views& views, const NoticeRequest& request) {
   season::NoticeScope scope;
   if (!request.sheet.empty()) {
-    // The last one adopted under that id.
-    for (const auto& [hash, record] : views.sheets)
-      if (record.sheet && record.sheet->id == request.sheet &&
-          (scope.sheet.empty() || season::isAfter(record.adopted, views.sheets.at(scope.sheet).adopted)))
-        scope.sheet = hash;
-    if (scope.sheet.empty()) return fail(ErrorCode::notFound, "--sheet " + request.sheet);
+    const season::SheetRecord* const sheet = season::sheetById(views, request.sheet);
+    if (sheet == nullptr) return fail(ErrorCode::notFound, "--sheet " + request.sheet);
+    scope.sheet = sheet->hash;
   }
   if (auto read = readYears(request.made, scope); !read) return tl::unexpected<Error>(read.error());
   scope.lot = request.lot;

@@ -194,7 +194,7 @@ QStringList SheetWords::effects(const season::UnitEffect& effect, Day today) {
 QStringList SheetWords::effects(const season::AthleteEffect& effect, const season::SheetChange& change, const Speech& speech) {
   QStringList words;
   if (effect.row.isChanged()) words << rowEffects(effect.row, speech);
-  if (effect.odds.isChanged())
+  if (oddsText(effect.odds.after) != oddsText(effect.odds.before))
     words << tr("Size worn: %1 likely, before %2").arg(oddsText(effect.odds.after), oddsText(effect.odds.before));
   for (const season::UnitEffect& unit : change.units)
     if (unit.unit == effect.unit) words << effects(unit, speech.today);

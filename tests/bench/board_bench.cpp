@@ -104,6 +104,23 @@ void buildBoard(benchmark::State& state) {
 // Thousands are made by two threads: what counts is the clock on the wall; the CPU column is of both together.
 BENCHMARK(buildBoard)->Arg(150)->Arg(1000)->Arg(10000)->Arg(100000)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime()->UseRealTime();
 
+// The same with a model sheet that was replaced twice: every row follows the line to the sheet that counts.
+void buildBoardReplaced(benchmark::State& state) {
+  Views views = team(static_cast<int>(state.range(0)));
+  const std::string first = views.sheets.begin()->first;
+  const auto sheet = views.sheets.begin()->second.sheet;
+  const std::string second(64, 'b'), third(64, 'c');
+  views.sheets.at(first).replaced = ReplacedRecord{second, stampAt(dayOf(2026, 9, 1), 1'000'001)};
+  views.sheets[second] = {second, sheet, {}, ReplacedRecord{third, stampAt(dayOf(2026, 9, 2), 1'000'002)}};
+  views.sheets[third] = {third, sheet, {}};
+  Board board;
+  for (auto _ : state) {
+    board.build(views, {kNow}, {});
+    benchmark::DoNotOptimize(board.rows().size());
+  }
+}
+BENCHMARK(buildBoardReplaced)->Arg(150)->Arg(100000)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime()->UseRealTime();
+
 // One athlete goes back and forth between two lanes.
 void updateOne(benchmark::State& state) {
   Views views = team(static_cast<int>(state.range(0)));
