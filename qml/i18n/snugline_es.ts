@@ -5936,6 +5936,407 @@
     </message>
 </context>
 <context>
+    <name>SheetChangeScreen</name>
+    <message>
+        <source>What it changes</source>
+        <translation>Qué cambia</translation>
+    </message>
+    <message>
+        <source>On the sheet</source>
+        <translation>En la ficha</translation>
+    </message>
+    <message>
+        <source>Nothing: both sheets say the same.</source>
+        <translation>Nada: las dos fichas dicen lo mismo.</translation>
+    </message>
+    <message>
+        <source>Athletes</source>
+        <translation>Atletas</translation>
+    </message>
+    <message>
+        <source>Row changes</source>
+        <translation>Cambia la fila</translation>
+    </message>
+    <message>
+        <source>Helmets that nobody wears</source>
+        <translation>Cascos que nadie usa</translation>
+    </message>
+    <message>
+        <source>Keep this sheet</source>
+        <translation>Guardar esta ficha</translation>
+    </message>
+    <message>
+        <source>It counts from now on, for every helmet of this model.</source>
+        <translation>Cuenta desde ahora para todos los cascos de este modelo.</translation>
+    </message>
+</context>
+<context>
+    <name>SheetEdit</name>
+    <message>
+        <source>Jaw pads</source>
+        <translation>Carrilleras</translation>
+    </message>
+    <message>
+        <source>Add jaw pads</source>
+        <translation>Agregar carrilleras</translation>
+    </message>
+    <message>
+        <source>Crown pads</source>
+        <translation>Almohadillas de coronilla</translation>
+    </message>
+    <message>
+        <source>Add crown pads</source>
+        <translation>Agregar almohadillas de coronilla</translation>
+    </message>
+    <message>
+        <source>The gap between eyebrows and front edge that still counts as snug. The target is %1.</source>
+        <translation>La altura entre las cejas y el borde frontal que todavía cuenta como que ajusta bien. La meta es %1.</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>Certified for, months</source>
+        <translation>Certificado por, meses</translation>
+    </message>
+    <message>
+        <source>Not recertified beyond this age, months; 0 where the maker states none</source>
+        <translation>No se recertifica pasada esta edad, meses; 0 si el fabricante no indica ninguna</translation>
+    </message>
+    <message>
+        <source>In the maker&apos;s own words. Shown where advice is given.</source>
+        <translation>Con las palabras del fabricante. Se muestra donde se dan consejos.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Advertencias</translation>
+    </message>
+    <message>
+        <source>%1, in %2</source>
+        <comment>what is typed, in which unit</comment>
+        <translation>%1, en %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 less</source>
+        <comment>what, how much</comment>
+        <translation>%1: %2 menos</translation>
+    </message>
+    <message>
+        <source>%1: %2 more</source>
+        <comment>what, how much</comment>
+        <translation>%1: %2 más</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number here</source>
+        <translation>&quot;%1&quot; no es un número aquí</translation>
+    </message>
+    <message>
+        <source>Points at which the chin strap is snapped to the shell</source>
+        <translation>Puntos donde el barboquejo se abrocha a la carcasa</translation>
+    </message>
+    <message>
+        <source>Four</source>
+        <translation>Cuatro</translation>
+    </message>
+    <message>
+        <source>Six</source>
+        <translation>Seis</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>where, what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Name, as the maker calls the model</source>
+        <translation>Nombre, como el fabricante llama al modelo</translation>
+    </message>
+    <message>
+        <source>Short name, for lists and the terminal: small letters, digits and -</source>
+        <translation>Nombre corto, para listas y la terminal: letras minúsculas, cifras y -</translation>
+    </message>
+    <message>
+        <source>Head around, small to large, both ends as printed. Neighbours may overlap or leave a gap.</source>
+        <translation>Contorno de la cabeza, de menor a mayor, ambos extremos como están impresos. Las tallas vecinas pueden solaparse o dejar un hueco.</translation>
+    </message>
+    <message>
+        <source>Size no. %1</source>
+        <translation>Talla n.º %1</translation>
+    </message>
+    <message>
+        <source>Size %1</source>
+        <translation>Talla %1</translation>
+    </message>
+    <message>
+        <source>Name, as the maker prints it</source>
+        <translation>Nombre, como lo imprime el fabricante</translation>
+    </message>
+    <message>
+        <source>Add a size after it</source>
+        <translation>Agregar una talla después</translation>
+    </message>
+    <message>
+        <source>Take this size out</source>
+        <translation>Quitar esta talla</translation>
+    </message>
+    <message>
+        <source>Add a size</source>
+        <translation>Agregar una talla</translation>
+    </message>
+    <message>
+        <source>As on the left</source>
+        <translation>Como a la izquierda</translation>
+    </message>
+    <message>
+        <source>No air in the jaw</source>
+        <translation>Sin aire en la mandíbula</translation>
+    </message>
+    <message>
+        <source>No air here</source>
+        <translation>Sin aire aquí</translation>
+    </message>
+    <message>
+        <source>Air, %1</source>
+        <translation>Aire, %1</translation>
+    </message>
+    <message>
+        <source>Set first to</source>
+        <translation>Se pone primero a</translation>
+    </message>
+    <message>
+        <source>Worn from</source>
+        <translation>Se usa desde</translation>
+    </message>
+    <message>
+        <source>Worn to</source>
+        <translation>Se usa hasta</translation>
+    </message>
+    <message>
+        <source>Add air in the jaw</source>
+        <translation>Agregar aire en la mandíbula</translation>
+    </message>
+    <message>
+        <source>Add air at %1</source>
+        <translation>Agregar aire: %1</translation>
+    </message>
+    <message>
+        <source>No air: fitted foam or pads only.</source>
+        <translation>Sin aire: solo espuma o almohadillas ajustadas.</translation>
+    </message>
+    <message>
+        <source>Limits of air</source>
+        <translation>Límites del aire</translation>
+    </message>
+    <message>
+        <source>Move by cold or height that calls for a look</source>
+        <translation>Cambio por frío o altura que pide un vistazo</translation>
+    </message>
+    <message>
+        <source>Loss in a week that is no leak</source>
+        <translation>Pérdida en una semana que no es fuga</translation>
+    </message>
+    <message>
+        <source>Add a thickness</source>
+        <translation>Agregar un grosor</translation>
+    </message>
+    <message>
+        <source>In the helmet as delivered</source>
+        <translation>En el casco de fábrica</translation>
+    </message>
+    <message>
+        <source>Thickness no. %1</source>
+        <translation>Grosor n.º %1</translation>
+    </message>
+    <message>
+        <source>Take the thickest out</source>
+        <translation>Quitar el más grueso</translation>
+    </message>
+    <message>
+        <source>No such pads</source>
+        <translation>Sin esas almohadillas</translation>
+    </message>
+    <message>
+        <source>No air: there is nothing to set in order.</source>
+        <translation>Sin aire: no hay nada que ordenar.</translation>
+    </message>
+    <message>
+        <source>In which order the air is set at the first fit.</source>
+        <translation>En qué orden se pone el aire en el primer ajuste.</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number, place with air</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Yes or no questions of this model, asked after the nine marks. A no stops the check with its reason.</source>
+        <translation>Preguntas de sí o no de este modelo, después de las nueve marcas. Un no detiene la revisión con su motivo.</translation>
+    </message>
+    <message>
+        <source>Question %1</source>
+        <translation>Pregunta %1</translation>
+    </message>
+    <message>
+        <source>What it asks</source>
+        <translation>Qué pregunta</translation>
+    </message>
+    <message>
+        <source>The reason shown when the answer is no</source>
+        <translation>El motivo que se muestra cuando la respuesta es no</translation>
+    </message>
+    <message>
+        <source>Short name: small letters, digits and -</source>
+        <translation>Nombre corto: letras minúsculas, cifras y -</translation>
+    </message>
+    <message>
+        <source>Take this question out</source>
+        <translation>Quitar esta pregunta</translation>
+    </message>
+    <message>
+        <source>Add a question</source>
+        <translation>Agregar una pregunta</translation>
+    </message>
+    <message>
+        <source>Names</source>
+        <translation>Nombres</translation>
+    </message>
+    <message>
+        <source>Sizes</source>
+        <translation>Tallas</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Aire</translation>
+    </message>
+    <message>
+        <source>Pads</source>
+        <translation>Almohadillas</translation>
+    </message>
+    <message>
+        <source>Brow</source>
+        <translation>Frente</translation>
+    </message>
+    <message>
+        <source>Straps</source>
+        <translation>Correas</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Límites</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Preguntas</translation>
+    </message>
+</context>
+<context>
+    <name>SheetEditScreen</name>
+    <message>
+        <source>Sections</source>
+        <translation>Secciones</translation>
+    </message>
+    <message>
+        <source>Of the file this could not be taken over. %1</source>
+        <translation>Esto del archivo no se pudo tomar. %1</translation>
+    </message>
+    <message>
+        <source>See what it changes</source>
+        <translation>Ver qué cambia</translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet</source>
+        <translation>Todavía no cambió nada</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Ir a: %1</translation>
+    </message>
+</context>
+<context>
+    <name>SheetScreen</name>
+    <message>
+        <source>Model sheet</source>
+        <translation>Ficha de modelo</translation>
+    </message>
+    <message>
+        <source>This sheet counts no more. Checks that began with it keep it.</source>
+        <translation>Esta ficha ya no cuenta. Las revisiones que empezaron con ella la conservan.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Touch a place on the drawing to read its limits.</source>
+        <translation>Toque un lugar del dibujo para leer sus límites.</translation>
+    </message>
+    <message>
+        <source>Change it</source>
+        <translation>Cambiarla</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Volver a ponerla</translation>
+    </message>
+    <message>
+        <source>Copy it</source>
+        <translation>Copiarla</translation>
+    </message>
+    <message>
+        <source>as a model of its own</source>
+        <translation>como un modelo propio</translation>
+    </message>
+    <message>
+        <source>Write a file</source>
+        <translation>Escribir un archivo</translation>
+    </message>
+    <message>
+        <source>A half written sheet waits on the page before: go on with it or drop it first.</source>
+        <translation>Una ficha a medio escribir espera en la página anterior: sígala o deséchela primero.</translation>
+    </message>
+    <message>
+        <source>Sizes, head around</source>
+        <translation>Tallas, contorno de la cabeza</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Límites</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Preguntas</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Advertencias</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Historial</translation>
+    </message>
+    <message>
+        <source>Other sheets of this model</source>
+        <translation>Otras fichas de este modelo</translation>
+    </message>
+</context>
+<context>
     <name>SheetShown</name>
     <message>
         <source>This key lets one trainer set a new code when every code is forgotten. Keep it on paper, under lock and key, away from this tablet.</source>
@@ -5956,6 +6357,440 @@
     <message>
         <source>Print it and delete the file, or write the key down. Nobody can read it from the Book again. Every sheet made before is void. Do not photograph it.</source>
         <translation>Imprímala y borre el archivo, o anote la clave. Nadie puede volver a leerla en el Libro. Las hojas anteriores quedan sin valor. No la fotografíe.</translation>
+    </message>
+</context>
+<context>
+    <name>SheetWords</name>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>low end</source>
+        <translation>extremo bajo</translation>
+    </message>
+    <message>
+        <source>high end</source>
+        <translation>extremo alto</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>inicio</translation>
+    </message>
+    <message>
+        <source>place of the air</source>
+        <translation>lugar del aire</translation>
+    </message>
+    <message>
+        <source>as delivered</source>
+        <translation>de fábrica</translation>
+    </message>
+    <message>
+        <source>thicknesses</source>
+        <translation>grosores</translation>
+    </message>
+    <message>
+        <source>short name</source>
+        <translation>nombre corto</translation>
+    </message>
+    <message>
+        <source>what it asks</source>
+        <translation>qué pregunta</translation>
+    </message>
+    <message>
+        <source>the reason if no</source>
+        <translation>el motivo si no</translation>
+    </message>
+    <message>
+        <source>Short name</source>
+        <translation>Nombre corto</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Sizes</source>
+        <translation>Tallas</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Aire</translation>
+    </message>
+    <message>
+        <source>Jaw pads</source>
+        <translation>Carrilleras</translation>
+    </message>
+    <message>
+        <source>Crown pads</source>
+        <translation>Almohadillas de coronilla</translation>
+    </message>
+    <message>
+        <source>Brow gap, low end</source>
+        <translation>Altura sobre las cejas, extremo bajo</translation>
+    </message>
+    <message>
+        <source>Brow gap, high end</source>
+        <translation>Altura sobre las cejas, extremo alto</translation>
+    </message>
+    <message>
+        <source>Strap points</source>
+        <translation>Puntos de las correas</translation>
+    </message>
+    <message>
+        <source>Certified for</source>
+        <translation>Certificado por</translation>
+    </message>
+    <message>
+        <source>Age limit</source>
+        <translation>Límite de edad</translation>
+    </message>
+    <message>
+        <source>Move of air that calls for a look</source>
+        <translation>Cambio del aire que pide un vistazo</translation>
+    </message>
+    <message>
+        <source>Loss in a week that is no leak</source>
+        <translation>Pérdida en una semana que no es fuga</translation>
+    </message>
+    <message>
+        <source>Order of setting</source>
+        <translation>Orden de puesta</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Preguntas</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Advertencias</translation>
+    </message>
+    <message>
+        <source>From %1 to %2</source>
+        <translation>De %1 a %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n month(s)</source>
+        <translation>
+            <numerusform>%n mes</numerusform>
+            <numerusform>%n meses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <translation>
+            <numerusform>%n punto</numerusform>
+            <numerusform>%n puntos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Kept as %1</source>
+        <translation>Se guarda como %1</translation>
+    </message>
+    <message>
+        <source>Size %1</source>
+        <translation>Talla %1</translation>
+    </message>
+    <message>
+        <source>Size no. %1</source>
+        <translation>Talla n.º %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>which size or port, which value</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Air at %1</source>
+        <translation>Aire, %1</translation>
+    </message>
+    <message>
+        <source>Air no. %1</source>
+        <translation>Aire n.º %1</translation>
+    </message>
+    <message>
+        <source>Question %1</source>
+        <translation>Pregunta %1</translation>
+    </message>
+    <message>
+        <source>%1, no. %2</source>
+        <comment>a list, which entry</comment>
+        <translation>%1, n.º %2</translation>
+    </message>
+    <message>
+        <source>Not said yet</source>
+        <translation>Todavía no se dijo</translation>
+    </message>
+    <message numerus="yes">
+        <source>At most %n character(s)</source>
+        <translation>
+            <numerusform>Como máximo %n carácter</numerusform>
+            <numerusform>Como máximo %n caracteres</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>From %1 to %2 of them</source>
+        <translation>De %1 a %2</translation>
+    </message>
+    <message>
+        <source>At most %1 of them</source>
+        <translation>Como máximo %1</translation>
+    </message>
+    <message>
+        <source>Not an entry of a model sheet</source>
+        <translation>No es un dato de una ficha de modelo</translation>
+    </message>
+    <message>
+        <source>Cannot be read (%1)</source>
+        <translation>No se puede leer (%1)</translation>
+    </message>
+    <message>
+        <source>Letters, digits and signs only, and not all blanks</source>
+        <translation>Solo letras, cifras y signos, y no solo espacios</translation>
+    </message>
+    <message>
+        <source>Small letters a to z, digits and - only</source>
+        <translation>Solo letras minúsculas de la a a la z, cifras y -</translation>
+    </message>
+    <message>
+        <source>&quot;none&quot; means off the chart; another name</source>
+        <translation>&quot;none&quot; significa fuera de la tabla; otro nombre</translation>
+    </message>
+    <message>
+        <source>Another size has this name</source>
+        <translation>Otra talla tiene este nombre</translation>
+    </message>
+    <message>
+        <source>Ends where it begins, or before</source>
+        <translation>Termina donde empieza, o antes</translation>
+    </message>
+    <message>
+        <source>Must begin above where the size before it begins</source>
+        <translation>Debe empezar más arriba que la talla anterior</translation>
+    </message>
+    <message>
+        <source>Must end above where the size before it ends</source>
+        <translation>Debe terminar más arriba que la talla anterior</translation>
+    </message>
+    <message>
+        <source>Reaches past its neighbour into the size before that</source>
+        <translation>Pasa de su vecina y entra en la talla anterior a ella</translation>
+    </message>
+    <message>
+        <source>This place has air already</source>
+        <translation>Este lugar ya tiene aire</translation>
+    </message>
+    <message>
+        <source>The start lies outside the band</source>
+        <translation>El inicio queda fuera de los límites</translation>
+    </message>
+    <message>
+        <source>Air in the jaw comes left and right</source>
+        <translation>El aire de la mandíbula va a izquierda y derecha</translation>
+    </message>
+    <message>
+        <source>The jaw has air or pads by thickness, not both</source>
+        <translation>La mandíbula tiene aire o carrilleras por grosor, no ambos</translation>
+    </message>
+    <message>
+        <source>Must be thicker than the one before it</source>
+        <translation>Debe ser más gruesa que la anterior</translation>
+    </message>
+    <message>
+        <source>None of the thicknesses above</source>
+        <translation>Ninguno de los grosores de arriba</translation>
+    </message>
+    <message>
+        <source>Must lie above the low end</source>
+        <translation>Debe quedar por encima del extremo bajo</translation>
+    </message>
+    <message>
+        <source>Must not lie above the target, %1</source>
+        <translation>No debe quedar por encima de la meta, %1</translation>
+    </message>
+    <message>
+        <source>Must not lie below the target, %1</source>
+        <translation>No debe quedar por debajo de la meta, %1</translation>
+    </message>
+    <message>
+        <source>Four or six</source>
+        <translation>Cuatro o seis</translation>
+    </message>
+    <message>
+        <source>Only where there is air</source>
+        <translation>Solo donde hay aire</translation>
+    </message>
+    <message>
+        <source>There is no air here</source>
+        <translation>Aquí no hay aire</translation>
+    </message>
+    <message>
+        <source>Named twice</source>
+        <translation>Nombrado dos veces</translation>
+    </message>
+    <message>
+        <source>A place with air is left out</source>
+        <translation>Falta un lugar con aire</translation>
+    </message>
+    <message>
+        <source>A mark, a point or a step of the guide has this name</source>
+        <translation>Una marca, un punto o un paso de la guía tiene este nombre</translation>
+    </message>
+    <message>
+        <source>Another question has this name</source>
+        <translation>Otra pregunta tiene este nombre</translation>
+    </message>
+    <message>
+        <source>jaw</source>
+        <translation>mandíbula</translation>
+    </message>
+    <message>
+        <source>no air</source>
+        <translation>sin aire</translation>
+    </message>
+    <message>
+        <source>air: %1</source>
+        <comment>places</comment>
+        <translation>aire: %1</translation>
+    </message>
+    <message>
+        <source>%1, not swapped by thickness</source>
+        <translation>%1, no se cambia por grosor</translation>
+    </message>
+    <message>
+        <source>%1; %2 as delivered</source>
+        <translation>%1; %2 de fábrica</translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <comment>between places with air</comment>
+        <translation>, luego </translation>
+    </message>
+    <message>
+        <source>%1: %2, new</source>
+        <translation>%1: %2, nuevo</translation>
+    </message>
+    <message>
+        <source>%1: %2, gone</source>
+        <translation>%1: %2, se quita</translation>
+    </message>
+    <message>
+        <source>%1: %2, before %3</source>
+        <comment>what, value now, value before</comment>
+        <translation>%1: %2, antes %3</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Talla</translation>
+    </message>
+    <message>
+        <source>Size %1, low end</source>
+        <translation>Talla %1, extremo bajo</translation>
+    </message>
+    <message>
+        <source>Size %1, high end</source>
+        <translation>Talla %1, extremo alto</translation>
+    </message>
+    <message>
+        <source>Order of sizes</source>
+        <translation>Orden de las tallas</translation>
+    </message>
+    <message>
+        <source>Air at %1, start</source>
+        <translation>Aire, %1, inicio</translation>
+    </message>
+    <message>
+        <source>Air at %1, low end</source>
+        <translation>Aire, %1, extremo bajo</translation>
+    </message>
+    <message>
+        <source>Air at %1, high end</source>
+        <translation>Aire, %1, extremo alto</translation>
+    </message>
+    <message>
+        <source>%1 as delivered</source>
+        <translation>%1 de fábrica</translation>
+    </message>
+    <message>
+        <source>Question %1, the reason if no</source>
+        <translation>Pregunta %1, el motivo si no</translation>
+    </message>
+    <message>
+        <source>Order of questions</source>
+        <translation>Orden de las preguntas</translation>
+    </message>
+    <message>
+        <source>%1. Before: %2</source>
+        <comment>what the board will say, what it says now</comment>
+        <translation>%1. Antes: %2</translation>
+    </message>
+    <message>
+        <source>Also: %1</source>
+        <comment>a reason of the board</comment>
+        <translation>También: %1</translation>
+    </message>
+    <message>
+        <source>No longer: %1</source>
+        <comment>a reason of the board</comment>
+        <translation>Ya no: %1</translation>
+    </message>
+    <message>
+        <source>Due %1, before %2</source>
+        <translation>Toca %1, antes %2</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>not on the chart</source>
+        <translation>no está en la tabla</translation>
+    </message>
+    <message>
+        <source>none stated</source>
+        <translation>no se indica</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a lane of the board, its reason</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Size %1 is not on the new chart</source>
+        <translation>La talla %1 no está en la tabla nueva</translation>
+    </message>
+    <message>
+        <source>Label good to %1, before to %2</source>
+        <translation>Etiqueta vigente hasta %1, antes hasta %2</translation>
+    </message>
+    <message>
+        <source>Out of date by it</source>
+        <translation>Vencida por el cambio</translation>
+    </message>
+    <message>
+        <source>In date again by it</source>
+        <translation>Vigente otra vez por el cambio</translation>
+    </message>
+    <message>
+        <source>Too old after %1</source>
+        <translation>Demasiado viejo después de %1</translation>
+    </message>
+    <message>
+        <source>No age limit any more</source>
+        <translation>Ya sin límite de edad</translation>
+    </message>
+    <message>
+        <source>Other air at %1</source>
+        <comment>places</comment>
+        <translation>Otro aire: %1</translation>
+    </message>
+    <message>
+        <source>Size worn: %1 likely, before %2</source>
+        <translation>Talla en uso: %1 probable, antes %2</translation>
+    </message>
+    <message>
+        <source>The check that is open goes on by the sheet it began with</source>
+        <translation>La revisión abierta sigue con la ficha con la que empezó</translation>
     </message>
 </context>
 <context>
@@ -5985,22 +6820,6 @@
         <translation>Aún no hay ninguna. Un casco se puede recibir cuando su ficha está aquí.</translation>
     </message>
     <message>
-        <source>%1. Helmets in the Book: %2</source>
-        <translation>%1. Cascos en el Libro: %2</translation>
-    </message>
-    <message>
-        <source>Sizes, head around</source>
-        <translation>Tallas, contorno de la cabeza</translation>
-    </message>
-    <message>
-        <source>Limits</source>
-        <translation>Límites</translation>
-    </message>
-    <message>
-        <source>Adopt a sheet from a file</source>
-        <translation>Adoptar una ficha desde un archivo</translation>
-    </message>
-    <message>
         <source>File</source>
         <translation>Archivo</translation>
     </message>
@@ -6009,8 +6828,44 @@
         <translation>Elegir un archivo</translation>
     </message>
     <message>
-        <source>Adopt it</source>
-        <translation>Adoptarla</translation>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
+    <message>
+        <source>Put it right here</source>
+        <translation>Corregirla aquí</translation>
+    </message>
+    <message>
+        <source>As much of the file as could be read is taken over. The file itself stays as it is.</source>
+        <translation>Se toma del archivo todo lo que se pudo leer. El archivo queda como está.</translation>
+    </message>
+    <message>
+        <source>Half written: %1</source>
+        <translation>A medio escribir: %1</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation>Seguir con ella</translation>
+    </message>
+    <message>
+        <source>Drop it</source>
+        <translation>Desecharla</translation>
+    </message>
+    <message>
+        <source>Write a new sheet</source>
+        <translation>Escribir una ficha nueva</translation>
+    </message>
+    <message>
+        <source>Take a sheet in from a file</source>
+        <translation>Tomar una ficha de un archivo</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Tomarla</translation>
+    </message>
+    <message>
+        <source>Replaced</source>
+        <translation>Reemplazadas</translation>
     </message>
 </context>
 <context>
@@ -6037,6 +6892,14 @@
             <numerusform>%n más de tallas con menos de 1 % de probabilidad</numerusform>
             <numerusform>%n más de tallas con menos de 1 % de probabilidad</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SizeChart</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>a band of sizes, how it meets the one before</comment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -6811,6 +7674,18 @@
         <source>Say first who signs for staff: whoever stands by is the witness</source>
         <translation>Diga primero quién firma por el personal: quien está al lado es testigo</translation>
     </message>
+    <message>
+        <source>Another sheet that counts has the short name %1. Give this one another, or change that sheet instead</source>
+        <translation>Otra ficha vigente tiene el nombre corto %1. Dé otro a esta, o cambie aquella</translation>
+    </message>
+    <message>
+        <source>%1 was changed meanwhile. Look again at what counts now</source>
+        <translation>%1 cambió mientras tanto. Vuelva a mirar lo que cuenta ahora</translation>
+    </message>
+    <message>
+        <source>Helmets have a size that this sheet lacks: %1</source>
+        <translation>Hay cascos con una talla que esta ficha no tiene: %1</translation>
+    </message>
 </context>
 <context>
     <name>Turn</name>
@@ -7491,8 +8366,8 @@
         <translation>Idioma de las imágenes, en o es.</translation>
     </message>
     <message>
-        <source>Only the pictures of people, gear, photos, dock, phone, or first.</source>
-        <translation>Solo las imágenes de people, gear, photos, dock, phone o first.</translation>
+        <source>Only the pictures of people, gear, photos, dock, sheets, phone, or first.</source>
+        <translation>Solo las imágenes de people, gear, photos, dock, sheets, phone o first.</translation>
     </message>
 </context>
 <context>
@@ -8804,68 +9679,260 @@
     </message>
 </context>
 <context>
-    <name>snugline::models::SheetsModel</name>
+    <name>snugline::models::SheetEditor</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>where, what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Dropped: a sheet without a name</source>
+        <translation>Desechada: una ficha sin nombre</translation>
+    </message>
+    <message>
+        <source>Dropped: %1</source>
+        <translation>Desechada: %1</translation>
+    </message>
+    <message>
+        <source>No name yet</source>
+        <translation>Todavía sin nombre</translation>
+    </message>
+    <message>
+        <source>A new sheet</source>
+        <translation>Una ficha nueva</translation>
+    </message>
+    <message>
+        <source>Instead of %1, once it is kept</source>
+        <translation>En lugar de %1, al guardarla</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) to put right</source>
+        <translation>
+            <numerusform>%n valor por corregir</numerusform>
+            <numerusform>%n valores por corregir</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) not said yet</source>
+        <translation>
+            <numerusform>%n valor por decir</numerusform>
+            <numerusform>%n valores por decir</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The sheet was changed meanwhile. What follows compares with the one that counts now.</source>
+        <translation>La ficha cambió mientras tanto. Lo que sigue compara con la que cuenta ahora.</translation>
+    </message>
+    <message>
+        <source>A new model: no helmet goes by it yet.</source>
+        <translation>Un modelo nuevo: todavía no tiene cascos.</translation>
+    </message>
+    <message>
+        <source>No helmet goes by this sheet.</source>
+        <translation>Ningún casco sigue esta ficha.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) of this model</source>
+        <translation>
+            <numerusform>%n casco de este modelo</numerusform>
+            <numerusform>%n cascos de este modelo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1. Nobody&apos;s row, size or label changes.</source>
+        <translation>%1. No cambia la fila, la talla ni la etiqueta de nadie.</translation>
+    </message>
+    <message>
+        <source>%1. Concerned: %2, %3. Rows of the board that change: %4.</source>
+        <comment>all helmets, athletes, helmets, rows</comment>
+        <translation>%1. Les toca a: %2, %3. Filas del tablero que cambian: %4.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n athlete(s)</source>
+        <translation>
+            <numerusform>%n atleta</numerusform>
+            <numerusform>%n atletas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n casco</numerusform>
+            <numerusform>%n cascos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, size %2</source>
+        <translation>%1, talla %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check(s) open now go on by the sheet they began with.</source>
+        <translation>
+            <numerusform>%n revisión abierta sigue con la ficha con la que empezó.</numerusform>
+            <numerusform>%n revisiones abiertas siguen con la ficha con la que empezaron.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a size, how many helmets</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Helmets have sizes that this sheet lacks (%1). Leave these sizes in, under the same name, or retire the helmets first.</source>
+        <translation>Hay cascos con tallas que esta ficha no tiene (%1). Deje esas tallas, con el mismo nombre, o retire primero los cascos.</translation>
+    </message>
+    <message>
+        <source>What is written here cannot be stored on this device. It is lost when the app ends.</source>
+        <translation>Lo que se escribe aquí no se puede guardar en este dispositivo. Se pierde cuando la aplicación termina.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SheetPage</name>
     <message>
         <source>%1 to %2</source>
         <translation>%1 a %2</translation>
-    </message>
-    <message>
-        <source>Certified for</source>
-        <translation>Certificado por</translation>
-    </message>
-    <message>
-        <source>%1 months; no longer than %2 months from the first</source>
-        <translation>%1 meses; no más de %2 meses desde la primera</translation>
-    </message>
-    <message>
-        <source>Brow gap</source>
-        <translation>Altura sobre las cejas</translation>
-    </message>
-    <message>
-        <source>Air, %1</source>
-        <translation>Aire, %1</translation>
     </message>
     <message>
         <source>start %1, within %2</source>
         <translation>inicio %1, dentro de %2</translation>
     </message>
     <message>
-        <source>Air</source>
-        <translation>Aire</translation>
+        <source>Helmet with %1</source>
+        <translation>Casco con %1</translation>
     </message>
     <message>
-        <source>none, fitted foam only</source>
-        <translation>ninguno, solo espuma ajustada</translation>
+        <source>Air, jaw left and right</source>
+        <translation>Aire, mandíbula izquierda y derecha</translation>
+    </message>
+    <message>
+        <source>Air, %1</source>
+        <translation>Aire, %1</translation>
+    </message>
+    <message>
+        <source>Crown pads</source>
+        <translation>Almohadillas de coronilla</translation>
     </message>
     <message>
         <source>Jaw pads</source>
         <translation>Carrilleras</translation>
     </message>
     <message>
-        <source>Crown pads</source>
-        <translation>Almohadillas de la coronilla</translation>
+        <source>Brow gap</source>
+        <translation>Altura sobre las cejas</translation>
     </message>
     <message>
-        <source>Straps</source>
-        <translation>Correas</translation>
+        <source>Chin strap</source>
+        <translation>Barboquejo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <translation>
+            <numerusform>%n punto</numerusform>
+            <numerusform>%n puntos</numerusform>
+        </translation>
     </message>
     <message>
-        <source>%1 points</source>
-        <translation>%1 puntos</translation>
+        <source>Gap of %1 after %2</source>
+        <translation>Hueco de %1 después de %2</translation>
+    </message>
+    <message>
+        <source>Overlaps %1 by %2</source>
+        <translation>Se solapa con %1 en %2</translation>
+    </message>
+    <message>
+        <source>Meets %1</source>
+        <translation>Sigue a %1</translation>
+    </message>
+    <message>
+        <source>Counts. First adopted %1</source>
+        <translation>Cuenta. Adoptada por primera vez %1</translation>
+    </message>
+    <message>
+        <source>Counts no more. Replaced %1</source>
+        <translation>Ya no cuenta. Reemplazada %1</translation>
+    </message>
+    <message>
+        <source>No helmet goes by it</source>
+        <translation>Ningún casco la sigue</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>helmets, those worn</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n casco</numerusform>
+            <numerusform>%n cascos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with athletes</source>
+        <translation>
+            <numerusform>%n con atletas</numerusform>
+            <numerusform>%n con atletas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Certified for</source>
+        <translation>Certificado por</translation>
+    </message>
+    <message>
+        <source>Age limit</source>
+        <translation>Límite de edad</translation>
+    </message>
+    <message>
+        <source>the maker states none</source>
+        <translation>el fabricante no indica ninguno</translation>
+    </message>
+    <message>
+        <source>Move of air that calls for a look</source>
+        <translation>Cambio del aire que pide un vistazo</translation>
+    </message>
+    <message>
+        <source>Loss in a week that is no leak</source>
+        <translation>Pérdida en una semana que no es fuga</translation>
     </message>
     <message>
         <source>Set in this order</source>
         <translation>Se pone en este orden</translation>
     </message>
     <message>
-        <source>, </source>
-        <comment>between ports</comment>
-        <translation>, </translation>
+        <source>Short name</source>
+        <translation>Nombre corto</translation>
     </message>
     <message>
-        <source>Adopted %1</source>
-        <translation>Adoptada %1</translation>
+        <source>If no: %1</source>
+        <translation>Si no: %1</translation>
     </message>
+    <message>
+        <source>Counts now</source>
+        <translation>Cuenta ahora</translation>
+    </message>
+    <message>
+        <source>Replaced %1</source>
+        <translation>Reemplazada %1</translation>
+    </message>
+    <message>
+        <source>Written to %1</source>
+        <translation>Escrito en %1</translation>
+    </message>
+    <message>
+        <source>Adopted</source>
+        <translation>Adoptada</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Puesta otra vez</translation>
+    </message>
+    <message>
+        <source>Changed</source>
+        <translation>Cambiada</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::SheetsModel</name>
     <message>
         <source>%1 is adopted already</source>
         <translation>%1 ya está adoptada</translation>
@@ -8873,6 +9940,63 @@
     <message>
         <source>%1 adopted</source>
         <translation>%1 adoptadas</translation>
+    </message>
+    <message numerus="yes">
+        <source> Changed %n time(s).</source>
+        <translation>
+            <numerusform> Cambió %n vez.</numerusform>
+            <numerusform> Cambió %n veces.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Sizes %1; %2</source>
+        <comment>names, where there is air</comment>
+        <translation>Tallas %1; %2</translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <comment>helmets, athletes</comment>
+        <translation>%1, %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n casco</numerusform>
+            <numerusform>%n cascos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n athlete(s)</source>
+        <translation>
+            <numerusform>%n atleta</numerusform>
+            <numerusform>%n atletas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Until %1; now %2</source>
+        <comment>a moment, the sheet that counts</comment>
+        <translation>Hasta %1; ahora %2</translation>
+    </message>
+    <message>
+        <source>%1#%2: %3</source>
+        <comment>file, path in it, what is wrong</comment>
+        <translation>%1#%2: %3</translation>
+    </message>
+    <message>
+        <source>This file is no whole model sheet. %1</source>
+        <translation>Este archivo no es una ficha de modelo entera. %1</translation>
+    </message>
+    <message>
+        <source>A half written sheet is here. Keep it or drop it first</source>
+        <translation>Hay una ficha a medio escribir. Guárdela o deséchela primero</translation>
+    </message>
+    <message>
+        <source>%1 counts from now on</source>
+        <translation>%1 cuenta desde ahora</translation>
+    </message>
+    <message>
+        <source>A helmet came in under this sheet already: it stays. Change it instead</source>
+        <translation>Ya llegó un casco con esta ficha: se queda. Mejor cámbiela</translation>
     </message>
 </context>
 <context>

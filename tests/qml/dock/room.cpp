@@ -15,9 +15,9 @@
 
 #include "core/air/gauge_packet.h"
 #include "core/book/acts.h"
-#include "platform/photos/photo_maker.h"
 #include "core/gear/sheet_draft.h"
 #include "core/season/board.h"
+#include "platform/photos/photo_maker.h"
 #include "platform/system/file_keys.h"
 #include "qml/models/sentences_gear.h"
 
