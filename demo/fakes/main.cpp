@@ -144,9 +144,10 @@ int main(int argc, char** argv) {
                                 QStringLiteral("percent"), QString::number(Look().textPercent));
   const QCommandLineOption language(QStringLiteral("language"), QCoreApplication::translate("demo", "Language of the pictures, en or es."),
                                     QStringLiteral("language"), Look().language);
-  const QCommandLineOption only(QStringLiteral("only"),
-                                QCoreApplication::translate("demo", "Only the pictures of people, gear, photos, dock, sheets, phone, or first."),
-                                QStringLiteral("part"));
+  const QCommandLineOption only(
+      QStringLiteral("only"),
+      QCoreApplication::translate("demo", "Only the pictures of people, gear, photos, dock, sheets, phone, or first."),
+      QStringLiteral("part"));
   parser.addOptions({only, gallery, book, size, theme, text, language});
   parser.process(application);
 
