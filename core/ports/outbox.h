@@ -15,10 +15,12 @@
 namespace snugline::ports {
 
 struct PaperPart {
-  enum class Kind : std::uint8_t { heading, text, key, row, line };
+  enum class Kind : std::uint8_t { heading, text, key, row, line, picture };
   Kind kind = Kind::text;
-  std::string text;    // of a row: what happened; of a key: its groups, set large; of a line: what is to be written on it
-  std::string margin;  // of a row: when and by whom
+  std::string text;       // of a row: what happened; of a key: its groups, set large; of a line: what is to be written on it;
+                          // of a picture: what it shows
+  std::string margin;     // of a row: when and by whom
+  std::string picture{};  // of a picture: a JPEG
 };
 struct Paper {
   std::string title, subtitle, foot;  // foot: on every page, beside its number

@@ -5,6 +5,7 @@
 
 #include <QBuffer>
 #include <QFontDatabase>
+#include <QImage>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QTextLayout>
@@ -18,7 +19,8 @@ constexpr int kDotsPerPoint = 10;
 constexpr double kDots = kDotsPerPoint;
 constexpr double kMargin = 54 * kDots, kGap = 8 * kDots;
 constexpr double kTitle = 22 * kDots, kHead = 14 * kDots, kBody = 10.5 * kDots, kSmall = 8.5 * kDots, kKey = 22 * kDots;
-constexpr double kMarginShare = 0.26;       // of a row, for when and by whom
+constexpr double kMarginShare = 0.26;  // of a row, for when and by whom
+constexpr double kPictureShare = 0.7, kPictureHigh = 230 * kDots;
 constexpr double kLineHeight = 22 * kDots;  // of a line to write on
 
 QString family() {
@@ -90,6 +92,11 @@ class Setter {
         m_y += kGap / 2;
         break;
       }
+      case Kind::picture:
+        putPicture(part.picture);
+        put(part.text, kSmall, false, 0, m_width);
+        m_y += kGap;
+        break;
       case Kind::line:
         need(kLineHeight + 2 * kSmall);
         m_y += kLineHeight;
@@ -100,6 +107,15 @@ class Setter {
     }
   }
 
+  // As large as its place allows; one that cannot be read leaves its words only.
+  void putPicture(const std::string& jpeg) {
+    const QImage image = QImage::fromData(QByteArray::fromStdString(jpeg), "jpeg");
+    if (image.isNull()) return;
+    const QSizeF size = QSizeF(image.size()).scaled(m_width * kPictureShare, kPictureHigh, Qt::KeepAspectRatio);
+    need(size.height() + 2 * kSmall);
+    m_painter.drawImage(QRectF(QPointF(kMargin, m_y), size), image);
+    m_y += size.height() + 2 * kDots;
+  }
   void need(double height) {
     if (m_y + height > m_bottom) turnPage();
   }

@@ -13,6 +13,7 @@ FocusScope {
     property SeasonModel season: null
     property PhonesModel phones: null
     property PhotoModel photos: null
+    property UnitCard unitCard: null
     property GaugeModel gauge: null       // none in a program without Bluetooth
 
     property WarningModel warning: null
@@ -129,6 +130,7 @@ FocusScope {
             onOpenAthlete: id => book.leaveFor(id)
             onChooseAthlete: book.push("pair", {})
             photos: book.photos
+            card: book.unitCard
             onAddPhoto: hold => {
                 book.photos.begin(book.units.page.unitId, hold)
                 book.push("photo", {})

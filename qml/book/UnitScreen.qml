@@ -12,6 +12,7 @@ PageFrame {
 
     required property UnitPage unit
     property PhotoModel photos: null
+    property UnitCard card: null
     property string touched: ""           // the point that was touched on the drawing
     readonly property var touchedPoint: page.unit.points.find(p => p.code === page.touched)
 
@@ -99,6 +100,16 @@ PageFrame {
         }
     }
     UnitMoves { objectName: "moveCard"; Layout.fillWidth: true; unit: page.unit }
+    BigButton {
+        objectName: "printCard"
+        Layout.fillWidth: true
+        visible: page.card !== null
+        text: qsTr("Print its card")
+        detail: qsTr("With its photos, without names of athletes")
+        onClicked: page.card.print(page.unit.unitId)
+    }
+    Notice { objectName: "cardRefusal"; Layout.fillWidth: true; kind: "stop"; text: page.card?.unitId === page.unit.unitId ? page.card.refusal : "" }
+    Notice { objectName: "cardPlace"; Layout.fillWidth: true; kind: "good"; text: page.card?.unitId === page.unit.unitId && page.card.place.length > 0 ? qsTr("The card is kept as a file.") : ""; place: page.card?.place ?? "" }
     Words { Layout.fillWidth: true; Layout.topMargin: Theme.grid; text: qsTr("History"); size: "head" }
     Repeater {
         model: page.unit.history

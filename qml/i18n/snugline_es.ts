@@ -4136,6 +4136,45 @@
         <source>A record of equipment: what was seen, when and by whom. It says nothing about whether a person may play.</source>
         <translation>Un registro de equipo: qué se vio, cuándo y por quién. No dice nada sobre si una persona puede jugar.</translation>
     </message>
+    <message>
+        <source>Card of one helmet</source>
+        <translation>Ficha de un casco</translation>
+    </message>
+    <message>
+        <source>%1. Printed on %2.</source>
+        <comment>team, date</comment>
+        <translation>%1. Impreso el %2.</translation>
+    </message>
+    <message>
+        <source>Snugline: card of helmet %1</source>
+        <translation>Snugline: ficha del casco %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a serial, its model and size</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>A record of equipment: what was seen, when and by whom. No athlete is named on it.</source>
+        <translation>Un registro de equipo: qué se vio, cuándo y por quién. No nombra a ningún atleta.</translation>
+    </message>
+    <message>
+        <source>On hold</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>%1. Taken %2</source>
+        <comment>what a photo shows, when</comment>
+        <translation>%1. Tomada %2</translation>
+    </message>
+    <message>
+        <source>%1. Its file is missing or was altered, so it is not shown</source>
+        <translation>%1. Su archivo falta o fue alterado, así que no se muestra</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Lo que se hizo</translation>
+    </message>
 </context>
 <context>
     <name>PartWords</name>
@@ -7922,6 +7961,18 @@
     <message>
         <source>History</source>
         <translation>Historial</translation>
+    </message>
+    <message>
+        <source>Print its card</source>
+        <translation>Imprimir su ficha</translation>
+    </message>
+    <message>
+        <source>With its photos, without names of athletes</source>
+        <translation>Con sus fotos, sin nombres de atletas</translation>
+    </message>
+    <message>
+        <source>The card is kept as a file.</source>
+        <translation>La ficha queda guardada como archivo.</translation>
     </message>
 </context>
 <context>

@@ -35,6 +35,7 @@ Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge>
   m_phone = new PhoneModel(phones.file, desk, choices, this);
   m_photos = new PhotoModel(std::move(photos), desk, choices, this);
   m_units->sheets()->useOutbox(edges.outbox);
+  m_unitCard = new UnitCard(desk, edges.outbox, this);
   m_lock = new LockModel(desk, choices, std::move(edges), this);
   m_recovery = new RecoveryModel(desk, m_lock, this);
   m_warning = new WarningModel(desk, choices, m_lock, this);

@@ -32,6 +32,7 @@
 #include "season_model.h"
 #include "settings_model.h"
 #include "swap_model.h"
+#include "unit_card.h"
 #include "units_model.h"
 #include "unwell_model.h"
 #include "warning_model.h"
@@ -68,6 +69,7 @@ class Shell : public QObject {
   Q_PROPERTY(snugline::models::PhonesModel* phones MEMBER m_phones CONSTANT)
   Q_PROPERTY(snugline::models::PhoneModel* phone MEMBER m_phone CONSTANT)
   Q_PROPERTY(snugline::models::PhotoModel* photos MEMBER m_photos CONSTANT)
+  Q_PROPERTY(snugline::models::UnitCard* unitCard MEMBER m_unitCard CONSTANT)
   Q_PROPERTY(snugline::models::LockModel* lock MEMBER m_lock CONSTANT)
   Q_PROPERTY(snugline::models::RecoveryModel* recovery MEMBER m_recovery CONSTANT)
   Q_PROPERTY(snugline::models::WarningModel* warning MEMBER m_warning CONSTANT)
@@ -138,6 +140,7 @@ class Shell : public QObject {
   PhonesModel* m_phones;
   PhoneModel* m_phone;
   PhotoModel* m_photos;
+  UnitCard* m_unitCard;
   LockModel* m_lock;
   RecoveryModel* m_recovery;
   WarningModel* m_warning;

@@ -93,6 +93,6 @@ TestCase {
     Room { id: theRoom }
     Component {
         id: bookScreen
-        BookScreen { width: 834; height: 1194; roster: theRoom.roster; units: theRoom.units; settings: theRoom.settings; photos: theRoom.photos }
+        BookScreen { width: 834; height: 1194; roster: theRoom.roster; units: theRoom.units; settings: theRoom.settings; photos: theRoom.photos; unitCard: theRoom.unitCard }
     }
 }

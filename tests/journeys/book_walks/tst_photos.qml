@@ -153,6 +153,27 @@ BookWalk {
         compare(room.verified(), "altered H-0231")
     }
 
+    function test_the_card_of_a_helmet_holds_its_photo_and_names_no_athlete(): void {
+        room.addAthlete("57", "Okafor", "Dele")
+        room.addUnit("H-0231", "L", 2025)
+        room.pair("H-0231", "57")
+        screen.showUnit(room.unitId("H-0231"))
+        touch("addPhoto")
+        chooseFile(room.writeCameraPicture("camera.jpg", 400, 300))
+        tryVerify(() => room.photos.isPicked)
+        touch("shell")
+        touch("keep")
+        tryVerify(() => room.units.page.photos.length === 1)
+        touch("printCard")
+        tryVerify(() => item("cardPlace") !== null && item("cardPlace").visible)
+        verify(room.printed().some(p => p.startsWith("picture: Shell")))
+        verify(room.printed().some(p => p.indexOf("H-0231") > 0))
+        verify(!room.printed().some(p => p.indexOf("Okafor") >= 0))
+        room.spoil(room.photoFiles()[0])
+        touch("printCard")
+        tryVerify(() => room.printed().some(p => p.startsWith("words: Shell") && p.indexOf("altered") > 0))
+    }
+
     function test_a_removed_photo_is_gone_from_the_disk_and_the_history_says_so(): void {
         hold()
         keepOne()

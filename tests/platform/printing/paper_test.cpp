@@ -2,9 +2,11 @@
 // Papers set as PDF, and files for people in one folder.
 #include SNUGLINE_CATCH_HEADER
 
+#include <QBuffer>
 #include <QDir>
 #include <QFile>
 #include <QGuiApplication>
+#include <QImage>
 #include <QTemporaryDir>
 
 #include "platform/printing/folder_outbox.h"
@@ -59,6 +61,26 @@ TEST_CASE("Emoji, right-to-left text and lines to write on are set") {
   paper.parts.push_back({ports::PaperPart::Kind::line, "Initials", {}});
   paper.parts.push_back({ports::PaperPart::Kind::key, "48021 73014", {}});
   CHECK(pagesOf(paper) == 1);
+}
+
+TEST_CASE("A picture is set with its words, over as many pages as it takes, and one that cannot be read leaves its words") {
+  needApplication();
+  QImage image(1600, 1200, QImage::Format_RGB32);
+  image.fill(Qt::darkCyan);
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  REQUIRE(image.save(&buffer, "JPEG"));
+  ports::Paper paper = paperOf("Shell: crack");
+  paper.parts.push_back({ports::PaperPart::Kind::picture, "Shell", {}, bytes.toStdString()});
+  CHECK(pagesOf(paper) == 1);
+  CHECK(setPaper(paper).find("/Subtype /Image") != std::string::npos);
+  for (int i = 0; i < 5; ++i) paper.parts.push_back(paper.parts.back());
+  CHECK(pagesOf(paper) == 3);
+  ports::Paper spoilt = paperOf("Shell: crack");
+  spoilt.parts.push_back({ports::PaperPart::Kind::picture, "Shell", {}, "not a picture"});
+  CHECK(pagesOf(spoilt) == 1);
+  CHECK(setPaper(spoilt).find("/Subtype /Image") == std::string::npos);
 }
 
 TEST_CASE("A file never takes another's place, and only its user may read it") {

@@ -111,6 +111,7 @@ void Room::close() {
   m_settings.reset();
   m_gauge.reset();
   m_port = nullptr;
+  m_unitCard.reset();
   m_photos.reset();
   m_photoCamera = nullptr;
   m_scanner.reset();
@@ -146,6 +147,7 @@ bool Room::open() {
   m_photoCamera = photoCamera.get();
   m_photos = std::make_unique<models::PhotoModel>(models::PhotoEdges{std::move(photoCamera), std::make_unique<photos::PlainPhotoMaker>()},
                                                   m_desk.get(), m_choices.get());
+  m_unitCard = std::make_unique<models::UnitCard>(m_desk.get(), m_outbox);
   bool isFailed = false;
   connect(m_desk.get(), &models::Desk::failed, this, [&](const Error& error) {
     isFailed = true;

@@ -20,6 +20,7 @@
 #include "qml/models/roster_model.h"
 #include "qml/models/scan_model.h"
 #include "qml/models/settings_model.h"
+#include "qml/models/unit_card.h"
 #include "qml/models/units_model.h"
 
 namespace snugline::tests {
@@ -32,6 +33,7 @@ class Room : public QObject {
   Q_PROPERTY(snugline::models::SettingsModel* settings READ settings NOTIFY opened)
   Q_PROPERTY(snugline::models::GaugeModel* gauge READ gauge NOTIFY opened)  // two gauges lie in the room
   Q_PROPERTY(snugline::models::ScanModel* scanner READ scanner NOTIFY opened)
+  Q_PROPERTY(snugline::models::UnitCard* unitCard READ unitCard NOTIFY opened)
   Q_PROPERTY(snugline::models::PhotoModel* photos READ photos NOTIFY opened)  // a camera for pictures stands in the room
 
  public:
@@ -43,6 +45,7 @@ class Room : public QObject {
   [[nodiscard]] models::RosterModel* roster() const { return m_roster.get(); }
   [[nodiscard]] models::SettingsModel* settings() const { return m_settings.get(); }
   [[nodiscard]] models::GaugeModel* gauge() const { return m_gauge.get(); }
+  [[nodiscard]] models::UnitCard* unitCard() const { return m_unitCard.get(); }
   [[nodiscard]] models::PhotoModel* photos() const { return m_photos.get(); }
   [[nodiscard]] models::ScanModel* scanner() const { return m_scanner.get(); }
 
@@ -101,6 +104,7 @@ class Room : public QObject {
   Q_INVOKABLE QSize plainSize(const QString& file) const;  // of a stored picture, none where it holds anything but a picture
   Q_INVOKABLE void spoil(const QString& file);             // its last byte but two
   Q_INVOKABLE void showHelmet();                           // before the camera for pictures
+  Q_INVOKABLE QStringList printed() const;                 // the parts of the last card, "picture: Shell", "row: ..."
   Q_INVOKABLE QString verified();                          // the closed Book: "ok, 1 photos" or "missing HC-1 ..."
   Q_INVOKABLE qint64 memoryKib() const;                    // in use, as the C library counts it
 
@@ -127,6 +131,8 @@ class Room : public QObject {
   std::unique_ptr<models::ScanModel> m_scanner;
   ports::MemoryPhotoCamera* m_photoCamera = nullptr;  // of m_photos
   std::unique_ptr<models::PhotoModel> m_photos;
+  std::shared_ptr<ports::MemoryOutbox> m_outbox = std::make_shared<ports::MemoryOutbox>();
+  std::unique_ptr<models::UnitCard> m_unitCard;
   ports::MemoryGauge* m_port = nullptr;  // of m_gauge
   std::unique_ptr<models::GaugeModel> m_gauge;
   std::int64_t m_gaugeMs = 0;

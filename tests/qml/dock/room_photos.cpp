@@ -75,6 +75,16 @@ void Room::showHelmet() {
   m_photoCamera->show(seen);
 }
 
+QStringList Room::printed() const {
+  QStringList parts;
+  if (m_outbox->papers.empty()) return parts;
+  for (const ports::PaperPart& part : m_outbox->papers.rbegin()->second.parts) {
+    const bool isPicture = part.kind == ports::PaperPart::Kind::picture && !part.picture.empty();
+    parts << (isPicture ? QStringLiteral("picture: ") : QStringLiteral("words: ")) + models::text(part.text);
+  }
+  return parts;
+}
+
 QString Room::verified() {
   platform::FileKeys keys(models::utf8(inFolder(QStringLiteral("keys"))));
   const std::unique_ptr<ports::Clock> clock = std::make_unique<ports::MemoryClock>(*m_now);
