@@ -6,7 +6,7 @@ packages_build=(
   g++ cmake ninja-build pkg-config ccache git ca-certificates
   libsodium-dev libsqlite3-dev libzstd-dev libcsv-dev libcli11-dev libexpected-dev rapidjson-dev liblemon-dev libzxing-dev
   qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
-  qt6-connectivity-dev libqt6bluetooth6
+  qt6-connectivity-dev libqt6bluetooth6 libqt6nfc6
   libzxing-dev qt6-multimedia-dev
   libgl1-mesa-dev libxkbcommon-dev
   qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qtquick qml6-module-qtquick-controls
@@ -16,7 +16,7 @@ packages_build=(
 packages_tests=(
   catch2 librapidcheck-dev libbenchmark-dev qml6-module-qttest
   clang-14 clang-format-14 clang-tidy-14
-  python3 python3-scipy r-base-core r-cran-mice units zint python3-zxing-cpp python3-pil sqlite3 xvfb util-linux dbus
+  python3 python3-scipy r-base-core r-cran-mice units zint python3-zxing-cpp python3-pil sqlite3 xvfb util-linux dbus poppler-utils
 )
 
 # install_missing PACKAGE...

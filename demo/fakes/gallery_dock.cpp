@@ -3,6 +3,7 @@
 #include "demo/fakes/gallery_walk.h"
 #include "platform/app/composition.h"
 #include "qml/models/dock_model.h"
+#include "qml/models/scan_model.h"
 #include "qml/models/shell.h"
 
 namespace snugline::demo {
@@ -16,6 +17,10 @@ void Gallery::dockScreens() {
   const auto settled = [&] { until([&dock] { return !dock.isBusy(); }, "the Dock"); };
   go("dock");
   shoot(QStringLiteral("dock"));
+  models::NfcModel& nfc = *m_composition.shell().scan()->nfc();
+  nfc.start();
+  shoot(QStringLiteral("dock-nfc"));
+  nfc.stop();
   dock.scan(QStringLiteral("]d2010950110153000"));
   shoot(QStringLiteral("dock-wrong-tag"));
   const auto& views = m_composition.desk().views();

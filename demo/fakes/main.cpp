@@ -12,6 +12,7 @@
 #include <QTemporaryDir>
 
 #include "core/ports/memory_gauge.h"
+#include "core/ports/memory_nfc.h"
 #include "core/ports/memory_photos.h"
 #include "demo/fakes/demo_clock.h"
 #include "demo/fakes/gallery.h"
@@ -71,7 +72,9 @@ class DemoApp {
                      isClockStill ? std::shared_ptr<ports::Outbox>(std::make_shared<ports::MemoryOutbox>())
                                   : std::make_shared<platform::FolderOutbox>(folder.filePath(QStringLiteral("papers"))),
                      [] { return std::make_unique<ports::MemoryPhotoCamera>(ports::CameraState::seeing, demo::paintedHelmet()); },
-                     [] { return std::make_unique<photos::PlainPhotoMaker>(); }};
+                     [] { return std::make_unique<photos::PlainPhotoMaker>(); },
+                     // For the pictures a device that reads NFC tags; for people what there is on most desks.
+                     [isClockStill] { return std::make_unique<ports::MemoryNfc>(isClockStill); }};
     m_composition = std::make_unique<app::Composition>(std::move(edges), places);
     m_composition->load();
     if (m_composition->view().rootObject() == nullptr) {

@@ -35,6 +35,7 @@ struct Edges {
   std::shared_ptr<ports::Outbox> outbox = nullptr;                            // none: what is printed stays in memory
   std::function<std::unique_ptr<ports::PhotoCamera>()> makePhotoCamera = {};  // nothing: photos are chosen as files
   std::function<std::unique_ptr<ports::PhotoMaker>()> makePhotoMaker = {};    // nothing: no photos are taken
+  std::function<std::unique_ptr<ports::NfcReader>()> makeNfc = {};            // nothing: no NFC in this program
 };
 struct Places {
   QString book;     // made when missing

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: a camera and a sheet of labels whose libraries are loaded when they are first asked for, so that a start does not pay for Qt
-// Multimedia and zxing-cpp and a machine without them runs the rest. Errors: notFound where the module is not there or does not load.
-// Thread: as tag_port.h.
+// Purpose: a camera, an NFC reader and a sheet of labels whose libraries are loaded when they are first asked for, so that a start does not
+// pay for Qt Multimedia, Qt Nfc and zxing-cpp and a machine without them runs the rest. Errors: notFound where the module is not there or
+// does not load. Thread: as tag_port.h.
 #pragma once
 
 #include <memory>
@@ -19,6 +19,21 @@ class LazyCamera final : public ports::TagCamera {
  private:
   ports::CameraListener m_listener;
   std::unique_ptr<ports::TagCamera> m_camera;
+};
+
+// Without its module there is no reader.
+class LazyNfc final : public ports::NfcReader {
+ public:
+  [[nodiscard]] bool isThere() override;
+  void listen(ports::NfcListener listener) override;
+  [[nodiscard]] Result<void> start() override;
+  void stop() override;
+
+ private:
+  Result<void> load();
+
+  ports::NfcListener m_listener;
+  std::unique_ptr<ports::NfcReader> m_reader;
 };
 
 class LazyLabelSheets final : public ports::LabelSheets {

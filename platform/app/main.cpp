@@ -31,7 +31,8 @@ snugline::app::Edges realEdges() {
           std::make_shared<snugline::platform::FolderOutbox>(
               QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).filePath(QStringLiteral("Snugline"))),
           [] { return std::make_unique<snugline::app::LazyPhotoCamera>(); },
-          [] { return std::make_unique<snugline::photos::PlainPhotoMaker>(); }};
+          [] { return std::make_unique<snugline::photos::PlainPhotoMaker>(); },
+          [] { return std::make_unique<snugline::app::LazyNfc>(); }};
 }
 
 QString dataFile(const QString& name) {

@@ -70,10 +70,18 @@ PageFrame {
         visible: active
         sourceComponent: DockCamera { scan: page.scan; brief: page.isOnTable || page.model.asked.length > 0 }
     }
+    Loader {
+        Layout.fillWidth: true
+        active: page.scan !== null && page.scan.nfc.hasReader
+        visible: active
+        sourceComponent: DockNfc { nfc: page.scan.nfc; brief: page.isOnTable || page.model.asked.length > 0 }
+    }
     Words {
         Layout.fillWidth: true
+        objectName: "intro"
         visible: !page.isOnTable && page.model.refusal.length === 0 && page.model.count === 0 && page.model.asked.length === 0
         text: qsTr("A hand scanner types for you. A known unit shows what is due on it; a new one is taken in.")
+            + (page.scan !== null && !page.scan.nfc.hasReader ? " " + qsTr("This device does not read NFC tags.") : "")
         tone: "quiet"
     }
     DockUnit {

@@ -1006,6 +1006,17 @@
     </message>
 </context>
 <context>
+    <name>DockNfc</name>
+    <message>
+        <source>Scan by NFC</source>
+        <translation>Escanear por NFC</translation>
+    </message>
+    <message>
+        <source>NFC off</source>
+        <translation>Apagar NFC</translation>
+    </message>
+</context>
+<context>
     <name>DockPoints</name>
     <message>
         <source>All seven sound</source>
@@ -1085,6 +1096,10 @@
     <message>
         <source>Add a photo of %1</source>
         <translation>Agregar una foto de %1</translation>
+    </message>
+    <message>
+        <source>This device does not read NFC tags.</source>
+        <translation>Este dispositivo no lee placas NFC.</translation>
     </message>
 </context>
 <context>
@@ -5264,7 +5279,7 @@
     <message>
         <source>Now: %1.</source>
         <comment>what was found</comment>
-        <translation>Ahora: %1.</translation>
+        <translation>Ahora, %1.</translation>
     </message>
     <message>
         <source>Seen %1.</source>
@@ -5274,12 +5289,12 @@
     <message>
         <source>Seen %1: %2, nothing to change.</source>
         <comment>day, what was found</comment>
-        <translation>Visto %1: %2, nada que cambiar.</translation>
+        <translation>Visto %1; %2; nada que cambiar.</translation>
     </message>
     <message>
         <source>Seen %1: %2.</source>
         <comment>day, what was found</comment>
-        <translation>Visto %1: %2.</translation>
+        <translation>Visto %1; %2.</translation>
     </message>
     <message>
         <source>You have another helmet since.</source>
@@ -9089,6 +9104,61 @@
     <message>
         <source>Set aside: %1, %2</source>
         <translation>Apartado: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::NfcModel</name>
+    <message>
+        <source>NFC is turned off on this device. Turn it on in its settings, or scan the tag another way.</source>
+        <translation>El NFC de este dispositivo está apagado. Enciéndalo en los ajustes, o escanee la placa de otra manera.</translation>
+    </message>
+    <message>
+        <source>The NFC reader stopped. Turn it off and on again, or scan the tag another way.</source>
+        <translation>El lector NFC se detuvo. Apáguelo y enciéndalo otra vez, o escanee la placa de otra manera.</translation>
+    </message>
+    <message>
+        <source>This NFC tag was never written. Type the serial from the plate.</source>
+        <translation>Esta placa NFC nunca se grabó. Escriba la serie que lleva el casco.</translation>
+    </message>
+    <message>
+        <source>The tag went away before it was read. Hold it still for a second.</source>
+        <translation>La placa se apartó antes de leerse. Manténgala quieta un segundo.</translation>
+    </message>
+    <message>
+        <source>This NFC tag does not answer. Hold it still once more, or type the serial from the plate.</source>
+        <translation>Esta placa NFC no responde. Manténgala quieta otra vez, o escriba la serie que lleva el casco.</translation>
+    </message>
+    <message>
+        <source>Hold this device to the tag.</source>
+        <translation>Acerque este dispositivo a la placa.</translation>
+    </message>
+    <message>
+        <source>This NFC tag is empty. Type the serial from the plate.</source>
+        <translation>Esta placa NFC está vacía. Escriba la serie que lleva el casco.</translation>
+    </message>
+    <message>
+        <source>This NFC tag holds an advertisement (a smart poster) and no serial. Type the serial from the plate.</source>
+        <translation>Esta placa NFC lleva un anuncio (smart poster) y ninguna serie. Escriba la serie que lleva el casco.</translation>
+    </message>
+    <message>
+        <source>This NFC tag holds something else than a serial. Type the serial from the plate.</source>
+        <translation>Esta placa NFC lleva otra cosa que una serie. Escriba la serie que lleva el casco.</translation>
+    </message>
+    <message>
+        <source>The words on this NFC tag are damaged: they are no text. Type the serial from the plate.</source>
+        <translation>Las palabras de esta placa NFC están dañadas: no son texto. Escriba la serie que lleva el casco.</translation>
+    </message>
+    <message>
+        <source>The words on this NFC tag are cut short. Type the serial from the plate.</source>
+        <translation>Las palabras de esta placa NFC están cortadas. Escriba la serie que lleva el casco.</translation>
+    </message>
+    <message>
+        <source>The words on this NFC tag are too long for a serial. Type the serial from the plate.</source>
+        <translation>Las palabras de esta placa NFC son demasiado largas para una serie. Escriba la serie que lleva el casco.</translation>
+    </message>
+    <message>
+        <source>Refused: %1</source>
+        <translation>Rechazado: %1</translation>
     </message>
 </context>
 <context>

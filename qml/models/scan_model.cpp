@@ -21,7 +21,12 @@ constexpr int kLabelsMost = 960;  // ours: forty pages
 }  // namespace
 
 ScanModel::ScanModel(TagEdges edges, Desk* desk, Choices* choices, QObject* parent)
-    : QObject(parent), m_edges(std::move(edges)), m_desk(desk), m_choices(choices) {
+    : QObject(parent),
+      m_edges(std::move(edges)),
+      m_desk(desk),
+      m_choices(choices),
+      m_nfc(new NfcModel(std::move(m_edges.nfc), desk, this)) {
+  connect(m_nfc, &NfcModel::read, this, &ScanModel::read);
   m_sheetFolder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
   connect(desk, &Desk::opened, this, &ScanModel::changed);
   if (!m_edges.camera) return;

@@ -14,15 +14,17 @@
 #include "core/gear/tag_gate.h"
 #include "core/ports/tag_port.h"
 #include "desk.h"
+#include "nfc_model.h"
 
 namespace snugline::models {
 
 class Choices;
 
-// Either may be null: then there is none in this program.
+// Any may be null: then there is none in this program.
 struct TagEdges {
   std::unique_ptr<ports::TagCamera> camera{};
   std::unique_ptr<ports::LabelSheets> sheets{};
+  std::unique_ptr<ports::NfcReader> nfc{};
 };
 
 class ScanModel : public QObject {
@@ -34,6 +36,7 @@ class ScanModel : public QObject {
   Q_PROPERTY(bool isSeeing READ isSeeing NOTIFY changed)    // pictures come
   Q_PROPERTY(QString words READ words NOTIFY changed)       // one sentence: what to do, or why it sees nothing
   Q_PROPERTY(bool isTrouble READ isTrouble NOTIFY changed)  // the sentence is about something that does not work
+  Q_PROPERTY(snugline::models::NfcModel* nfc READ nfc CONSTANT)
   Q_PROPERTY(bool hasSheets READ hasSheets CONSTANT)
   Q_PROPERTY(QString nextSerial READ nextSerial NOTIFY changed)  // the first of the next sheet
   Q_PROPERTY(QString sheetWords READ sheetWords NOTIFY changed)  // where the last sheet lies, or why there is none
@@ -53,6 +56,7 @@ class ScanModel : public QObject {
   [[nodiscard]] QString words() const;
   [[nodiscard]] bool isTrouble() const;
   [[nodiscard]] const QImage& picture() const { return m_picture; }  // small and grey; for TagPicture
+  [[nodiscard]] NfcModel* nfc() const { return m_nfc; }
   [[nodiscard]] bool hasSheets() const { return m_edges.sheets != nullptr; }
   [[nodiscard]] QString nextSerial() const;
   [[nodiscard]] QString sheetWords() const { return m_sheetWords; }
@@ -62,7 +66,7 @@ class ScanModel : public QObject {
  signals:
   void changed();
   void pictureChanged();
-  void read(const QString& text);  // a tag, once
+  void read(const QString& text);  // a tag, once, from the camera or by NFC
 
  private:
   void show(const ports::SeenPicture& picture);
@@ -71,6 +75,7 @@ class ScanModel : public QObject {
   TagEdges m_edges;
   Desk* m_desk;
   Choices* m_choices;
+  NfcModel* m_nfc;
   gear::TagGate m_gate;
   QImage m_picture;
   ports::CameraState m_state = ports::CameraState::off;

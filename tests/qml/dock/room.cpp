@@ -20,6 +20,7 @@
 #include "platform/photos/photo_maker.h"
 #include "platform/system/file_keys.h"
 #include "qml/models/sentences_gear.h"
+#include "room_frames.h"
 
 namespace snugline::tests {
 
@@ -117,6 +118,7 @@ void Room::close() {
   m_scanner.reset();
   m_camera = nullptr;
   m_sheets = nullptr;
+  m_nfc = nullptr;
   m_desk.reset();
   m_choices.reset();
 }
@@ -136,11 +138,13 @@ bool Room::open() {
   m_port->offer({"two", "Kit gauge", -66, false, true}, "0077");
   m_gauge = std::make_unique<models::GaugeModel>(std::move(port), m_desk.get(), m_choices.get());
   m_units->air()->useGauge(m_gauge.get());
-  auto camera = std::make_unique<ports::MemoryCamera>();
+  auto camera = makeCamera();
   auto sheets = std::make_unique<ports::MemoryLabelSheets>();
-  m_camera = camera.get();
   m_sheets = sheets.get();
-  m_scanner = std::make_unique<models::ScanModel>(models::TagEdges{std::move(camera), std::move(sheets)}, m_desk.get(), m_choices.get());
+  auto nfc = std::make_unique<ports::MemoryNfc>(m_isNfcThere);
+  m_nfc = nfc.get();
+  m_scanner = std::make_unique<models::ScanModel>(models::TagEdges{std::move(camera), std::move(sheets), std::move(nfc)}, m_desk.get(),
+                                                  m_choices.get());
   m_scanner->setSheetFolder(inFolder({}));
   connect(m_scanner.get(), &models::ScanModel::read, m_dock.get(), &models::DockModel::scan);
   auto photoCamera = std::make_unique<ports::MemoryPhotoCamera>();

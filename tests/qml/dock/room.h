@@ -11,6 +11,7 @@
 
 #include "core/ports/memory_camera.h"
 #include "core/ports/memory_gauge.h"
+#include "core/ports/memory_nfc.h"
 #include "core/ports/memory_photos.h"
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
@@ -24,6 +25,8 @@
 #include "qml/models/units_model.h"
 
 namespace snugline::tests {
+
+class PlayedCamera;
 
 class Room : public QObject {
   Q_OBJECT
@@ -95,6 +98,17 @@ class Room : public QObject {
   Q_INVOKABLE void showDamagedTag();
   Q_INVOKABLE void cameraIs(const QString& state);  // "none", "forbidden", "busy", "failed", "seeing"
   Q_INVOKABLE void showPicture();
+  Q_INVOKABLE void haveNfc(bool isThere) { m_isNfcThere = isThere; }  // from the next begin() or reopen() on
+  // A tag held to the device: "text", "address" (after https://), "utf16", "poster", "picture", "latin", "cut", "long" or "nothing".
+  Q_INVOKABLE void holdTag(const QString& kind, const QString& words = {});
+  Q_INVOKABLE void holdTags(const QStringList& kindsAndWords);  // records of one tag: kind, words, kind, words
+  Q_INVOKABLE void holdBadTag(const QString& why);              // "unformatted", "gone", "unreadable"
+  Q_INVOKABLE void nfcIs(const QString& state);                 // "waiting", "off", "failed"
+  // From the next begin() on the camera is the app's own eye over frames; false where the app is built without one.
+  Q_INVOKABLE bool haveFrames(bool isWanted);
+  // A frame with a label as a driver hands it over; format "NV12", "YUYV", "YUV420P", "BGRA8888".
+  Q_INVOKABLE void pushFrame(const QString& serial, const QString& format, int quarterTurns = 0);
+  Q_INVOKABLE void endFrames();  // as when the camera is unplugged
   Q_INVOKABLE void passMs(int ms);
   Q_INVOKABLE QStringList printedSerials() const;
   // room_photos.cpp. A JPEG as a camera writes it: turned a quarter (Exif orientation 6), with place and maker in it. Its path.
@@ -112,6 +126,7 @@ class Room : public QObject {
   void opened();
 
  private:
+  std::unique_ptr<ports::TagCamera> makeCamera();
   bool open();
   bool run(models::Desk::Job job);
   [[nodiscard]] const season::UnitRecord* unit(const QString& serial) const;
@@ -128,6 +143,10 @@ class Room : public QObject {
   std::unique_ptr<models::SettingsModel> m_settings;
   ports::MemoryCamera* m_camera = nullptr;  // of m_scanner
   ports::MemoryLabelSheets* m_sheets = nullptr;
+  ports::MemoryNfc* m_nfc = nullptr;
+  bool m_isNfcThere = true;
+  bool m_areFramesWanted = false;
+  std::unique_ptr<PlayedCamera> m_frames;
   std::unique_ptr<models::ScanModel> m_scanner;
   ports::MemoryPhotoCamera* m_photoCamera = nullptr;  // of m_photos
   std::unique_ptr<models::PhotoModel> m_photos;

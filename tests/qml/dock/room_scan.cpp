@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The camera and the printer of the room, played by hand.
+// The camera, the NFC reader and the printer of the room, played by hand.
 #include <malloc.h>
 
 #include "room.h"
@@ -32,6 +32,65 @@ void Room::showPicture() {
     }
   }
   m_camera->show(picture);
+}
+
+namespace {
+// As the standards of the NFC Forum lay the bytes out (core/gear/ndef.h).
+ports::NfcRecord recordOf(const QString& kind, const QString& words) {
+  constexpr std::uint8_t kWellKnown = 1, kMedia = 2;
+  const std::string text = words.toStdString();
+  if (kind == QLatin1String("text"))
+    return {kWellKnown, "T",
+            "\x02"
+            "en" +
+                text};
+  if (kind == QLatin1String("latin"))
+    return {kWellKnown, "T",
+            "\x02"
+            "en" +
+                words.toLatin1().toStdString()};
+  if (kind == QLatin1String("address")) return {kWellKnown, "U", "\x04" + text};
+  if (kind == QLatin1String("poster")) return {kWellKnown, "Sp", "\xd1\x01\x01U" + text};
+  if (kind == QLatin1String("cut")) return {kWellKnown, "T", "\x3f" + text};
+  if (kind == QLatin1String("long"))
+    return {kWellKnown, "T",
+            "\x02"
+            "en" +
+                std::string(5000, 'x')};
+  if (kind == QLatin1String("utf16")) {
+    std::string wide =
+        "\x82"
+        "en";
+    for (const QChar letter : words) {
+      wide += static_cast<char>(letter.row());
+      wide += static_cast<char>(letter.cell());
+    }
+    return {kWellKnown, "T", wide};
+  }
+  return {kMedia, "image/png", text};
+}
+}  // namespace
+
+void Room::holdTag(const QString& kind, const QString& words) {
+  m_nfc->hold(kind == QLatin1String("nothing") ? std::vector<ports::NfcRecord>() : std::vector{recordOf(kind, words)});
+}
+
+void Room::holdTags(const QStringList& kindsAndWords) {
+  std::vector<ports::NfcRecord> records;
+  for (qsizetype i = 0; i + 1 < kindsAndWords.size(); i += 2) records.push_back(recordOf(kindsAndWords[i], kindsAndWords[i + 1]));
+  m_nfc->hold(records);
+}
+
+void Room::holdBadTag(const QString& why) {
+  m_nfc->hold(why == QLatin1String("unformatted") ? ports::NfcMiss::unformatted
+              : why == QLatin1String("gone")      ? ports::NfcMiss::goneTooSoon
+                                                  : ports::NfcMiss::unreadable);
+}
+
+void Room::nfcIs(const QString& state) {
+  m_nfc->say(state == QLatin1String("off")      ? ports::NfcState::switchedOff
+             : state == QLatin1String("failed") ? ports::NfcState::failed
+                                                : ports::NfcState::waiting);
 }
 
 void Room::passMs(int ms) { m_now->ms += ms; }
