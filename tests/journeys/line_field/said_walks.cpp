@@ -81,6 +81,28 @@ TEST_CASE("What was said is the first question of a look, likely advice beside i
   CHECK(field.shows("Seen today: less air in the left jaw pad. Now: jaw snug."));
 }
 
+TEST_CASE("What came of an athlete's word is told in Spanish where the athlete speaks it, and the staff's screens stay as they were") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(openSay(field));
+  REQUIRE(field.touch("say-language"));
+  REQUIRE(report(field, "88", "jaw-left", "tight"));
+  REQUIRE(backToStaff(field));
+  REQUIRE(field.touch("door-line"));
+  CHECK(field.shows("Says: jaw tight on the left"));
+  REQUIRE(field.touch("act-88"));
+  REQUIRE(field.touch("over"));
+  REQUIRE(field.touch("left"));
+  REQUIRE(field.touch("pumps-2"));
+  REQUIRE(finishSnug(field));
+  REQUIRE(field.touch("next-athlete"));
+  field.press(Qt::Key_Escape);
+  REQUIRE(field.touch("door-say"));
+  REQUIRE(iAm(field, "88"));
+  CHECK(field.shows(QString::fromUtf8("Visto hoy: menos aire en la carrillera izquierda. Ahora, mandíbula: ajusta bien.")));
+}
+
 TEST_CASE("A place said on other days before says so on its row, and stands in the Season") {
   const Ground ground;
   field::sayEarlier(ground.path(), "88", fit::Mark::jaw, fit::Side::left, {7, 3});
