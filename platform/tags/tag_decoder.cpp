@@ -31,7 +31,7 @@ SNUGLINE_ZXING_OPTIONS forReading() {
   options.setMaxNumberOfSymbols(1);
   options.setTryHarder(true);
   options.setTryRotate(true);
-  options.setTryDownscale(true);
+  options.setTryDownscale(false);  // makes the smaller pictures whether they are needed or not: a quarter of the time
   return options;
 }
 
@@ -106,6 +106,26 @@ void readInto(std::vector<ReadTag>& tags, const ZXing::ImageView& view, const SN
   for (const ZXing::Result& found : ZXing::ReadBarcodes(view, options)) tags.push_back(tagOf(found));
 }
 
+// A third as wide and high, each pixel the mean of nine: large codes that are not sharp. Ours, as the library does it by itself.
+constexpr int kSmaller = 3, kSmallerFrom = 500;
+
+std::vector<std::uint8_t> smaller(const ZXing::ImageView& view) {
+  const int width = view.width() / kSmaller, height = view.height() / kSmaller;
+  std::vector<std::uint8_t> pixels;
+  pixels.reserve(static_cast<std::size_t>(width) * static_cast<std::size_t>(height));
+  for (int y = 0; y < height; ++y) {
+    for (int x = 0; x < width; ++x) {
+      int sum = 0;
+      for (int row = 0; row < kSmaller; ++row) {
+        const std::uint8_t* from = view.data(x * kSmaller, y * kSmaller + row);
+        for (int column = 0; column < kSmaller; ++column) sum += from[column];
+      }
+      pixels.push_back(static_cast<std::uint8_t>(sum / (kSmaller * kSmaller)));
+    }
+  }
+  return pixels;
+}
+
 // Lines so many pixels apart: a code of eight modules, the flattest there is, is crossed where a module is five pixels.
 constexpr int kBetweenLines = 40;
 constexpr int kLowestWindow = 24;  // nothing lower holds a code and its quiet zone
@@ -148,6 +168,11 @@ std::vector<ReadTag> readTags(const GreyView& picture, Region region, std::optio
       spread = spreadOut(view, *range);
       again = ZXing::ImageView(spread.data(), view.width(), view.height(), ZXing::ImageFormat::Lum);
       readInto(tags, again, forReading());
+    }
+    if (tags.empty() && std::max(view.width(), view.height()) >= kSmallerFrom) {
+      const auto pixels = smaller(again);
+      readInto(tags, ZXing::ImageView(pixels.data(), view.width() / kSmaller, view.height() / kSmaller, ZXing::ImageFormat::Lum),
+               forReading());
     }
     if (tags.empty()) readAroundLines(tags, again, turn);
     if (tags.empty() && kTellsDamaged) readInto(tags, again, forDamaged());
