@@ -187,11 +187,13 @@ Appended Book::Body::appendedOf(const std::vector<Fact>& facts) const {
     const Touches all(fact);
     for (const Touch& touch : all) {
       const std::string& subject = *touch.id;
-      addOnce(answer.touched, touch.entity == Entity::team && views.team ? views.team->id : subject);
+      // What was taken back may have been the team's: a closed season, its days.
+      const bool isTeam = touch.entity == Entity::team || subject == kTeamSubject;
+      addOnce(answer.touched, isTeam && views.team ? views.team->id : subject);
       // Weather is asked for by the board; what a notice holds is said by holds of its own.
       const bool isForNone = std::holds_alternative<WeatherNoted>(fact.body) || std::holds_alternative<PlaceSet>(fact.body) ||
                              std::holds_alternative<NoticeIssued>(fact.body);
-      isForAll = isForAll || (touch.entity == Entity::team && !isForNone) || touch.entity == Entity::sheet;
+      isForAll = isForAll || (isTeam && !isForNone) || touch.entity == Entity::sheet;
       if (views.athletes.contains(subject)) addOnce(answer.athletes, subject);
       if (const auto check = views.openChecks.find(subject); check != views.openChecks.end())
         addOnce(answer.athletes, check->second.athlete);

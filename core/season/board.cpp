@@ -220,6 +220,8 @@ std::string_view code(DueKind k) {
       return "tape-stale";
     case DueKind::neverTaped:
       return "never-taped";
+    case DueKind::stillOut:
+      return "still-out";
   }
   return {};
 }

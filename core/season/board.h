@@ -2,6 +2,9 @@
 // Purpose: who is due and why. A row is a pure function of (views, today, now, conditions); worst lane wins, then earliest
 // due-by, then jersey. Reasons carry data, the words are made at the screen. Each threshold is named with its
 // source in board_reasons.cpp, or as common practice.
+// Between two seasons (turn.h) no look, tape, hair or air is due and nobody is asked for a helmet: whoever still has one stands under
+// Do not wear until it is handed in, and what a helmet or a word calls for stays. Checks from before the last closing count for nothing, so
+// whoever kept a helmet over needs a first fit in the new season like everybody else.
 // Complexity: build is linear in athletes (keys of a few bytes are sorted digit by digit); update makes only the rows named and finds their
 // old and new places by binary search; between the two places four bytes a row move up or down by one, the rows themselves stay.
 // Thread: plain values.
@@ -58,7 +61,8 @@ enum class DueKind : std::uint8_t {
   pointUnseen,   // point
   labelLapsing,  // day: last good day
   tapeStale,     // count: months
-  neverTaped
+  neverTaped,
+  stillOut  // no season is open and the helmet was not handed in; text: the season that was closed
 };
 [[nodiscard]] std::string_view code(DueKind k);  // "see-athlete-now", "never-fitted", "break-in-look", "weekly-look", …
 

@@ -167,6 +167,10 @@ void Collector::units() {
 void Collector::pairing() {
   const AthleteRecord& athlete = *m_standing.athlete;
   const Day since = athlete.paired ? dayOf(athlete.paired->at) : m_context.today;
+  if (m_context.between != nullptr) {
+    if (athlete.units.empty()) return;
+    addAtOnce(DueKind::stillOut, m_context.between->closed).text = m_context.between->season;
+  }
   if (athlete.units.empty()) {
     addAtOnce(DueKind::noUnit, dayOf(athlete.added.at));
     return;
@@ -191,7 +195,7 @@ void Collector::words() {
     if (said.isAnswered || said.isUnwell) continue;
     const bool isBroken = said.isBroken || said.feels == fit::Feels::broke;
     if (said.isHairChanged && !said.where && !isBroken) {
-      if (m_standing.athlete->hairChanged) continue;  // one reason for one cut
+      if (m_standing.athlete->hairChanged || m_context.between != nullptr) continue;  // one reason for one cut
       addBeforePractice(DueKind::hairChanged, dayOf(said.at)).at = said.at;
       continue;
     }
@@ -366,6 +370,7 @@ void findReasons(const DueContext& context, const Standing& standing, std::vecto
   collect.pairing();
   collect.units();
   collect.words();
+  if (context.between != nullptr) return;  // the next first fit sees to the rest
   collect.changes();
   collect.fit();
   collect.points();

@@ -16,8 +16,9 @@ struct DueContext {
   Instant now;
   Day today, practice;
   std::optional<Day> seasonStart, seasonEnd;
-  Climate climate;                   // now; nothing known: the air is not judged
-  std::optional<Instant> weatherAt;  // noted; nothing when it was given
+  const SeasonRecord* between = nullptr;  // the season that was closed, while no other is open
+  Climate climate;                        // now; nothing known: the air is not judged
+  std::optional<Instant> weatherAt;       // noted; nothing when it was given
 };
 [[nodiscard]] DueContext contextOf(const Views& views, BoardTime time, const Conditions& conditions = {});
 

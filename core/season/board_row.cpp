@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/season/board_reasons.h"
+#include "core/season/turn.h"
 
 namespace snugline::season {
 
@@ -38,6 +39,7 @@ RowAction actionFor(DueKind kind, const Standing& standing) {
     case DueKind::labelDisputed:
     case DueKind::tapeStale:
     case DueKind::neverTaped:
+    case DueKind::stillOut:
       return RowAction::athlete;
     case DueKind::noUnit:
     case DueKind::held:
@@ -125,6 +127,7 @@ DueContext contextOf(const Views& views, BoardTime time, const Conditions& condi
   if (views.team) {
     context.seasonStart = views.team->seasonStart;
     context.seasonEnd = views.team->seasonEnd;
+    context.between = between(views);
   }
   return context;
 }
@@ -155,8 +158,10 @@ Standing standingOf(const DueContext& context, const AthleteRecord& athlete, con
   if (!athlete.openCheck.empty()) standing.open = context.views->openCheck(athlete.openCheck);
   if (standing.unit == nullptr) return standing;
 
+  const SeasonRecord* turned = lastClosed(*context.views);
   const auto isOfThisUnit = [&](const EndedCheck& check) {
     if (check.unit != standing.unit->id) return false;
+    if (turned != nullptr && !isAfter(check.stamp, turned->stamp)) return false;
     if (athlete.paired) return isAfter(check.stamp, *athlete.paired);
     return athlete.pairedAs.empty() || isAfter(check.stamp, Stamp{{}, {}, athlete.pairedAs});
   };
@@ -180,7 +185,8 @@ Standing standingOf(const DueContext& context, const AthleteRecord& athlete, con
     if (isFit(*it) && isSeen(context, it->stamp.at) && isOfThisUnit(*it)) standing.fit = &*it;
   }
   for (auto it = athlete.lines.rbegin(); it != athlete.lines.rend() && standing.line == nullptr; ++it) {
-    const bool isSince = !athlete.paired || isAfter(it->stamp, *athlete.paired);
+    const bool isSince =
+        (!athlete.paired || isAfter(it->stamp, *athlete.paired)) && (turned == nullptr || isAfter(it->stamp, turned->stamp));
     if (it->unit == standing.unit->id && isSince && isSeen(context, it->stamp.at)) standing.line = &*it;
   }
   if (standing.fit != nullptr && standing.look != nullptr && dayOf(standing.look->stamp.at) > dayOf(standing.fit->stamp.at)) {
@@ -190,7 +196,7 @@ Standing standingOf(const DueContext& context, const AthleteRecord& athlete, con
 }
 
 std::optional<NextLook> nextLook(const DueContext& context, const Standing& standing) {
-  if (standing.fit == nullptr || standing.look == nullptr) return std::nullopt;
+  if (context.between != nullptr || standing.fit == nullptr || standing.look == nullptr) return std::nullopt;
   if (context.seasonEnd && context.today > *context.seasonEnd) return std::nullopt;
   if (standing.lookAfterFit == nullptr) {
     const Day fitted = dayOf(standing.fit->stamp.at);
@@ -221,7 +227,8 @@ void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& ro
   row.wordFeels = {};
   row.points = {};
   findReasons(context, standing, row.reasons);
-  row.isAirUnknown = findAirReasons(context, standing, row.reasons, watch);
+  row.isAirUnknown = context.between == nullptr && findAirReasons(context, standing, row.reasons, watch);
+  if (context.between != nullptr && watch != nullptr) *watch = {};
   if (row.reasons.size() > 1) {
     std::stable_sort(row.reasons.begin(), row.reasons.end(), [](const DueReason& a, const DueReason& b) {
       if (a.lane != b.lane) return a.lane < b.lane;

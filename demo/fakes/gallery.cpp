@@ -318,6 +318,7 @@ bool Gallery::walk(const QString& only) {
   if (only == QLatin1String("sheets")) sheetScreens();
   if (only == QLatin1String("phone")) phoneScreens();
   if (only == QLatin1String("photos")) photoScreens();
+  if (only == QLatin1String("season")) seasonScreens();
   if (!only.isEmpty()) return m_isGood;
   lineScreens();
   fitScreens();
@@ -331,6 +332,7 @@ bool Gallery::walk(const QString& only) {
   phoneScreens();
   sayScreens();
   peopleScreens();
+  seasonScreens();  // last: whoever had a helmet has handed it in
   return m_isGood;
 }
 

@@ -44,6 +44,7 @@ class Gallery {
   void photoScreens();
   void sheetScreens();
   void phoneScreens();
+  void seasonScreens();
   void shootPhone(const QString& name);
   void press(const char* name);
   void showBook(const char* page);

@@ -94,7 +94,8 @@ Result<std::uint64_t> makeDemo(const std::string& path, const Options& options, 
   FixedClock clock(Story::openingOf(options));
   std::uint64_t facts = 0;
   {
-    auto book = book::Book::create(path, {"Harrow Creek High", "Herons", std::to_string(civil(options.today).year), {}}, seeded, clock);
+    auto book = book::Book::create(path, {"Harrow Creek High", "Herons", std::to_string(civil(dayOf(Story::openingOf(options))).year), {}},
+                                   seeded, clock);
     if (!book) return tl::unexpected(book.error());
     Scribe scribe(**book);
     Story story(scribe, options);

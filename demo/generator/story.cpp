@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/book/acts_season.h"
 #include "core/gear/tag.h"
 
 namespace snugline::demo {
@@ -17,6 +18,8 @@ constexpr int kHelmetsDays = 12;
 constexpr int kTapeDays = 6;
 constexpr int kRecertifiedDays = 40;  // back from recertification before the season
 constexpr int kSentOutDays = 150;
+constexpr std::size_t kMissingUnits = 2;  // when a season is closed
+constexpr std::size_t kMissingEach = 7;   // every so many athletes does not hand in, until there are enough
 
 }  // namespace
 
@@ -258,12 +261,31 @@ void Story::handOut(const Season& season, Day day) {
   replaceHelmets(season, day, 900);
 }
 
+// Everything is carried in and the season closed; two helmets are missing then, of which one turns up and one is given up for lost.
 void Story::handBack(Day day) {
-  for (const Player& player : m_players) {
-    const auto& athlete = record(player);
-    for (const std::string& unit : athlete.units)
-      m_scribe.write(book::unpair(m_scribe.views(), player.id, unit, "end of season"), at(day, 960, m_turn++), m_aide);
+  std::vector<std::string> missing;
+  for (std::size_t i = 0; i < m_players.size(); ++i) {
+    const auto& athlete = record(m_players[i]);
+    for (const std::string& unit : athlete.units) {
+      if (missing.size() < kMissingUnits && i % kMissingEach == kMissingEach - 1) {
+        missing.push_back(unit);
+      } else {
+        m_scribe.write(book::handIn(m_scribe.views(), {unit}, at(day, 960)), at(day, 960, m_turn++), m_aide);
+      }
+    }
   }
+  if (!flush()) return;
+  std::vector<std::string> onShelf;
+  for (const season::MissingUnit& each : season::missingUnits(m_scribe.views())) {
+    if (each.athlete == nullptr) onShelf.push_back(each.unit->id);
+  }
+  for (const std::string& unit : onShelf)
+    m_scribe.write(book::handIn(m_scribe.views(), {unit}, at(day, 1000)), at(day, 1000, m_turn++), m_aide);
+  if (!flush()) return;
+  m_scribe.write(book::closeSeason(m_scribe.views(), day), at(day, 1050), m_trainer);
+  if (!flush() || missing.size() < kMissingUnits) return;
+  m_scribe.write(book::handIn(m_scribe.views(), {missing.front()}, at(day.plus(9), 600)), at(day.plus(9), 600), m_aide);
+  m_scribe.write(book::move(m_scribe.views(), missing.back(), "lost", {}, "not handed in"), at(day.plus(20), 600), m_trainer);
 }
 
 void Story::runDay(const Season& season, Day day) {

@@ -26,6 +26,7 @@ struct Requests {
   PlanRequest plan;
   SwapRequest swap;
   NoticeRequest notice;
+  SeasonRequest season;
   RosterRequest roster;
   TakeInRequest takeIn;
   BookRequest book;
@@ -147,6 +148,10 @@ void addPlanCommands(CLI::App& app, Requests& r, Parsed& parsed) {
   plan->add_option("--last-age", r.plan.lastAge, "nobody returns past this age in years");
   plan->add_option("--sheet", r.plan.sheet, "model for new heads, an id that the Book has adopted; the most frequent when left out");
   plan->callback([&r, &parsed] { parsed.run = [request = r.plan](Outside& o) { return cli::plan(request, o); }; });
+
+  CLI::App* season = app.add_subcommand("season", "The seasons of a Book, and what was missing when each was closed");
+  season->add_option("--book", r.season.book, kBookHelp)->required();
+  season->callback([&r, &parsed] { parsed.run = [request = r.season](Outside& o) { return cli::season(request, o); }; });
 }
 
 void addNoticeDeed(CLI::App& notice, Requests& r, Parsed& parsed, NoticeDeed deed, const char* name, const char* help) {

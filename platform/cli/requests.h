@@ -89,6 +89,9 @@ struct NoticeRequest {
   std::string text, day, sheet, made, lot, serials;
   bool takesUnknown = false, isLook = false;
 };
+struct SeasonRequest {
+  std::string book;
+};
 struct RosterRequest {
   std::string file, book, at;
 };
@@ -120,6 +123,7 @@ struct DemoRequest {
 [[nodiscard]] Result<Reply> plan(const PlanRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> swap(const SwapRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> notice(const NoticeRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> season(const SeasonRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> roster(const RosterRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> takeIn(const TakeInRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> book(const BookRequest& request, Outside& outside);

@@ -216,6 +216,8 @@ std::string sentence(const season::DueReason& r) {
       return "Tape reading is " + count(r.count, "month", "months") + " old";
     case DueKind::neverTaped:
       return "Head never taped";
+    case DueKind::stillOut:
+      return "Season " + r.text + " is closed and this helmet was not handed in";
   }
   return {};
 }

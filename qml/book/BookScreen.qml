@@ -14,6 +14,7 @@ FocusScope {
     property PhonesModel phones: null
     property PhotoModel photos: null
     property UnitCard unitCard: null
+    property ScanModel scan: null         // none in a program without a camera
     property GaugeModel gauge: null       // none in a program without Bluetooth
 
     property WarningModel warning: null
@@ -26,7 +27,8 @@ FocusScope {
                                     air: airPage, gauge: gaugePage, season: seasonPage, matching: matchingPage, plan: planPage, lanes: lanesPage,
                                     notices: noticesPage, sharing: sharingPage, phone: phonePage,
                                     photo: photoPage, "photo-shown": photoShownPage,
-                                    sheet: sheetPage, sheetEdit: sheetEditPage, sheetChange: sheetChangePage })
+                                    sheet: sheetPage, sheetEdit: sheetEditPage, sheetChange: sheetChangePage,
+                                    collect: collectPage, missing: missingPage, turn: turnPage, next: nextPage, past: pastPage, "past-season": pastSeasonPage })
 
     // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
@@ -203,6 +205,30 @@ FocusScope {
     Component {
         id: lanesPage
         LanesPage { lanes: book.season.lanes; onBack: book.goBack() }
+    }
+    Component {
+        id: collectPage
+        CollectPage { collect: book.season.collect; scan: book.scan; onBack: book.goBack(); onOpenUnit: id => book.showUnit(id); onOpenMissing: book.push("missing", {}) }
+    }
+    Component {
+        id: missingPage
+        MissingPage { collect: book.season.collect; onBack: book.goBack(); onOpenUnit: id => book.showUnit(id); onOpenAthlete: id => book.leaveFor(id) }
+    }
+    Component {
+        id: turnPage
+        SeasonTurnPage { turn: book.season.turn; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id); onOpenMissing: book.push("missing", {}); onOpenNext: book.push("next", {}) }
+    }
+    Component {
+        id: nextPage
+        SeasonOpenPage { turn: book.season.turn; onBack: book.goBack() }
+    }
+    Component {
+        id: pastPage
+        PastSeasonsPage { past: book.season.past; onBack: book.goBack(); onChosen: season => { book.season.past.choose(season); book.push("past-season", {}) } }
+    }
+    Component {
+        id: pastSeasonPage
+        PastSeasonPage { past: book.season.past; onBack: book.goBack(); onOpenUnit: id => book.showUnit(id); onOpenAthlete: id => book.leaveFor(id) }
     }
     Component {
         id: airPage

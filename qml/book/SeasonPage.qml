@@ -19,6 +19,9 @@ PageFrame {
     subtitle: page.settings.teamWords
     hasBack: true
 
+    ListRow { objectName: "collect"; Layout.fillWidth: true; title: qsTr("Hand helmets in"); detail: qsTr("One scan after another, and what is missing"); onClicked: page.chosen("collect") }
+    ListRow { objectName: "turn"; Layout.fillWidth: true; title: qsTr("Turn of the season"); detail: page.season.turn.stateWords; onClicked: page.chosen("turn") }
+    ListRow { objectName: "past"; Layout.fillWidth: true; title: qsTr("Past seasons"); detail: qsTr("Who had which helmet, and what was missing"); onClicked: page.chosen("past") }
     ListRow { objectName: "matching"; Layout.fillWidth: true; title: qsTr("Matching"); detail: qsTr("Heads to helmets for the whole roster, and what is short"); onClicked: page.chosen("matching") }
     ListRow { objectName: "plan"; Layout.fillWidth: true; title: qsTr("Plan"); detail: qsTr("What lapses, what goes out, what to order"); onClicked: page.chosen("plan") }
     ListRow { objectName: "lanes"; Layout.fillWidth: true; title: qsTr("Lanes week by week"); detail: qsTr("Helmets by the lane they stood in, over the season"); onClicked: page.chosen("lanes") }

@@ -12,7 +12,7 @@ PageFrame {
 
     required property Shell shell
     readonly property LineModel line: shell.line
-    readonly property real above: top.height + Theme.gap + (shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0)
+    readonly property real above: top.height + Theme.gap + (shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0) + (line.betweenWords.length > 0 ? between.height + Theme.gap : 0)
     signal go(string screen, string what)
 
     function act(athlete: string, code: string): void {
@@ -82,6 +82,7 @@ PageFrame {
         visible: false
     }
     Component.onDestruction: shell.weather.flush()
+    Notice { id: between; objectName: "between"; Layout.fillWidth: true; kind: "inform"; text: page.line.betweenWords; actionText: qsTr("Season"); onActed: page.go("book", "") }
     Words {
         Layout.fillWidth: true
         visible: page.line.isEmpty

@@ -5,49 +5,18 @@
 #include <QVariantMap>
 
 #include "core/book/acts_dock.h"
-#include "core/gear/keyboard_layout.h"
-#include "core/gear/own_serial.h"
 #include "qml/models/dock_body.h"
+#include "qml/models/scan_reading.h"
 #include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
 
-namespace {
-
-QString layoutName(gear::KeyboardLayout layout) {
-  switch (layout) {
-    case gear::KeyboardLayout::german:
-      return DockModel::tr("German");
-    case gear::KeyboardLayout::french:
-      return DockModel::tr("French");
-    case gear::KeyboardLayout::spanish:
-      return DockModel::tr("Spanish");
-    case gear::KeyboardLayout::capsLock:
-      return {};
-  }
-  return {};
-}
-
-QString layoutWords(const gear::LayoutGuess& guess) {
-  const QString name = layoutName(guess.layout);
-  if (name.isEmpty()) return DockModel::tr("Capitals and small letters are the wrong way round: caps lock is on, here or on the scanner.");
-  return DockModel::tr("The scanner types as on another keyboard than this device (%1 here). Set both to the same one.").arg(name);
-}
-
-QString readable(std::string_view text) {
-  std::string shown(text);
-  std::replace(shown.begin(), shown.end(), '\x1d', ' ');
-  return models::text(shown);
-}
-
-}  // namespace
-
-QString DockModel::meant() const { return readable(m_body->meant); }
+QString DockModel::meant() const { return readableScan(m_body->meant); }
 bool DockModel::canBeNew() const { return m_body->isAskedBySerial; }
 
 QString DockModel::askedWords() const {
   if (m_body->asked.empty()) return {};
-  return m_body->isAskedBySerial ? tr("%1 is the serial of several helmets. Which one is it?").arg(readable(m_body->askedScan))
+  return m_body->isAskedBySerial ? tr("%1 is the serial of several helmets. Which one is it?").arg(readableScan(m_body->askedScan))
                                  : tr("Several helmets stand in the Book with this tag. Which one is it?");
 }
 
@@ -75,23 +44,15 @@ void DockModel::refuse(const QString& sentence) {
 
 void DockModel::scan(const QString& scanned) {
   if (m_body->isBusy || scanned.trimmed().isEmpty()) return;
-  const std::string read = bareScan(scanned);
-  const Day today = m_body->desk->today();
   m_body->meant.clear();
   m_body->asked.clear();
-  if (const auto guess = gear::wrongLayout(read, today)) {
-    m_body->meant = guess->meant;
-    return refuse(layoutWords(*guess));
+  const ScanReading reading = readScan(scanned, m_body->desk->today());
+  if (!reading.tag) {
+    m_body->meant = reading.meant;
+    return refuse(reading.refusal);
   }
-  const auto tag = gear::parseTag(read, today);
-  if (!tag) return refuse(tr("Refused: %1").arg(errorSentence(tag.error())));
-  if (!tag->isCheckDigitOk) {
-    return refuse(tr("Refused: the check digit of this tag does not agree. Scan it again, or type the serial from the plate."));
-  }
-  if (const auto own = gear::readOwnSerial(read); own && !own->isCheckOk) {
-    return refuse(
-        tr("Refused: %1 looks like one of our own labels, and its last letter does not agree. Look at it again.").arg(readable(read)));
-  }
+  const std::string& read = reading.read;
+  const std::optional<gear::Tag>& tag = reading.tag;
   const book::TagMeaning meaning = book::meaningOf(m_body->desk->views(), *tag);
   if (meaning.units.size() > 1) {
     m_body->askedScan = read;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/book/people.h"
+#include "core/season/turn.h"
 #include "sentences_gear.h"
 
 namespace snugline::models {
@@ -24,6 +25,8 @@ QString DoorsModel::team() const {
 
 QString DoorsModel::lineWaiting() const {
   if (!m_desk->isOpen()) return {};
+  if (const season::SeasonRecord* closed = season::between(m_desk->views()))
+    return tr("Season %1 is closed").arg(PlainWords::text(closed->season));
   const int count = m_line->beforePractice() + m_line->doNotWear();
   if (count == 0) return tr("Nobody to see before practice");
   const auto& team = m_desk->views().team;
@@ -32,6 +35,8 @@ QString DoorsModel::lineWaiting() const {
 }
 
 QString DoorsModel::lineWorst() const {
+  if (m_desk->isOpen() && season::between(m_desk->views()) != nullptr)
+    return m_line->doNotWear() == 0 ? QString() : tr("%n still on the Line", nullptr, m_line->doNotWear());
   return m_line->doNotWear() == 0 ? QString() : tr("%n of them: do not wear", nullptr, m_line->doNotWear());
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/season/turn.h"
 #include "drawn_values.h"
 
 namespace snugline::models {
@@ -248,9 +249,18 @@ QString LineModel::heading() const {
   if (!m_desk->isOpen()) return {};
   const QString today = PlainWords::weekdayAndDay(m_builtFor);
   if (!m_desk->views().team) return today;
+  if (season::between(m_desk->views()) != nullptr) return tr("%1, no season is open").arg(today);
   const Instant practice = instantAt(m_practice, m_desk->views().team->practiceMinute, 0);
   if (m_practice == m_builtFor) return tr("%1, practice at %2").arg(today, PlainWords::time(practice));
   return tr("%1, next practice %2 at %3").arg(today, PlainWords::weekdayAndDay(m_practice), PlainWords::time(practice));
+}
+
+QString LineModel::betweenWords() const {
+  const season::SeasonRecord* closed = m_desk->isOpen() ? season::between(m_desk->views()) : nullptr;
+  if (closed == nullptr) return {};
+  return tr("Season %1 is closed and no other is open. No looks are due and nobody is asked for a helmet; helmets still with athletes stay "
+            "here.")
+      .arg(PlainWords::text(closed->season));
 }
 
 void LineModel::setQuery(const QString& digits) {

@@ -28,6 +28,8 @@ class LineModel : public QAbstractListModel {
   QML_ELEMENT
   QML_UNCREATABLE("built by the composition root")
   Q_PROPERTY(QString heading READ heading NOTIFY boardChanged)  // "Wed 14 Oct, practice at 15:30"
+  // Between two seasons, and what that means for the rows; empty while a season is open.
+  Q_PROPERTY(QString betweenWords READ betweenWords NOTIFY boardChanged)
   Q_PROPERTY(int doNotWear READ doNotWear NOTIFY boardChanged)
   Q_PROPERTY(int beforePractice READ beforePractice NOTIFY boardChanged)
   Q_PROPERTY(bool isEmpty READ isEmpty NOTIFY boardChanged)                // nobody on the roster
@@ -66,6 +68,7 @@ class LineModel : public QAbstractListModel {
   [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
   [[nodiscard]] QString heading() const;
+  [[nodiscard]] QString betweenWords() const;
   [[nodiscard]] int doNotWear() const { return m_board.counts()[0]; }
   [[nodiscard]] int beforePractice() const { return m_board.counts()[1]; }
   [[nodiscard]] bool isEmpty() const { return m_board.rows().empty(); }

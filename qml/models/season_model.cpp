@@ -14,7 +14,10 @@ SeasonModel::SeasonModel(Desk* desk, Choices* choices, QObject* parent)
       m_choices(choices),
       m_matching(new MatchingModel(desk, choices, this)),
       m_plan(new PlanModel(desk, choices, this)),
-      m_lanes(new LanesModel(desk, this)) {
+      m_lanes(new LanesModel(desk, this)),
+      m_collect(new CollectModel(desk, choices, this)),
+      m_turn(new TurnModel(desk, choices, this)),
+      m_past(new PastModel(desk, choices, this)) {
   connect(desk, &Desk::opened, this, &SeasonModel::changed);
   connect(desk, &Desk::changed, this, &SeasonModel::changed);
   connect(choices, &Choices::changed, this, &SeasonModel::changed);

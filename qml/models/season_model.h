@@ -9,11 +9,14 @@
 #include <QVariantList>
 
 #include "choices.h"
+#include "collect_model.h"
 #include "desk.h"
 #include "lanes_model.h"
 #include "matching_model.h"
+#include "past_model.h"
 #include "plan_model.h"
 #include "sentences.h"
+#include "turn_model.h"
 
 namespace snugline::models {
 
@@ -26,6 +29,9 @@ class SeasonModel : public QObject {
   Q_PROPERTY(snugline::models::MatchingModel* matching READ matching CONSTANT)
   Q_PROPERTY(snugline::models::PlanModel* plan READ plan CONSTANT)
   Q_PROPERTY(snugline::models::LanesModel* lanes READ lanes CONSTANT)
+  Q_PROPERTY(snugline::models::CollectModel* collect READ collect CONSTANT)
+  Q_PROPERTY(snugline::models::TurnModel* turn READ turn CONSTANT)
+  Q_PROPERTY(snugline::models::PastModel* past READ past CONSTANT)
   Q_PROPERTY(QVariantList pointBars READ pointBars NOTIFY changed)  // for Bars: the seven points over all helmets
   Q_PROPERTY(QVariantList lookBars READ lookBars NOTIFY changed)    // likewise: how soon the first look came
   Q_PROPERTY(QString againRule READ againRule NOTIFY changed)       // when a place is listed
@@ -40,6 +46,9 @@ class SeasonModel : public QObject {
   [[nodiscard]] MatchingModel* matching() const { return m_matching; }
   [[nodiscard]] PlanModel* plan() const { return m_plan; }
   [[nodiscard]] LanesModel* lanes() const { return m_lanes; }
+  [[nodiscard]] CollectModel* collect() const { return m_collect; }
+  [[nodiscard]] TurnModel* turn() const { return m_turn; }
+  [[nodiscard]] PastModel* past() const { return m_past; }
 
  signals:
   void changed();
@@ -52,6 +61,9 @@ class SeasonModel : public QObject {
   MatchingModel* m_matching;
   PlanModel* m_plan;
   LanesModel* m_lanes;
+  CollectModel* m_collect;
+  TurnModel* m_turn;
+  PastModel* m_past;
 };
 
 }  // namespace snugline::models

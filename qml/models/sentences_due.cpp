@@ -190,6 +190,8 @@ QString DueWords::reason(const DueReason& reason, const Speech& speech) {
       return tr("Head last taped %n months ago", nullptr, reason.count);
     case DueKind::neverTaped:
       return tr("Head not taped yet");
+    case DueKind::stillOut:
+      return tr("Season %1 is closed and this helmet was not handed in").arg(PlainWords::text(reason.text));
   }
   return {};
 }

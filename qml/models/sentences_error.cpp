@@ -2,6 +2,7 @@
 // Every error code as a sentence that says what and where.
 #include <QCoreApplication>
 
+#include "core/book/acts_season.h"
 #include "core/book/acts_sheets.h"
 #include "core/book/privacy_acts.h"
 #include "qml/models/sentences_gear.h"
@@ -61,6 +62,8 @@ QString refusedBy(const std::string& name, const std::string& place) {
     return Trouble::tr("Another sheet that counts has the short name %1. Give this one another, or change that sheet instead").arg(what);
   if (name == rule::kSheetReplaced) return Trouble::tr("%1 was changed meanwhile. Look again at what counts now").arg(what);
   if (name == rule::kSizeInUse) return Trouble::tr("Helmets have a size that this sheet lacks: %1").arg(what);
+  if (name == rule::kSeasonOpen) return Trouble::tr("Season %1 is still open. Close it first").arg(what);
+  if (name == rule::kSeasonTaken) return Trouble::tr("There was a season %1 already. Give the next one another name").arg(what);
   if (name == rule::kOffRoster) return Trouble::tr("This athlete is off the roster");
   return because(Trouble::tr("That cannot be done now"), text(name));
 }

@@ -190,8 +190,8 @@ struct LineOf {
   QString operator()(const book::PhoneLeft&) const { return Said::tr("A phone of their own was let go"); }
   QString operator()(const book::SeasonClosed& f) const { return Said::tr("Season %1 closed").arg(text(f.season)); }
   QString operator()(const book::UnitCollected& f) const {
-    return f.athlete.empty() ? Said::tr("Collected in at the end of season %1").arg(text(f.season))
-                             : Said::tr("Collected in from %1 at the end of season %2").arg(nameOf(views, f.athlete), text(f.season));
+    return f.athlete.empty() ? Said::tr("Handed in at the end of season %1").arg(text(f.season))
+                             : Said::tr("Handed in by %1 at the end of season %2").arg(nameOf(views, f.athlete), text(f.season));
   }
   QString operator()(const book::PhotoTaken& f) const {
     return f.what.empty() ? Said::tr("Photo taken") : Said::tr("Photo taken: %1").arg(text(f.what));

@@ -26,7 +26,14 @@ Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge>
       m_say(new SayModel(desk, choices, this)) {
   m_doors = new DoorsModel(desk, choices, m_line, this);
   m_units->air()->useGauge(m_gauge);
-  connect(m_scan, &ScanModel::read, m_dock, &DockModel::scan);
+  // One camera: what it reads is meant for the page that is open.
+  connect(m_scan, &ScanModel::read, this, [this](const QString& tag) {
+    if (m_season->collect()->isOpen()) {
+      m_season->collect()->scan(tag);
+    } else {
+      m_dock->scan(tag);
+    }
+  });
   m_guide->useGauge(m_gauge);
   m_season = new SeasonModel(desk, choices, this);
   m_unwell = new UnwellModel(desk, choices, this);
@@ -37,6 +44,7 @@ Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge>
   m_units->sheets()->useOutbox(edges.outbox);
   m_unitCard = new UnitCard(desk, edges.outbox, this);
   m_lock = new LockModel(desk, choices, std::move(edges), this);
+  m_season->past()->setOutbox(m_lock->edges().outbox);
   m_recovery = new RecoveryModel(desk, m_lock, this);
   m_warning = new WarningModel(desk, choices, m_lock, this);
   m_privacy = new PrivacyModel(desk, choices, m_lock, this);

@@ -319,5 +319,45 @@ class Notice(Terminal):
         self.assertEqual(self.facts(), facts)
 
 
+class Seasons(Terminal):
+    KEYS = {"season", "start", "end", "closed", "missing"}
+
+    def test_past_seasons_are_closed_and_name_what_was_missing(self):
+        self.ask("demo", "--out", str(self.book), "--seed", "7", "--athletes", "24", "--seasons", "3")
+        answer = self.ask("season", "--book", str(self.book))
+        self.assertEqual([s["season"] for s in answer["seasons"]], ["2024", "2025", "2026"])
+        self.assertEqual(answer["now"], "2026")
+        self.assertFalse(answer["between"])
+        for season in answer["seasons"]:
+            self.assertTrue(self.KEYS <= set(season))
+            self.assertLess(season["start"], season["end"])
+            self.assertGreaterEqual(season["athletes"], 24)
+            self.assertGreater(sum(season["checks"].values()), 0)
+        for season in answer["seasons"][:-1]:
+            self.assertGreater(season["closed"], season["end"])
+            self.assertFalse(season["open"])
+            self.assertEqual(len(season["missing"]), 2)
+            self.assertTrue(all(helmet["athlete_id"] for helmet in season["missing"]))
+            self.assertEqual(sorted(helmet["turned_up"] is None for helmet in season["missing"]), [False, True])
+            self.assertGreater(season["handed_in"], 22)
+        last = answer["seasons"][-1]
+        self.assertTrue(last["open"])
+        self.assertIsNone(last["closed"])
+        self.assertEqual((last["missing"], last["handed_in"]), ([], 0))
+        text = self.snug("season", "--book", str(self.book)).out
+        self.assertIn("2024: ", text)
+        self.assertIn("missing: ", text)
+
+    def test_a_new_book_has_one_open_season_without_days(self):
+        self.new_book()
+        answer = self.ask("season", "--book", str(self.book))
+        self.assertEqual([(s["season"], s["start"], s["closed"], s["open"]) for s in answer["seasons"]], [("2026", None, None, True)])
+
+    def test_bad_input_is_named_in_one_line(self):
+        self.refuse("season", names="--book")
+        self.refuse("season", "--book", self.path("none.book"), names="none.book")
+        self.refuse("season", "--book", self.write("no.book", "not a Book"), names="no.book")
+
+
 if __name__ == "__main__":
     unittest.main()

@@ -29,6 +29,9 @@ inline constexpr Day kToday{20740};  // 2026-10-14
 // sheet: of demo/data.
 void makeBook(const std::string& folder, const std::string& sheet = "sheets/alder-a1.json");
 
+// So many athletes with a helmet each, "T-0001" and on, and so many helmets on the shelf, "S-0001" and on; nobody was fitted.
+void makeSquad(const std::string& folder, int athletes, int spares);
+
 // Six athletes, fitted and seen indoors at 21 C and 180 m with their crown air gauged: nothing is due on the day.
 void makeColdBook(const std::string& folder);
 // Five readings of the crown of that athlete's helmet in that Book, off the head, four hours and 0.1 kPa apart: 18 to 17.6 kPa.

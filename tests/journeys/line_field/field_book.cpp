@@ -99,6 +99,40 @@ void makeBook(const std::string& folder, const std::string& sheetName) {
   make.fit(marsh, fit::CheckKind::first, kToday.plus(-1));
 }
 
+void makeSquad(const std::string& folder, int athletes, int spares) {
+  StandingClock clock;
+  platform::FileKeys keys(folder + "/keys");
+  book::TeamFounded team;
+  team.name = "Field";
+  team.season = "2026";
+  clock.at = instantAt(kToday.plus(-10), 540, -300);
+  auto book = must(book::Book::create(folder + "/team.snugbook", team, keys, clock), "create");
+  Maker make{*book, clock, {}};
+  const auto sheet = must(gear::readSheetFile(SNUGLINE_SOURCE_DIR "/demo/data/sheets/alder-a1.json"), "sheet");
+  make.put(must(book::adoptSheet(book->views(), sheet), "sheet"), "sheet");
+  make.put({{"", book::PersonAdded{"Kim Parr", "KP", "trainer"}}}, "person");
+  const std::string trainer = book->views().people.begin()->first;
+  std::vector<book::BulkDraft> drafts;
+  const auto add = [&](std::string about, book::Body body) {
+    drafts.push_back({{std::move(about), std::move(body)}, clock.at, trainer});
+    return '#' + std::to_string(drafts.size() - 1);
+  };
+  book::PracticeSet practice;
+  practice.seasonStart = kToday.plus(-40);
+  practice.seasonEnd = kToday.plus(-2);
+  add(book->views().team->id, practice);
+  for (int i = 1; i <= athletes + spares; ++i) {
+    const bool isSpare = i > athletes;
+    std::string number = std::to_string(isSpare ? i - athletes : i);
+    const std::string serial = (isSpare ? "S-" : "T-") + std::string(4 - number.size(), '0') + number;
+    const std::string unit = add("", book::UnitReceived{serial, serial, sheet.hash, "L", {}, {}});
+    if (isSpare) continue;
+    const std::string athlete = add("", book::AthleteAdded{number, "Family" + number, "Given", 2008 + i % 4});
+    add(unit, book::UnitPaired{athlete});
+  }
+  must(book->appendBulk(std::move(drafts)), "squad");
+}
+
 void sayEarlier(const std::string& folder, const std::string& jersey, fit::Mark where, fit::Side side, const std::vector<int>& daysAgo) {
   StandingClock clock;
   platform::FileKeys keys(folder + "/keys");

@@ -1,0 +1,15 @@
+# SPDX-License-Identifier: Apache-2.0
+# The turn of a season through the shipping app's composition, by touch events and typed tags.
+if(SNUGLINE_APP)
+  add_executable(journey_turn line_field/turn_walks.cpp)
+  add_executable(journey_turn_child line_field/turn_child.cpp)
+  foreach(program journey_turn journey_turn_child)
+    set_target_properties(${program} PROPERTIES AUTOMOC OFF)
+    target_link_libraries(${program} PRIVATE line_field)
+    snugline_use_composition(${program})
+  endforeach()
+  target_link_libraries(journey_turn PRIVATE catch_main)
+  target_compile_definitions(journey_turn PRIVATE SNUGLINE_TURN_CHILD="$<TARGET_FILE:journey_turn_child>")
+  add_dependencies(journey_turn journey_turn_child)
+  catch_discover_tests(journey_turn TEST_PREFIX "journey_turn: " PROPERTIES TIMEOUT 600 ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software;LC_ALL=C.UTF-8")
+endif()
