@@ -77,6 +77,8 @@ RowAction actionFor(DueKind kind, const Standing& standing) {
 RowAction actionOf(const DueRow& row, const Standing& standing) {
   if (row.reasons.empty()) return RowAction::none;
   const RowAction worst = actionFor(row.reasons.front().kind, standing);
+  // Between two seasons: there is nothing on the head to look at.
+  if (standing.unit == nullptr && worst != RowAction::chooseHelmet) return RowAction::athlete;
   if (worst == RowAction::chooseHelmet || worst == RowAction::athlete || standing.unit == nullptr) return worst;
   if (standing.open != nullptr) return RowAction::resume;
   if (standing.fit == nullptr) return RowAction::firstFit;

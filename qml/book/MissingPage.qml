@@ -93,10 +93,10 @@ PageFrame {
             label: qsTr("Mark it as lost, because")
             mostColumns: 2
             choices: [
-                { name: "not handed in", text: qsTr("Not handed in"), enabled: !page.collect.isBusy },
-                { name: "the athlete lost it", text: qsTr("The athlete lost it"), enabled: !page.collect.isBusy },
-                { name: "stolen", text: qsTr("Stolen"), enabled: !page.collect.isBusy },
-                { name: "not found on the shelf", text: qsTr("Not found on the shelf"), enabled: !page.collect.isBusy }
+                { name: qsTr("not handed in"), text: qsTr("Not handed in"), enabled: !page.collect.isBusy },
+                { name: qsTr("the athlete lost it"), text: qsTr("The athlete lost it"), enabled: !page.collect.isBusy },
+                { name: qsTr("stolen"), text: qsTr("Stolen"), enabled: !page.collect.isBusy },
+                { name: qsTr("not found on the shelf"), text: qsTr("Not found on the shelf"), enabled: !page.collect.isBusy }
             ]
             onChosen: name => { sheet.close(); page.collect.markLost(page.chosen.unit, name) }
         }

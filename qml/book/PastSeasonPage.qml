@@ -19,7 +19,6 @@ PageFrame {
     title: page.past.title
     subtitle: page.past.days
     hasBack: true
-    Component.onCompleted: if (page.past.title.length === 0) page.past.begin()    // come back to after a restart
 
     Notice { objectName: "past-trouble"; Layout.fillWidth: true; kind: "attention"; text: page.past.trouble }
     GridLayout {

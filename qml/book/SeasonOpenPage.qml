@@ -98,7 +98,7 @@ PageFrame {
         kind: page.turn.canOpen ? "primary" : "plain"
         enabled: page.turn.canOpen
         text: page.turn.openText
-        detail: page.turn.rosterWords
+        detail: page.turn.openDetail
         onClicked: page.turn.openNext()
     }
     Connections {

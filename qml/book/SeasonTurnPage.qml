@@ -87,7 +87,7 @@ PageFrame {
             large: true
             kind: "primary"
             enabled: !page.turn.isBusy
-            text: qsTr("Close it")
+            text: qsTr("Close this season")
             spokenName: qsTr("Close %1").arg(page.turn.seasonWords)
             detail: page.turn.closeDetail
             onClicked: page.turn.close()

@@ -44,7 +44,8 @@ class TurnModel : public QObject {
   Q_PROPERTY(QVariantList carriedSizes READ carriedSizes NOTIFY changed)  // {title, count}: by model and size
   Q_PROPERTY(QString carriedWords READ carriedWords NOTIFY changed)
   Q_PROPERTY(bool canOpen READ canOpen NOTIFY changed)
-  Q_PROPERTY(QString openText READ openText NOTIFY changed)  // "Open season 2027"
+  Q_PROPERTY(QString openText READ openText NOTIFY changed)      // "Open season 2027"
+  Q_PROPERTY(QString openDetail READ openDetail NOTIFY changed)  // who leaves, or why it cannot be opened yet
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
   Q_PROPERTY(QString lastWords READ lastWords NOTIFY changed)  // what undo would take back
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)
@@ -73,6 +74,7 @@ class TurnModel : public QObject {
   [[nodiscard]] QString carriedWords() const;
   [[nodiscard]] bool canOpen() const;
   [[nodiscard]] QString openText() const;
+  [[nodiscard]] QString openDetail() const;
   [[nodiscard]] QString refusal() const { return m_refusal; }
   [[nodiscard]] QString lastWords() const { return m_lastWords; }
   [[nodiscard]] bool isBusy() const { return m_isBusy; }

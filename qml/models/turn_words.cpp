@@ -234,6 +234,14 @@ QVariantList TurnModel::carriedSizes() const {
 
 QString TurnModel::carriedWords() const { return tr("%n helmet(s) go over", nullptr, season::carryOf(m_desk->views()).units()); }
 
+QString TurnModel::openDetail() const {
+  if (canOpen()) return rosterWords();
+  for (const QString& message : {nameMessage(), daysMessage()}) {
+    if (!message.isEmpty()) return message;
+  }
+  return tr("It needs a name, a first and a last day");
+}
+
 QString TurnModel::openText() const {
   const QString name = m_name.trimmed();
   return name.isEmpty() ? tr("Open the next season") : tr("Open season %1").arg(name);

@@ -2,42 +2,25 @@
 #include <filesystem>
 #include <memory>
 
-#include <QCoreApplication>
-#include <QDeadlineTimer>
 #include <QTemporaryDir>
 
 #include SNUGLINE_CATCH_HEADER
 
 #include "platform/system/file_keys.h"
 #include "qml/models/desk.h"
+#include "tests/qml/models/one_application.h"
 
 using namespace snugline;
 using models::Desk;
+using test::application;
+using test::until;
 
 namespace {
-
-constexpr int kPatienceMs = 15'000;
 
 class StandingClock final : public ports::Clock {
  public:
   [[nodiscard]] Instant now() override { return instantAt(Day{20740}, 840, -300); }
 };
-
-void application() {
-  static int argc = 1;
-  static char name[] = "desk";
-  static char* argv[] = {name, nullptr};
-  static QCoreApplication app(argc, argv);
-}
-
-bool until(const std::function<bool()>& isSo) {
-  QDeadlineTimer patience(kPatienceMs);
-  while (!isSo()) {
-    if (patience.hasExpired()) return false;
-    QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 10);
-  }
-  return true;
-}
 
 struct Room {
   QTemporaryDir folder;
