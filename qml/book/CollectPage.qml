@@ -19,7 +19,7 @@ PageFrame {
     signal openUnit(string unitId)
     signal openMissing()
 
-    title: qsTr("Hand helmets in")
+    title: qsTr("Handing in")
     subtitle: page.collect.title
     hasBack: true
     Component.onCompleted: page.collect.begin()
