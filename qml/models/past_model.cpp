@@ -123,7 +123,9 @@ QString PastModel::helmetWords(const std::string& id) const {
 QVariantList PastModel::seasons() const {
   QVariantList list;
   for (auto season = m_seasons.rbegin(); season != m_seasons.rend(); ++season) {
-    if (season->isOpen) continue;
+    // A name that a Book was founded with and that was given up before anything happened in it.
+    const bool isNothing = !season->closed && season->pairs.empty();
+    if (season->isOpen || isNothing) continue;
     const int missing = static_cast<int>(season->missing.size());
     const int found = static_cast<int>(
         std::count_if(season->missing.begin(), season->missing.end(), [](const auto& m) { return m.turnedUp.has_value(); }));
@@ -140,8 +142,7 @@ QVariantList PastModel::seasons() const {
 }
 
 QString PastModel::emptyWords() const {
-  const bool isNone = std::all_of(m_seasons.begin(), m_seasons.end(), [](const auto& season) { return season.isOpen; });
-  return isNone && m_progress < 0 && m_trouble.isEmpty() ? tr("No season was closed yet.") : QString();
+  return seasons().isEmpty() && m_progress < 0 && m_trouble.isEmpty() ? tr("No season was closed yet.") : QString();
 }
 
 QString PastModel::title() const {

@@ -175,6 +175,7 @@ TEST_CASE("Between two seasons nobody is asked for a helmet and no look is due, 
   said.where = fit::Mark::jaw;
   put(*turn.book, must(book::say(turn.views(), turn.first.athlete, said)));
   CHECK(kindsIn(turn.row(turn.first)) == std::vector{season::DueKind::wordOpen});
+  CHECK(turn.row(turn.first).action == season::RowAction::athlete);  // there is nothing on the head to look at
 }
 
 TEST_CASE("The board follows a season that is closed, taken back and opened without being built anew") {
