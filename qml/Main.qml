@@ -64,9 +64,9 @@ FocusScope {
         if (place.screen === "dock")
             return { "model": shell.dock, "scan": shell.scan, "takesPhotos": shell.photos.canTake, "focus": true }
         if (place.screen === "photo")
-            return { "photos": shell.photos, "scan": shell.scan, "focus": true }
+            return { "photos": shell.photos, "focus": true }
         if (place.screen === "book")
-            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "warning": shell.warning, "phones": shell.phones, "photos": shell.photos, "unitCard": shell.unitCard, "focus": true }
+            return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "warning": shell.warning, "phones": shell.phones, "photos": shell.photos, "scan": shell.scan, "unitCard": shell.unitCard, "focus": true }
         return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }
     }
     function open(): void {

@@ -357,6 +357,23 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::CollectModel</name>
+    <message numerus="yes">
+        <source>%n still missing</source>
+        <translation>
+            <numerusform>%n still missing</numerusform>
+            <numerusform>%n still missing</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n with athletes</source>
+        <translation>
+            <numerusform>, %n with athletes</numerusform>
+            <numerusform>, %n with athletes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::DockModel</name>
     <message numerus="yes">
         <source>%n photo(s) kept</source>
@@ -415,6 +432,13 @@
         <translation>
             <numerusform>%n helmet</numerusform>
             <numerusform>%n helmets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n still on the Line</source>
+        <translation>
+            <numerusform>%n still on the Line</numerusform>
+            <numerusform>%n still on the Line</numerusform>
         </translation>
     </message>
 </context>
@@ -518,6 +542,44 @@
         <translation>
             <numerusform>, %n with an athlete</numerusform>
             <numerusform>, %n with athletes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PastModel</name>
+    <message numerus="yes">
+        <source>%n missing at the close</source>
+        <translation>
+            <numerusform>%n missing at the close</numerusform>
+            <numerusform>%n missing at the close</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n turned up since</source>
+        <translation>
+            <numerusform>, %n turned up since</numerusform>
+            <numerusform>, %n turned up since</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n athlete(s)</source>
+        <translation>
+            <numerusform>%n athlete</numerusform>
+            <numerusform>%n athletes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n helmet</numerusform>
+            <numerusform>%n helmets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check(s)</source>
+        <translation>
+            <numerusform>%n check</numerusform>
+            <numerusform>%n checks</numerusform>
         </translation>
     </message>
 </context>
@@ -709,6 +771,72 @@
         <translation>
             <numerusform>%n worn by others</numerusform>
             <numerusform>%n worn by others</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::TurnModel</name>
+    <message numerus="yes">
+        <source>, %n helmet(s) missing</source>
+        <translation>
+            <numerusform>, %n helmet missing</numerusform>
+            <numerusform>, %n helmets missing</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) not handed in</source>
+        <translation>
+            <numerusform>%n helmet not handed in</numerusform>
+            <numerusform>%n helmets not handed in</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n with athletes</source>
+        <translation>
+            <numerusform>, %n with athletes</numerusform>
+            <numerusform>, %n with athletes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) will be named as missing</source>
+        <translation>
+            <numerusform>%n helmet will be named as missing</numerusform>
+            <numerusform>%n helmets will be named as missing</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n word(s) not answered</source>
+        <translation>
+            <numerusform>%n word not answered</numerusform>
+            <numerusform>%n words not answered</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>That would be %n days. Look at the years</source>
+        <translation>
+            <numerusform>That would be %n day. Look at the years</numerusform>
+            <numerusform>That would be %n days. Look at the years</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on the roster</source>
+        <translation>
+            <numerusform>%n on the roster</numerusform>
+            <numerusform>%n on the roster</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n leave</source>
+        <translation>
+            <numerusform>, %n leaves</numerusform>
+            <numerusform>, %n leave</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) go over</source>
+        <translation>
+            <numerusform>%n helmet goes over</numerusform>
+            <numerusform>%n helmets go over</numerusform>
         </translation>
     </message>
 </context>
