@@ -11,7 +11,7 @@ packages_build=(
   libgl1-mesa-dev libxkbcommon-dev
   qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qtquick qml6-module-qtquick-controls
   qml6-module-qtquick-dialogs qml6-module-qtquick-layouts qml6-module-qtquick-shapes qml6-module-qtquick-templates qml6-module-qtquick-window
-  qml6-module-qtcore qt6-qpa-plugins
+  qml6-module-qtcore qml6-module-qt-labs-folderlistmodel qt6-qpa-plugins
 )
 packages_tests=(
   catch2 librapidcheck-dev libbenchmark-dev qml6-module-qttest

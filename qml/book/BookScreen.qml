@@ -107,14 +107,8 @@ FocusScope {
             onTakeRosterIn: book.push("roster", {})
         }
     }
-    Component {
-        id: formPage
-        AthleteForm { roster: book.roster; hasPhones: book.phones !== null; onBack: book.goBack(); onOpenPhone: id => book.push("phone", { athleteId: id }) }
-    }
-    Component {
-        id: rosterPage
-        RosterPage { intake: book.roster.intake; onBack: book.goBack() }
-    }
+    Component { id: formPage; AthleteForm { roster: book.roster; hasPhones: book.phones !== null; onBack: book.goBack(); onOpenPhone: id => book.push("phone", { athleteId: id }) } }
+    Component { id: rosterPage; RosterPage { intake: book.roster.intake; onBack: book.goBack() } }
     Component {
         id: helmetsPage
         HelmetsPage {
@@ -144,10 +138,7 @@ FocusScope {
             }
         }
     }
-    Component {
-        id: pairPage
-        PairPage { unit: book.units.page; onBack: book.goBack() }
-    }
+    Component { id: pairPage; PairPage { unit: book.units.page; onBack: book.goBack() } }
     Component {
         id: sheetsPage
         SheetsPage {
@@ -158,18 +149,9 @@ FocusScope {
             onShowChange: book.push("sheetChange", {})
         }
     }
-    Component {
-        id: sheetPage
-        SheetScreen { sheets: book.units.sheets; onBack: book.goBack(); onWrite: book.push("sheetEdit", {}); onShowChange: book.push("sheetChange", {}) }
-    }
-    Component {
-        id: sheetEditPage
-        SheetEditScreen { editor: book.units.sheets.editor; onBack: book.goBack(); onShowChange: book.push("sheetChange", {}) }
-    }
-    Component {
-        id: sheetChangePage
-        SheetChangeScreen { editor: book.units.sheets.editor; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id); onOpenUnit: id => book.showUnit(id) }
-    }
+    Component { id: sheetPage; SheetScreen { sheets: book.units.sheets; onBack: book.goBack(); onWrite: book.push("sheetEdit", {}); onShowChange: book.push("sheetChange", {}) } }
+    Component { id: sheetEditPage; SheetEditScreen { editor: book.units.sheets.editor; onBack: book.goBack(); onShowChange: book.push("sheetChange", {}) } }
+    Component { id: sheetChangePage; SheetChangeScreen { editor: book.units.sheets.editor; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id); onOpenUnit: id => book.showUnit(id) } }
     Connections {
         target: book.units.sheets.editor
         // Kept: back to where the sheet is shown or listed.
@@ -178,62 +160,20 @@ FocusScope {
                 book.goBack()
         }
     }
-    Component {
-        id: settingsPage
-        SettingsPage { settings: book.settings; hasGauge: book.gauge !== null; onBack: book.goBack(); onOpenGauge: book.push("gauge", {}); onOpenScreen: screen => book.leaveForScreen(screen) }
-    }
-    Component {
-        id: sharingPage
-        SharingPage { phones: book.phones; onBack: book.goBack() }
-    }
-    Component {
-        id: phonePage
-        PhonePage { phones: book.phones; onBack: book.goBack() }
-    }
-    Component {
-        id: seasonPage
-        SeasonPage { season: book.season; settings: book.settings; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id); onChosen: name => book.push(name, {}) }
-    }
-    Component {
-        id: matchingPage
-        MatchingPage { matching: book.season.matching; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id) }
-    }
-    Component {
-        id: planPage
-        PlanPage { plan: book.season.plan; onBack: book.goBack() }
-    }
-    Component {
-        id: lanesPage
-        LanesPage { lanes: book.season.lanes; onBack: book.goBack() }
-    }
-    Component {
-        id: collectPage
-        CollectPage { collect: book.season.collect; scan: book.scan; onBack: book.goBack(); onOpenUnit: id => book.showUnit(id); onOpenMissing: book.push("missing", {}) }
-    }
-    Component {
-        id: missingPage
-        MissingPage { collect: book.season.collect; onBack: book.goBack(); onOpenUnit: id => book.showUnit(id); onOpenAthlete: id => book.leaveFor(id) }
-    }
-    Component {
-        id: turnPage
-        SeasonTurnPage { turn: book.season.turn; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id); onOpenMissing: book.push("missing", {}); onOpenNext: book.push("next", {}) }
-    }
-    Component {
-        id: nextPage
-        SeasonOpenPage { turn: book.season.turn; onBack: book.goBack() }
-    }
-    Component {
-        id: pastPage
-        PastSeasonsPage { past: book.season.past; onBack: book.goBack(); onChosen: season => { book.season.past.choose(season); book.push("past-season", {}) } }
-    }
-    Component {
-        id: pastSeasonPage
-        PastSeasonPage { past: book.season.past; onBack: book.goBack(); onOpenUnit: id => book.showUnit(id); onOpenAthlete: id => book.leaveFor(id) }
-    }
-    Component {
-        id: airPage
-        AirPage { air: book.units.air; gauge: book.gauge; onBack: book.goBack(); onChooseGauge: book.push("gauge", {}) }
-    }
+    Component { id: settingsPage; SettingsPage { settings: book.settings; hasGauge: book.gauge !== null; onBack: book.goBack(); onOpenGauge: book.push("gauge", {}); onOpenScreen: screen => book.leaveForScreen(screen) } }
+    Component { id: sharingPage; SharingPage { phones: book.phones; onBack: book.goBack() } }
+    Component { id: phonePage; PhonePage { phones: book.phones; onBack: book.goBack() } }
+    Component { id: seasonPage; SeasonPage { season: book.season; settings: book.settings; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id); onChosen: name => book.push(name, {}) } }
+    Component { id: matchingPage; MatchingPage { matching: book.season.matching; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id) } }
+    Component { id: planPage; PlanPage { plan: book.season.plan; onBack: book.goBack() } }
+    Component { id: lanesPage; LanesPage { lanes: book.season.lanes; onBack: book.goBack() } }
+    Component { id: collectPage; CollectPage { collect: book.season.collect; scan: book.scan; onBack: book.goBack(); onOpenUnit: id => book.showUnit(id); onOpenMissing: book.push("missing", {}) } }
+    Component { id: missingPage; MissingPage { collect: book.season.collect; onBack: book.goBack(); onOpenUnit: id => book.showUnit(id); onOpenAthlete: id => book.leaveFor(id) } }
+    Component { id: turnPage; SeasonTurnPage { turn: book.season.turn; onBack: book.goBack(); onOpenAthlete: id => book.leaveFor(id); onOpenMissing: book.push("missing", {}); onOpenNext: book.push("next", {}) } }
+    Component { id: nextPage; SeasonOpenPage { turn: book.season.turn; onBack: book.goBack() } }
+    Component { id: pastPage; PastSeasonsPage { past: book.season.past; onBack: book.goBack(); onChosen: season => { book.season.past.choose(season); book.push("past-season", {}) } } }
+    Component { id: pastSeasonPage; PastSeasonPage { past: book.season.past; onBack: book.goBack(); onOpenUnit: id => book.showUnit(id); onOpenAthlete: id => book.leaveFor(id) } }
+    Component { id: airPage; AirPage { air: book.units.air; gauge: book.gauge; onBack: book.goBack(); onChooseGauge: book.push("gauge", {}) } }
     Component {
         id: noticesPage
         NoticePage {
@@ -242,16 +182,7 @@ FocusScope {
             onOpenUnit: id => book.showUnit(id)
         }
     }
-    Component {
-        id: photoPage
-        PhotoPage { photos: book.photos; onDone: book.goBack() }
-    }
-    Component {
-        id: photoShownPage
-        PhotoShown { unit: book.units.page; album: book.photos.album; onBack: book.goBack() }
-    }
-    Component {
-        id: gaugePage
-        GaugePage { gauge: book.gauge; onBack: book.goBack() }
-    }
+    Component { id: photoPage; PhotoPage { photos: book.photos; onDone: book.goBack() } }
+    Component { id: photoShownPage; PhotoShown { unit: book.units.page; album: book.photos.album; onBack: book.goBack() } }
+    Component { id: gaugePage; GaugePage { gauge: book.gauge; onBack: book.goBack() } }
 }

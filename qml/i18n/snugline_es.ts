@@ -909,6 +909,72 @@
     </message>
 </context>
 <context>
+    <name>CollectAsked</name>
+    <message>
+        <source>It seems to have sent: %1</source>
+        <translation>Parece que envió: %1</translation>
+    </message>
+    <message>
+        <source>Read it as that</source>
+        <translation>Leerlo así</translation>
+    </message>
+    <message>
+        <source>It is ours: take it in, on hold</source>
+        <translation>Es nuestro: recibirlo, retenido</translation>
+    </message>
+    <message>
+        <source>It is back: hand it in</source>
+        <translation>Ya volvió: entregarlo</translation>
+    </message>
+    <message>
+        <source>Put aside, nothing is written</source>
+        <translation>Poner aparte, no se escribe nada</translation>
+    </message>
+</context>
+<context>
+    <name>CollectPage</name>
+    <message>
+        <source>Handing in</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>Put it on hold</source>
+        <translation>Retenerlo</translation>
+    </message>
+    <message>
+        <source>Its page</source>
+        <translation>Su página</translation>
+    </message>
+    <message>
+        <source>By jersey number</source>
+        <translation>Por número de camiseta</translation>
+    </message>
+    <message>
+        <source>Where a tag cannot be read</source>
+        <translation>Cuando una placa no se puede leer</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Faltan</translation>
+    </message>
+    <message>
+        <source>Before that</source>
+        <translation>Antes de ese</translation>
+    </message>
+    <message>
+        <source>In no Book and put aside: %1</source>
+        <translation>En ningún Libro y puestos aparte: %1</translation>
+    </message>
+    <message>
+        <source>Jersey number</source>
+        <translation>Número de camiseta</translation>
+    </message>
+    <message>
+        <source>Nobody of that number has a helmet.</source>
+        <translation>Nadie con ese número tiene casco.</translation>
+    </message>
+</context>
+<context>
     <name>Dock</name>
     <message>
         <source>%1, size %2</source>
@@ -1465,6 +1531,10 @@
     <message>
         <source>New part: %1. %2</source>
         <translation>Pieza nueva: %1. %2</translation>
+    </message>
+    <message>
+        <source>Season %1 is closed and this helmet was not handed in</source>
+        <translation>La temporada %1 está cerrada y este casco no se entregó</translation>
     </message>
 </context>
 <context>
@@ -3249,6 +3319,10 @@
         <source>Jersey number</source>
         <translation>Número de camiseta</translation>
     </message>
+    <message>
+        <source>Season</source>
+        <translation>Temporada</translation>
+    </message>
 </context>
 <context>
     <name>LineCheck</name>
@@ -3894,6 +3968,85 @@
     </message>
 </context>
 <context>
+    <name>MissingPage</name>
+    <message>
+        <source>Missing</source>
+        <translation>Faltan</translation>
+    </message>
+    <message>
+        <source>Every helmet that is to come is in.</source>
+        <translation>Están todos los cascos que debían llegar.</translation>
+    </message>
+    <message>
+        <source>With athletes, %1</source>
+        <translation>Con atletas, %1</translation>
+    </message>
+    <message>
+        <source>Should be on the shelf, %1</source>
+        <translation>Deberían estar en el estante, %1</translation>
+    </message>
+    <message>
+        <source>Elsewhere, not counted as missing</source>
+        <translation>En otro lugar, no cuentan como faltantes</translation>
+    </message>
+    <message>
+        <source>It is here: hand it in</source>
+        <translation>Está aquí: entregarlo</translation>
+    </message>
+    <message>
+        <source>Mark it as lost, because</source>
+        <translation>Marcarlo como perdido, porque</translation>
+    </message>
+    <message>
+        <source>not handed in</source>
+        <translation>no se entregó</translation>
+    </message>
+    <message>
+        <source>Not handed in</source>
+        <translation>No se entregó</translation>
+    </message>
+    <message>
+        <source>the athlete lost it</source>
+        <translation>se le perdió a quien lo usaba</translation>
+    </message>
+    <message>
+        <source>The athlete lost it</source>
+        <translation>El casco se le perdió a quien lo usaba</translation>
+    </message>
+    <message>
+        <source>stolen</source>
+        <translation>robado</translation>
+    </message>
+    <message>
+        <source>Stolen</source>
+        <translation>Robado</translation>
+    </message>
+    <message>
+        <source>not found on the shelf</source>
+        <translation>no está en el estante</translation>
+    </message>
+    <message>
+        <source>Not found on the shelf</source>
+        <translation>No está en el estante</translation>
+    </message>
+    <message>
+        <source>Or in your own words</source>
+        <translation>O con sus propias palabras</translation>
+    </message>
+    <message>
+        <source>Mark it as lost</source>
+        <translation>Marcarlo como perdido</translation>
+    </message>
+    <message>
+        <source>The helmet&apos;s page</source>
+        <translation>La página del casco</translation>
+    </message>
+    <message>
+        <source>The athlete&apos;s page</source>
+        <translation>La página de atleta</translation>
+    </message>
+</context>
+<context>
     <name>NoticePage</name>
     <message>
         <source>Maker&apos;s notice</source>
@@ -4340,6 +4493,48 @@
     <message>
         <source>not seen</source>
         <translation>sin ver</translation>
+    </message>
+</context>
+<context>
+    <name>PastSeasonPage</name>
+    <message>
+        <source>Missing at the close, %1</source>
+        <translation>Faltaban al cerrar, %1</translation>
+    </message>
+    <message>
+        <source>None was noted as missing.</source>
+        <translation>No se anotó ningún faltante.</translation>
+    </message>
+    <message>
+        <source>Who had which helmet</source>
+        <translation>Quién tuvo qué casco</translation>
+    </message>
+    <message>
+        <source>It lies at %1</source>
+        <translation>Está en %1</translation>
+    </message>
+    <message>
+        <source>This table as a CSV file</source>
+        <translation>Esta tabla como archivo CSV</translation>
+    </message>
+    <message>
+        <source>The athlete&apos;s page</source>
+        <translation>La página de atleta</translation>
+    </message>
+    <message>
+        <source>The helmet&apos;s page</source>
+        <translation>La página del casco</translation>
+    </message>
+</context>
+<context>
+    <name>PastSeasonsPage</name>
+    <message>
+        <source>Past seasons</source>
+        <translation>Temporadas pasadas</translation>
+    </message>
+    <message>
+        <source>Reading the log</source>
+        <translation>Leyendo el registro</translation>
     </message>
 </context>
 <context>
@@ -5518,6 +5713,53 @@
     </message>
 </context>
 <context>
+    <name>SeasonOpenPage</name>
+    <message>
+        <source>The next season</source>
+        <translation>La próxima temporada</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>First day: year-month-day</source>
+        <translation>Primer día: año-mes-día</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Último día</translation>
+    </message>
+    <message>
+        <source>Call it %1</source>
+        <translation>Llamarla %1</translation>
+    </message>
+    <message>
+        <source>Who leaves</source>
+        <translation>Quiénes se van</translation>
+    </message>
+    <message>
+        <source>A touch on an athlete takes them off the roster when the season is opened; one more touch keeps them. Their record stays.</source>
+        <translation>Un toque quita a esa persona del plantel al abrir la temporada; otro toque la conserva. Su registro se queda.</translation>
+    </message>
+    <message>
+        <source>Leaves</source>
+        <translation>Se va</translation>
+    </message>
+    <message>
+        <source>What is carried over</source>
+        <translation>Lo que pasa a la próxima</translation>
+    </message>
+    <message>
+        <source>By model and size, without lost ones</source>
+        <translation>Por modelo y talla, sin los perdidos</translation>
+    </message>
+    <message>
+        <source>Every helmet needs a first fit again when it is given out, also one that an athlete kept.</source>
+        <translation>Todo casco necesita otra vez un primer ajuste al asignarse, también el que alguien conservó.</translation>
+    </message>
+</context>
+<context>
     <name>SeasonPage</name>
     <message>
         <source>Season</source>
@@ -5562,6 +5804,77 @@
     <message>
         <source>Helmets by the lane they stood in, over the season</source>
         <translation>Cascos según el carril en que estaban, a lo largo de la temporada</translation>
+    </message>
+    <message>
+        <source>Hand helmets in</source>
+        <translation>Entrega de cascos</translation>
+    </message>
+    <message>
+        <source>One scan after another, and what is missing</source>
+        <translation>Una lectura tras otra, y lo que falta</translation>
+    </message>
+    <message>
+        <source>Turn of the season</source>
+        <translation>Cambio de temporada</translation>
+    </message>
+    <message>
+        <source>Past seasons</source>
+        <translation>Temporadas pasadas</translation>
+    </message>
+    <message>
+        <source>Who had which helmet, and what was missing</source>
+        <translation>Quién tuvo qué casco, y qué faltaba</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonTurnPage</name>
+    <message>
+        <source>No season is open. No looks are due, and nobody is asked for a helmet. Helmets still with athletes stay on the Line.</source>
+        <translation>No hay temporada abierta. No toca ningún vistazo ni se le pide casco a nadie. Los cascos que aún tienen atletas siguen en la Fila.</translation>
+    </message>
+    <message>
+        <source>Helmets</source>
+        <translation>Cascos</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>%1, touch to hide them</source>
+        <translation>%1, tocar para ocultar</translation>
+    </message>
+    <message>
+        <source>%1, touch to see who</source>
+        <translation>%1, tocar para ver quiénes</translation>
+    </message>
+    <message>
+        <source>Closing changes no helmet and no athlete. What is still missing is named in it, and everything above stays open.</source>
+        <translation>Cerrar no cambia ningún casco ni a nadie. Lo que aún falta queda nombrado, y todo lo de arriba sigue abierto.</translation>
+    </message>
+    <message>
+        <source>Take the closing back</source>
+        <translation>Deshacer el cierre</translation>
+    </message>
+    <message>
+        <source>%1 runs again</source>
+        <translation>%1 sigue en curso</translation>
+    </message>
+    <message>
+        <source>Close this season</source>
+        <translation>Cerrar esta temporada</translation>
+    </message>
+    <message>
+        <source>Close %1</source>
+        <translation>Cerrar %1</translation>
+    </message>
+    <message>
+        <source>Open the next season</source>
+        <translation>Abrir la próxima temporada</translation>
+    </message>
+    <message>
+        <source>Its days, and who stays</source>
+        <translation>Sus días, y quiénes se quedan</translation>
     </message>
 </context>
 <context>
@@ -7462,20 +7775,20 @@
         <translation>Temporada %1 cerrada</translation>
     </message>
     <message>
-        <source>Collected in at the end of season %1</source>
-        <translation>Recogido al final de la temporada %1</translation>
-    </message>
-    <message>
-        <source>Collected in from %1 at the end of season %2</source>
-        <translation>Recogido de %1 al final de la temporada %2</translation>
-    </message>
-    <message>
         <source>Photo taken</source>
         <translation>Foto tomada</translation>
     </message>
     <message>
         <source>Photo taken: %1</source>
         <translation>Foto tomada: %1</translation>
+    </message>
+    <message>
+        <source>Handed in at the end of season %1</source>
+        <translation>Entregado al final de la temporada %1</translation>
+    </message>
+    <message>
+        <source>Handed in by %1 at the end of season %2</source>
+        <translation>Entregado por %1 al final de la temporada %2</translation>
     </message>
 </context>
 <context>
@@ -7739,6 +8052,14 @@
     <message>
         <source>Helmets have a size that this sheet lacks: %1</source>
         <translation>Hay cascos con una talla que esta ficha no tiene: %1</translation>
+    </message>
+    <message>
+        <source>Season %1 is still open. Close it first</source>
+        <translation>La temporada %1 sigue abierta. Hay que cerrarla primero</translation>
+    </message>
+    <message>
+        <source>There was a season %1 already. Give the next one another name</source>
+        <translation>Ya hubo una temporada %1. Póngale otro nombre a la próxima</translation>
     </message>
 </context>
 <context>
@@ -8550,6 +8871,104 @@
     </message>
 </context>
 <context>
+    <name>snugline::models::CollectModel</name>
+    <message>
+        <source>Taken in, on hold: %1</source>
+        <translation>Recibido, retenido: %1</translation>
+    </message>
+    <message>
+        <source>Handed in: %1</source>
+        <translation>Entregado: %1</translation>
+    </message>
+    <message>
+        <source>Marked as lost: %1</source>
+        <translation>Marcado como perdido: %1</translation>
+    </message>
+    <message>
+        <source>On hold: %1</source>
+        <translation>Retenido: %1</translation>
+    </message>
+    <message>
+        <source>Season %1</source>
+        <translation>Temporada %1</translation>
+    </message>
+    <message>
+        <source>No athlete has a helmet</source>
+        <translation>Ningún casco está con atletas</translation>
+    </message>
+    <message>
+        <source>%1 of %2 handed in</source>
+        <translation>%1 de %2 entregados</translation>
+    </message>
+    <message>
+        <source>Shelf: %1 of %2 seen</source>
+        <translation>Estante: %1 de %2 vistos</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>serial, kind</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>It was with %1</source>
+        <translation>Lo tenía %1</translation>
+    </message>
+    <message>
+        <source>From the shelf</source>
+        <translation>Del estante</translation>
+    </message>
+    <message>
+        <source>It was lost and has come to light</source>
+        <translation>Estaba perdido y apareció</translation>
+    </message>
+    <message>
+        <source>It is back: its points are to be seen again</source>
+        <translation>Volvió: hay que ver otra vez sus puntos</translation>
+    </message>
+    <message>
+        <source>Taken in by its tag: say its model and size at the Dock</source>
+        <translation>Recibido por su placa: diga su modelo y talla en Recepción</translation>
+    </message>
+    <message>
+        <source>In already since %1</source>
+        <translation>Ya entregado desde %1</translation>
+    </message>
+    <message>
+        <source>%1 stands in the Book as away: %2. Is it back?</source>
+        <translation>%1 está fuera según el Libro: %2. ¿Ya volvió?</translation>
+    </message>
+    <message>
+        <source>%1 is not in the Book. It is put aside, and the line goes on.</source>
+        <translation>%1 no está en el Libro. Se pone aparte, y la fila sigue.</translation>
+    </message>
+    <message>
+        <source>%1 may mean these. Which one is it?</source>
+        <translation>%1 puede ser uno de estos. ¿Cuál es?</translation>
+    </message>
+    <message>
+        <source>off the roster</source>
+        <translation>fuera del plantel</translation>
+    </message>
+    <message>
+        <source>None is missing</source>
+        <translation>No falta ninguno</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n still missing</source>
+        <translation>
+            <numerusform>Falta %n</numerusform>
+            <numerusform>Faltan %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n with athletes</source>
+        <translation>
+            <numerusform>, %n con atletas</numerusform>
+            <numerusform>, %n con atletas</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>snugline::models::DockModel</name>
     <message>
         <source>Made %1</source>
@@ -8727,6 +9146,17 @@
     <message>
         <source>staff</source>
         <translation>personal</translation>
+    </message>
+    <message>
+        <source>Season %1 is closed</source>
+        <translation>La temporada %1 está cerrada</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n still on the Line</source>
+        <translation>
+            <numerusform>%n sigue en la Fila</numerusform>
+            <numerusform>%n siguen en la Fila</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8974,6 +9404,14 @@
             <numerusform>%n más después de este</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1, no season is open</source>
+        <translation>%1, no hay temporada abierta</translation>
+    </message>
+    <message>
+        <source>Season %1 is closed and no other is open. No looks are due and nobody is asked for a helmet; helmets still with athletes stay here.</source>
+        <translation>La temporada %1 está cerrada y no hay otra abierta. No toca ningún vistazo ni se le pide casco a nadie; los cascos que aún tienen atletas siguen aquí.</translation>
+    </message>
 </context>
 <context>
     <name>snugline::models::LockModel</name>
@@ -9193,6 +9631,213 @@
     <message>
         <source>Held for the notice: %1</source>
         <translation>Retenidos por el aviso: %1</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::PastModel</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>closed on %1</source>
+        <translation>cerrada el %1</translation>
+    </message>
+    <message>
+        <source>never closed</source>
+        <translation>nunca se cerró</translation>
+    </message>
+    <message>
+        <source>A helmet that is not in the Book</source>
+        <translation>Un casco que no está en el Libro</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>serial, kind</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n missing at the close</source>
+        <translation>
+            <numerusform>%n faltaba al cerrar</numerusform>
+            <numerusform>%n faltaban al cerrar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n turned up since</source>
+        <translation>
+            <numerusform>, %n apareció después</numerusform>
+            <numerusform>, %n aparecieron después</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Season %1</source>
+        <translation>Temporada %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n athlete(s)</source>
+        <translation>
+            <numerusform>%n atleta</numerusform>
+            <numerusform>%n atletas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s)</source>
+        <translation>
+            <numerusform>%n casco</numerusform>
+            <numerusform>%n cascos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No season was closed yet.</source>
+        <translation>Todavía no se cerró ninguna temporada.</translation>
+    </message>
+    <message>
+        <source>Athletes who had a helmet</source>
+        <translation>Atletas que tuvieron casco</translation>
+    </message>
+    <message>
+        <source>Helmets that were with athletes</source>
+        <translation>Cascos que estuvieron con atletas</translation>
+    </message>
+    <message>
+        <source>Checks: fits</source>
+        <translation>Revisiones: queda bien</translation>
+    </message>
+    <message>
+        <source>Checks: adjust</source>
+        <translation>Revisiones: por ajustar</translation>
+    </message>
+    <message>
+        <source>Checks: do not wear</source>
+        <translation>Revisiones: no usar</translation>
+    </message>
+    <message>
+        <source>Checks left unfinished</source>
+        <translation>Revisiones sin terminar</translation>
+    </message>
+    <message>
+        <source>Seen in a standing line</source>
+        <translation>Vistos en una revisión en fila</translation>
+    </message>
+    <message>
+        <source>Words of athletes about fit and gear</source>
+        <translation>Lo que dijeron atletas sobre ajuste y equipo</translation>
+    </message>
+    <message>
+        <source>Holds begun</source>
+        <translation>Retenciones iniciadas</translation>
+    </message>
+    <message>
+        <source>Points seen at fault</source>
+        <translation>Puntos vistos con falla</translation>
+    </message>
+    <message>
+        <source>Helmets handed in</source>
+        <translation>Cascos entregados</translation>
+    </message>
+    <message>
+        <source>Marked as lost</source>
+        <translation>Marcados como perdidos</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Retirados</translation>
+    </message>
+    <message>
+        <source>It was with %1</source>
+        <translation>Lo tenía %1</translation>
+    </message>
+    <message>
+        <source>turned up on %1</source>
+        <translation>apareció el %1</translation>
+    </message>
+    <message>
+        <source>not seen since</source>
+        <translation>no se ha visto desde entonces</translation>
+    </message>
+    <message>
+        <source>%1 to %2, handed in</source>
+        <translation>del %1 al %2, entregado</translation>
+    </message>
+    <message>
+        <source>from %1, not handed in</source>
+        <translation>desde el %1, no se entregó</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check(s)</source>
+        <translation>
+            <numerusform>%n revisión</numerusform>
+            <numerusform>%n revisiones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the last: %1</source>
+        <translation>la última: %1</translation>
+    </message>
+    <message>
+        <source>Somebody who is not in the Book</source>
+        <translation>Alguien que no está en el Libro</translation>
+    </message>
+    <message>
+        <source>Name kept back</source>
+        <translation>Nombre reservado</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Apellido</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Helmet</source>
+        <translation>Casco</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modelo</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Talla</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>Handed in</source>
+        <translation>Entregado</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Revisiones</translation>
+    </message>
+    <message>
+        <source>Last check</source>
+        <translation>Última revisión</translation>
+    </message>
+    <message>
+        <source>Seen in line</source>
+        <translation>Visto en fila</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
     </message>
 </context>
 <context>
@@ -10185,6 +10830,221 @@
             <numerusform>%n en uso por otros</numerusform>
             <numerusform>%n en uso por otros</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::TurnModel</name>
+    <message>
+        <source>What is chosen here could not be kept on this device. Open the season before the app is closed</source>
+        <translation>Lo elegido aquí no se pudo guardar en este dispositivo. Abra la temporada antes de cerrar la aplicación</translation>
+    </message>
+    <message>
+        <source>%1 is closed</source>
+        <translation>%1: cerrada</translation>
+    </message>
+    <message>
+        <source>Season %1 is open</source>
+        <translation>La temporada %1 está abierta</translation>
+    </message>
+    <message>
+        <source>In service, on the shelf</source>
+        <translation>En servicio, en el estante</translation>
+    </message>
+    <message>
+        <source>On hold</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>Not in service</source>
+        <translation>Fuera de servicio</translation>
+    </message>
+    <message>
+        <source>Still with an athlete</source>
+        <translation>Todavía con atletas</translation>
+    </message>
+    <message>
+        <source>In repair</source>
+        <translation>En reparación</translation>
+    </message>
+    <message>
+        <source>Sent out</source>
+        <translation>Enviado</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Perdido</translation>
+    </message>
+    <message>
+        <source>Season %1</source>
+        <translation>Temporada %1</translation>
+    </message>
+    <message>
+        <source>Closed on %1</source>
+        <translation>Cerrada el %1</translation>
+    </message>
+    <message>
+        <source>, every helmet was in</source>
+        <translation>, estaban todos los cascos</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n helmet(s) missing</source>
+        <translation>
+            <numerusform>, faltaba %n casco</numerusform>
+            <numerusform>, faltaban %n cascos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Its last day is not set</source>
+        <translation>Su último día no está fijado</translation>
+    </message>
+    <message>
+        <source>Its last day was %1</source>
+        <translation>Su último día fue el %1</translation>
+    </message>
+    <message>
+        <source>Runs to %1</source>
+        <translation>Hasta el %1</translation>
+    </message>
+    <message>
+        <source>Every helmet that is to come is in</source>
+        <translation>Están todos los cascos que debían llegar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) not handed in</source>
+        <translation>
+            <numerusform>%n casco sin entregar</numerusform>
+            <numerusform>%n cascos sin entregar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n with athletes</source>
+        <translation>
+            <numerusform>, %n con atletas</numerusform>
+            <numerusform>, %n con atletas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Every helmet is in</source>
+        <translation>Están todos los cascos</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) will be named as missing</source>
+        <translation>
+            <numerusform>Se nombrará %n casco como faltante</numerusform>
+            <numerusform>Se nombrarán %n cascos como faltantes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Check left open</source>
+        <translation>Revisión sin terminar</translation>
+    </message>
+    <message>
+        <source>%1, begun %2</source>
+        <translation>%1, empezó el %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n word(s) not answered</source>
+        <translation>
+            <numerusform>%n aviso sin respuesta</numerusform>
+            <numerusform>%n avisos sin respuesta</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Athletes still with a helmet</source>
+        <translation>Atletas que aún tienen casco</translation>
+    </message>
+    <message>
+        <source>Checks left open</source>
+        <translation>Revisiones sin terminar</translation>
+    </message>
+    <message>
+        <source>Words not answered</source>
+        <translation>Avisos sin respuesta</translation>
+    </message>
+    <message>
+        <source>%1 is no day. Write it as year-month-day</source>
+        <translation>%1 no es un día. Escríbalo como año-mes-día</translation>
+    </message>
+    <message>
+        <source>The last day must come after the first</source>
+        <translation>El último día debe venir después del primero</translation>
+    </message>
+    <message numerus="yes">
+        <source>That would be %n days. Look at the years</source>
+        <translation>
+            <numerusform>Eso sería %n día. Revise los años</numerusform>
+            <numerusform>Eso serían %n días. Revise los años</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The first day must come after %1, the end of season %2</source>
+        <translation>El primer día debe venir después del %1, el fin de la temporada %2</translation>
+    </message>
+    <message>
+        <source>The same weeks: %1 to %2</source>
+        <translation>Las mismas semanas: del %1 al %2</translation>
+    </message>
+    <message>
+        <source>No birth year</source>
+        <translation>Sin año de nacimiento</translation>
+    </message>
+    <message>
+        <source>Born %1</source>
+        <translation>Nacimiento: %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 leave</source>
+        <translation>%1 de %2 se van</translation>
+    </message>
+    <message>
+        <source>still has a helmet</source>
+        <translation>aún tiene casco</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on the roster</source>
+        <translation>
+            <numerusform>%n en el plantel</numerusform>
+            <numerusform>%n en el plantel</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, all stay</source>
+        <translation>, sin bajas</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n leave</source>
+        <translation>
+            <numerusform>, %n se va</numerusform>
+            <numerusform>, %n se van</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Model and size not said</source>
+        <translation>Modelo y talla sin indicar</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>model, size</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n helmet(s) go over</source>
+        <translation>
+            <numerusform>Pasa %n casco</numerusform>
+            <numerusform>Pasan %n cascos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It needs a name, a first and a last day</source>
+        <translation>Necesita un nombre, un primer y un último día</translation>
+    </message>
+    <message>
+        <source>Open the next season</source>
+        <translation>Abrir la próxima temporada</translation>
+    </message>
+    <message>
+        <source>Open season %1</source>
+        <translation>Abrir la temporada %1</translation>
     </message>
 </context>
 <context>
