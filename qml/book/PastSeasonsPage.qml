@@ -4,7 +4,6 @@ import QtQuick
 import QtQuick.Layouts
 import Snugline.Models
 import Snugline.Parts
-import Snugline.Tokens
 
 PageFrame {
     id: page
