@@ -153,7 +153,7 @@ Carry carryOf(const Views& views) {
     Place place{{}, 0, unit.sheet.empty() ? std::string() : views.standingSheet(unit.sheet), unit.size};
     if (const gear::ModelSheet* sheet = views.sheetOf(unit); sheet != nullptr) {
       place.name = sheet->name;
-      const auto band = std::find_if(sheet->sizes.begin(), sheet->sizes.end(), [&](const auto& b) { return b.name == unit.size; });
+      const auto band = std::find_if(sheet->sizes.begin(), sheet->sizes.end(), [&](const auto& b) { return b.name == place.size; });
       place.at = static_cast<std::size_t>(band - sheet->sizes.begin());
     }
     ++sizes[place];
