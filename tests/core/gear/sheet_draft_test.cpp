@@ -162,7 +162,8 @@ TEST_CASE("Every number is refused one beyond either end and taken at it") {
       Figure* figure = figureAt(draft, edge.path);
       REQUIRE(figure != nullptr);
       *figure = value;
-      const SheetFault* fault = at(faultsOf(draft), edge.path);
+      const std::vector<SheetFault> faults = faultsOf(draft);
+      const SheetFault* fault = at(faults, edge.path);
       const bool isRange = fault != nullptr && fault->rule == SheetRule::range;
       if (isRange) CHECK((fault->lowest == edge.lowest && fault->highest == edge.highest));
       return isRange;
