@@ -5,14 +5,12 @@
 
 #include "core/book/past_lanes.h"
 #include "core/season/board.h"
+#include "log_reading.h"
 #include "sentences_gear.h"
 
 namespace snugline::models {
 
 namespace {
-
-// A piece takes some hundredths of a second: what waits behind it hardly notices.
-constexpr std::size_t kFactsInStep = 4096;
 
 struct LaneLook {
   season::Lane lane;
@@ -29,12 +27,7 @@ int helmets(const season::LaneCount& count, season::Lane lane) { return count.he
 
 }  // namespace
 
-struct LanesModel::Reading {
-  explicit Reading(std::vector<Instant> times) : lanes(std::move(times)) {}
-  book::PastLanes lanes;  // on the Book thread until it is done
-  std::uint64_t all = 0;  // facts in the log when it began
-  std::uint64_t done = 0;
-};
+struct LanesModel::Reading : LogReading<book::PastLanes> {};
 
 LanesModel::LanesModel(Desk* desk, QObject* parent) : QObject(parent), m_desk(desk) {}
 LanesModel::~LanesModel() = default;
@@ -42,7 +35,7 @@ LanesModel::~LanesModel() = default;
 void LanesModel::begin() {
   if (!m_desk->isOpen() || !m_desk->views().team) return;
   m_trouble.clear();
-  m_reading = std::make_shared<Reading>(season::laneTimes(*m_desk->views().team, m_desk->now()));
+  m_reading = std::make_shared<Reading>(Reading{{book::PastLanes(season::laneTimes(*m_desk->views().team, m_desk->now()))}});
   m_progress = 0;
   emit progressChanged();
   emit changed();
@@ -56,16 +49,7 @@ void LanesModel::leave() {
 }
 
 void LanesModel::step(const std::shared_ptr<Reading>& reading) {
-  const auto read = [reading](book::Book& book) -> Result<bool> {
-    if (reading->all == 0) {
-      const auto info = book.info();
-      if (!info) return tl::unexpected<Error>(info.error());
-      reading->all = info->facts;
-    }
-    reading->done += kFactsInStep;
-    return reading->lanes.step(book, kFactsInStep);
-  };
-  m_desk->read(read, this, [this, reading](const Result<bool>& isDone) {
+  readPiece<book::PastLanes>(*m_desk, this, reading, [this, reading](const Result<bool>& isDone) {
     if (reading != m_reading) return;  // left, or begun anew
     if (!isDone) {
       m_trouble = errorSentence(isDone.error());
@@ -74,7 +58,7 @@ void LanesModel::step(const std::shared_ptr<Reading>& reading) {
     } else if (*isDone) {
       end(reading);
     } else {
-      m_progress = std::min(1.0, static_cast<double>(reading->done) / static_cast<double>(std::max<std::uint64_t>(reading->all, 1)));
+      m_progress = reading->share();
       emit progressChanged();
       step(reading);
     }
@@ -82,7 +66,7 @@ void LanesModel::step(const std::shared_ptr<Reading>& reading) {
 }
 
 void LanesModel::end(const std::shared_ptr<Reading>& reading) {
-  m_counts = reading->lanes.counts();
+  m_counts = reading->answer.counts();
   // Weeks before the first helmet was in the Book say nothing.
   const auto isEmpty = [](const season::LaneCount& count) { return count.helmets == std::array<int, 4>{} && count.bare == 0; };
   while (!m_counts.empty() && isEmpty(m_counts.front())) m_counts.erase(m_counts.begin());

@@ -8,15 +8,13 @@
 #include "core/report/csv_table.h"
 #include "core/season/board.h"
 #include "qml/models/choices.h"
+#include "qml/models/log_reading.h"
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
 
 namespace {
-
-// A piece takes some hundredths of a second: what waits behind it hardly notices.
-constexpr std::size_t kFactsInStep = 4096;
 
 QVariantMap figure(const char* name, const QString& title, int count, const char* tone = "plain") {
   return {{QStringLiteral("name"), QLatin1String(name)},
@@ -37,11 +35,7 @@ std::string fileWord(const std::string& season) {
 
 }  // namespace
 
-struct PastModel::Reading {
-  book::PastSeasons seasons;  // on the Book thread until it is done
-  std::uint64_t all = 0;      // facts in the log when it began
-  std::uint64_t done = 0;
-};
+struct PastModel::Reading : LogReading<book::PastSeasons> {};
 
 PastModel::PastModel(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
   connect(choices, &Choices::changed, this, &PastModel::changed);
@@ -65,27 +59,18 @@ void PastModel::leave() {
 }
 
 void PastModel::step(const std::shared_ptr<Reading>& reading) {
-  const auto read = [reading](book::Book& book) -> Result<bool> {
-    if (reading->all == 0) {
-      const auto info = book.info();
-      if (!info) return tl::unexpected<Error>(info.error());
-      reading->all = info->facts;
-    }
-    reading->done += kFactsInStep;
-    return reading->seasons.step(book, kFactsInStep);
-  };
-  m_desk->read(read, this, [this, reading](const Result<bool>& isDone) {
+  readPiece<book::PastSeasons>(*m_desk, this, reading, [this, reading](const Result<bool>& isDone) {
     if (reading != m_reading) return;  // left, or begun anew
     if (!isDone) {
       m_trouble = errorSentence(isDone.error());
       leave();
       emit changed();
     } else if (*isDone) {
-      m_seasons = reading->seasons.seasons();
+      m_seasons = reading->answer.seasons();
       leave();
       emit changed();
     } else {
-      m_progress = std::min(1.0, static_cast<double>(reading->done) / static_cast<double>(std::max<std::uint64_t>(reading->all, 1)));
+      m_progress = reading->share();
       emit progressChanged();
       step(reading);
     }
