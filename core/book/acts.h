@@ -26,11 +26,13 @@ inline constexpr std::string_view kNotInService = "not-in-service";
 inline constexpr std::string_view kLabelLapsed = "label-lapsed";
 inline constexpr std::string_view kLabelMissing = "label-missing";
 inline constexpr std::string_view kLabelUnknown = "label-unknown";
+inline constexpr std::string_view kLabelUnreadable = "label-unreadable";
 inline constexpr std::string_view kLabelDisputed = "label-disputed";
 inline constexpr std::string_view kPointUnseen = "point-unseen";  // place: the point
 inline constexpr std::string_view kPointFault = "point-fault";    // place: the point
 inline constexpr std::string_view kBrokeSaid = "broke-said";
 inline constexpr std::string_view kUnwellSaid = "unwell-said";
+inline constexpr std::string_view kNobodyHasIt = "nobody-has-it";
 inline constexpr std::string_view kNoUnit = "no-helmet";
 inline constexpr std::string_view kTwoUnits = "two-helmets";
 inline constexpr std::string_view kTwoAthletes = "two-athletes";
@@ -63,8 +65,9 @@ struct Arrival {
   std::string size;    // of that sheet
   std::optional<gear::Label> label;
   bool isLabelMissing = false;
-  gear::PointFindings points;  // as seen now; unseen ones stay unseen
-  bool isGroup = false;        // all sound at one touch
+  bool isLabelUnreadable = false;  // there is one, and nobody can read it
+  gear::PointFindings points;      // as seen now; unseen ones stay unseen
+  bool isGroup = false;            // all sound at one touch
 };
 // Not known yet: received, label, points, and in service or held. Known: label and points seen again.
 [[nodiscard]] Result<Drafts> takeIn(const season::Views&, const Arrival&, Day today);
@@ -76,9 +79,13 @@ struct Outcome {
 [[nodiscard]] Outcome outcomeOf(const season::Views&, const Arrival&, Day today);
 [[nodiscard]] Result<Drafts> adoptSheet(const season::Views&, const gear::ModelSheet&);
 [[nodiscard]] Result<Drafts> seePoints(const season::Views&, const std::string& unit, const gear::PointFindings&, bool isGroup);
-[[nodiscard]] Result<Drafts> readLabel(const season::Views&, const std::string& unit, const std::optional<gear::Label>&);
+// Nothing: looked for and missing; or, isUnreadable, there is one that nobody can read.
+[[nodiscard]] Result<Drafts> readLabel(const season::Views&, const std::string& unit, const std::optional<gear::Label>&,
+                                       bool isUnreadable = false);
 [[nodiscard]] Result<Drafts> hold(const season::Views&, const std::string& unit, const std::string& reason, const std::string& what,
                                   bool isWithAthlete);
+// Where a helmet is now: in our hands, or with who is paired with it. Nothing new drafts nothing.
+[[nodiscard]] Result<Drafts> whereNow(const season::Views&, const std::string& unit, bool isWithAthlete);
 // A crack's hold (point shell) is released only by return from repair or by retirement.
 [[nodiscard]] Result<Drafts> releaseHold(const season::Views&, const std::string& unit, const std::string& hold, const std::string& why);
 // to: in-service, repair, sent-out, back, retired, lost; shelf says where it belongs and changes nothing else. reason: why, in words. Sent

@@ -6,6 +6,7 @@
 #include "core/book/acts_air.h"
 #include "core/book/acts_checks.h"
 #include "core/season/board_reasons.h"
+#include "core/season/standing.h"
 
 namespace snugline::book {
 
@@ -31,6 +32,7 @@ Result<void> checkWearable(const Views& views, const UnitRecord& unit, Day today
   }
   if (!unit.holds.empty()) return refuse(unit.serial, rule::kUnitHeld);
   if (unit.isLabelDisputed) return refuse(unit.serial, rule::kLabelDisputed);
+  if (unit.isLabelUnreadable) return refuse(unit.serial, rule::kLabelUnreadable);
   if (const auto span = season::lastGoodDay(views, unit); span && gear::judge(*span, today) != gear::LabelState::good) {
     return refuse(unit.serial, rule::kLabelLapsed);
   }
@@ -277,7 +279,11 @@ Result<Drafts> endCheck(const Views& views, const std::string& checkId, Instant 
   Drafts drafts{{check->id, CheckEnded{check->athlete, check->unit, std::move(ended), weatherFor(views, now), pumpedIn(*check)}}};
   if (assessment.verdict != fit::Verdict::doNotWear) return drafts;
   const auto holds = holdsFor(assessment.reasons, views.unit(check->unit));
-  for (const UnitHeld& held : holds) drafts.push_back({check->unit, held});
+  const UnitRecord* worn = views.unit(check->unit);
+  for (UnitHeld held : holds) {
+    held.isWithAthlete = worn != nullptr && season::isOut(*worn);  // until somebody says that it is in hand
+    drafts.push_back({check->unit, std::move(held)});
+  }
   const bool isUnitAtFault = std::any_of(assessment.reasons.begin(), assessment.reasons.end(),
                                          [](const fit::Reason& r) { return !holdsFor({r}, nullptr).empty(); });
   if (!isUnitAtFault) {

@@ -7,6 +7,7 @@
 #include "core/book/written.h"
 #include "core/fit/part_marks.h"
 #include "core/gear/serial_range.h"
+#include "core/season/standing.h"
 
 namespace snugline::book {
 
@@ -73,8 +74,7 @@ Result<Drafts> issueNotice(const Views& views, const NoticeIssued& notice, Day t
   if (auto ok = checkScope(views, notice.scope); !ok) return tl::unexpected(ok.error());
   Drafts drafts{{views.team->id, notice}};
   for (const std::string& id : season::coverOf(views, notice.scope).units) {
-    const bool isWorn = !views.unit(id)->athletes.empty();
-    drafts.push_back({id, UnitHeld{"notice", notice.text, isWorn, "#0"}});
+    drafts.push_back({id, UnitHeld{"notice", notice.text, season::isOut(*views.unit(id)), "#0"}});
   }
   return drafts;
 }

@@ -36,14 +36,11 @@ void endOpenChecks(const Views& views, const UnitRecord& unit, Instant now, Draf
   }
 }
 
-// A hold that said "with the athlete" is in our hands now; what was said to be broken is looked at before anybody else gets it.
+// What was said to be broken is looked at before anybody else gets it.
 void keepHolds(const Views& views, const UnitRecord& unit, Drafts& drafts) {
   bool isBrokenHeld = false;
   for (const season::HoldRecord& open : unit.holds) {
     isBrokenHeld = isBrokenHeld || open.reason == kReasonBroken;
-    if (!open.isWithAthlete) continue;
-    drafts.push_back({unit.id, UnitHeld{open.reason, open.what, false, open.notice}});
-    drafts.push_back({unit.id, HoldReleased{open.fact, "in our hands"}});
   }
   for (const std::string& id : unit.athletes) {
     const AthleteRecord* athlete = views.athlete(id);

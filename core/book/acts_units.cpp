@@ -5,6 +5,7 @@
 #include "core/book/written.h"
 #include "core/season/notice.h"
 #include "core/season/sheet_chain.h"
+#include "core/season/standing.h"
 
 namespace snugline::book {
 
@@ -76,11 +77,10 @@ UnitRecord asArrived(const Views& views, const Arrival& arrival) {
     unit.sheet = views.standingSheet(arrival.sheet);
     unit.size = arrival.size;
   }
-  if (arrival.label) {
-    unit.isLabelMissing = false;
-    unit.labels.push_back({*arrival.label, {}});
-  } else if (arrival.isLabelMissing) {
-    unit.isLabelMissing = true;
+  if (arrival.label || arrival.isLabelMissing || arrival.isLabelUnreadable) {
+    unit.isLabelUnreadable = !arrival.label && arrival.isLabelUnreadable;
+    unit.isLabelMissing = !arrival.label && !unit.isLabelUnreadable;
+    if (arrival.label) unit.labels.push_back({*arrival.label, {}});
   }
   if (isAway(unit)) unit.points = {};  // back from elsewhere: everything is open again
   for (gear::Point point : gear::kPoints) {
@@ -97,8 +97,8 @@ std::vector<std::pair<std::string, std::string>> barsToService(const Views& view
     const auto& seen = unit.points[static_cast<std::size_t>(point)];
     if (seen && seen->finding.state == gear::PointState::fault) bars.emplace_back(gear::code(point), seen->finding.what);
   }
-  if (unit.isLabelMissing) {
-    bars.emplace_back(kReasonLabel, "missing");
+  if (unit.isLabelMissing || unit.isLabelUnreadable) {
+    bars.emplace_back(kReasonLabel, unit.isLabelMissing ? "missing" : "unreadable");
   } else if (const auto span = season::lastGoodDay(views, unit); !span) {
     bars.emplace_back(kReasonLabel, kNotSeenYet);
   } else if (gear::judge(*span, today) != gear::LabelState::good) {
@@ -145,6 +145,7 @@ void addBack(Drafts& drafts, const UnitRecord& unit, const std::string& where, c
     drafts.push_back({unit.id, UnitUnpaired{athlete, "back"}});
     drafts.push_back({unit.id, UnitPaired{athlete}});
   }
+  if (!unit.athletes.empty()) drafts.push_back({unit.id, UnitMoved{"in-hand", {}}});  // paired anew, and with us
 }
 
 PointsSeen seenIn(const gear::PointFindings& points, bool isGroup) {
@@ -224,10 +225,8 @@ Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
       drafts.push_back({about, UnitReceived{known->serial, known->tagKey, sheet, arrival.size, known->made, lotOf(arrival.tag)}});
     if (isAway(*known)) addBack(drafts, *known, {}, {});
   }
-  if (arrival.label) {
-    drafts.push_back({about, LabelRead{arrival.label}});
-  } else if (arrival.isLabelMissing) {
-    drafts.push_back({about, LabelRead{}});
+  if (arrival.label || arrival.isLabelMissing || arrival.isLabelUnreadable) {
+    drafts.push_back({about, LabelRead{arrival.label, !arrival.label && arrival.isLabelUnreadable}});
   }
   if (PointsSeen seen = seenIn(arrival.points, arrival.isGroup); !seen.points.empty()) drafts.push_back({about, std::move(seen)});
 
@@ -270,7 +269,7 @@ Result<Drafts> seePoints(const Views& views, const std::string& id, const gear::
     const std::string reason(gear::code(point));
     const HoldRecord* open = openHold(*unit, reason);
     if (finding.state == gear::PointState::fault && (open == nullptr || open->what == kNotSeenYet)) {
-      drafts.push_back({id, UnitHeld{reason, finding.what, false}});
+      drafts.push_back({id, UnitHeld{reason, finding.what, season::isOut(*unit)}});  // where it is was not said
     } else if (finding.state == gear::PointState::sound && open != nullptr && open->what == kNotSeenYet) {
       drafts.push_back({id, HoldReleased{open->fact, "seen"}});
     }
@@ -279,12 +278,22 @@ Result<Drafts> seePoints(const Views& views, const std::string& id, const gear::
   return drafts;
 }
 
-Result<Drafts> readLabel(const Views& views, const std::string& unit, const std::optional<gear::Label>& label) {
+Result<Drafts> readLabel(const Views& views, const std::string& unit, const std::optional<gear::Label>& label, bool isUnreadable) {
   if (views.unit(unit) == nullptr) return fail(ErrorCode::notFound, "unit " + unit);
   if (label) {
     if (auto ok = checkLabel(*label); !ok) return tl::unexpected(ok.error());
   }
-  return Drafts{{unit, LabelRead{label}}};
+  return Drafts{{unit, LabelRead{label, !label && isUnreadable}}};
+}
+
+Result<Drafts> whereNow(const Views& views, const std::string& id, bool isWithAthlete) {
+  const UnitRecord* unit = views.unit(id);
+  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
+  if (isAway(*unit)) return fail(ErrorCode::notAllowed, unit->serial, std::string(rule::kUnitAway));
+  if (isWithAthlete && unit->athletes.empty() && unit->keptBy.empty())
+    return fail(ErrorCode::notAllowed, unit->serial, std::string(rule::kNobodyHasIt));
+  if (season::isOut(*unit) == isWithAthlete) return Drafts{};
+  return Drafts{{id, UnitMoved{isWithAthlete ? "with-athlete" : "in-hand", {}}}};
 }
 
 Result<Drafts> hold(const Views& views, const std::string& id, const std::string& reason, const std::string& what, bool isWithAthlete) {
@@ -295,8 +304,7 @@ Result<Drafts> hold(const Views& views, const std::string& id, const std::string
   Drafts drafts;
   for (const HoldRecord& open : unit->holds) {
     if (open.reason != reason || open.what != what) continue;
-    if (open.isWithAthlete == isWithAthlete) return Drafts{};
-    drafts.push_back({id, HoldReleased{open.fact, isWithAthlete ? "with the athlete" : "in our hands"}});  // the same hold, elsewhere
+    return whereNow(views, id, isWithAthlete);  // the same hold, elsewhere
   }
   drafts.insert(drafts.begin(), Draft{id, UnitHeld{reason, what, isWithAthlete}});
   // Whoever holds a helmet for one of its points has seen that point at fault: the strip must not go on showing it sound.
@@ -330,6 +338,7 @@ Result<Drafts> move(const Views& views, const std::string& id, const std::string
     if (isAway(*unit)) return refuse(rule::kUnitAway);
     if (!unit->holds.empty()) return refuse(rule::kUnitHeld);
     if (unit->isLabelMissing) return refuse(rule::kLabelMissing);
+    if (unit->isLabelUnreadable) return refuse(rule::kLabelUnreadable);
     if (unit->isLabelDisputed) return refuse(rule::kLabelDisputed);
     if (unit->labels.empty()) return refuse(rule::kLabelUnknown);
     for (gear::Point point : gear::kPoints) {

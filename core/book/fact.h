@@ -57,7 +57,8 @@ struct UnitReceived {
 };                    // sheet: hash
 struct LabelRead {
   std::optional<gear::Label> label;
-};  // nothing: looked for and missing
+  bool isUnreadable = false;  // without a label: there is one, and nobody can read it
+};                            // nothing of both: looked for and missing
 struct PointsSeen {
   std::vector<std::pair<gear::Point, gear::PointFinding>> points;
   bool isGroup = false;
@@ -74,7 +75,9 @@ struct HoldReleased {
 struct UnitMoved {
   std::string to, where;
   std::string reason{};
-};  // "in-service", "repair", "sent-out", "back", "retired", "lost"; "shelf": where it belongs, nothing else changes
+  season::ReturnRecord returned{};  // "back" only; its stamp is filled by the fold
+};  // "in-service", "repair", "sent-out", "back", "retired", "lost"; "shelf": where it belongs; "in-hand", "with-athlete": who has it now,
+    // nothing else changes
 struct PartChanged {
   std::string part, what, athlete;
   fit::MarkSet reopens{};  // of the athlete who wears it; empty: all nine, as before parts were told apart
@@ -84,6 +87,7 @@ struct UnitPaired {
 };
 struct UnitUnpaired {
   std::string athlete, reason;
+  bool isStillWith = false;  // they still have it: it is asked for
 };
 // A word of the athlete that stood unanswered when the check began.
 struct WordRef {

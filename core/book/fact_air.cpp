@@ -141,7 +141,12 @@ std::int64_t versionOf(const Body& body) {
   if (const auto* ended = std::get_if<CheckEnded>(&body)) return ended->conditions.isEmpty() && ended->pumped.empty() ? 1 : 2;
   if (const auto* received = std::get_if<UnitReceived>(&body)) return received->lot.empty() ? 1 : 2;
   if (const auto* held = std::get_if<UnitHeld>(&body)) return held->notice.empty() ? 1 : 2;
-  if (const auto* moved = std::get_if<UnitMoved>(&body)) return moved->reason.empty() && moved->to != "shelf" ? 1 : 2;
+  if (const auto* moved = std::get_if<UnitMoved>(&body)) {
+    const bool isOld = moved->reason.empty() && moved->to != "shelf" && moved->to != "in-hand" && moved->to != "with-athlete";
+    return isOld && moved->returned == season::ReturnRecord{} ? 1 : 2;
+  }
+  if (const auto* unpaired = std::get_if<UnitUnpaired>(&body)) return unpaired->isStillWith ? 2 : 1;
+  if (const auto* read = std::get_if<LabelRead>(&body)) return read->isUnreadable && !read->label ? 2 : 1;
   if (const auto* changed = std::get_if<PartChanged>(&body)) return changed->reopens == fit::MarkSet{} ? 1 : 2;
   if (const auto* adopted = std::get_if<SheetAdopted>(&body)) return adopted->replaces.empty() ? 1 : 2;
   return 1;
@@ -150,7 +155,7 @@ std::int64_t versionOf(const Body& body) {
 std::int64_t newestOf(std::string_view kind) {
   const bool isGrown = kind == "check-ended" || kind == "air-read" || kind == "adjusted" || kind == "fitting-set" ||
                        kind == "check-answered" || kind == "unit-received" || kind == "unit-held" || kind == "unit-moved" ||
-                       kind == "part-changed" || kind == "sheet-adopted";
+                       kind == "unit-unpaired" || kind == "label-read" || kind == "part-changed" || kind == "sheet-adopted";
   return isGrown ? 2 : 1;
 }
 

@@ -91,7 +91,10 @@ Said said(Reader& in) {
 LabelRead labelRead(Reader& in) {
   LabelRead b;
   const auto kind = in.wordIf("label", labelKindFromCode);
-  if (!kind) return b;
+  if (!kind) {
+    b.isUnreadable = in.flag("unreadable");
+    return b;
+  }
   gear::Label label;
   label.kind = *kind;
   label.year = static_cast<int>(in.integer("year", 0, 9999));

@@ -136,7 +136,10 @@ struct BodyWriter {
     out.text("made", b.made).text("lot", b.lot);
   }
   void operator()(const LabelRead& b) const {
-    if (!b.label) return;
+    if (!b.label) {
+      out.flag("unreadable", b.isUnreadable);
+      return;
+    }
     out.key("label").string(b.label->kind == gear::LabelKind::makersMark ? "makers-mark" : "recertification");
     out.key("year").integer(b.label->year);
     if (b.label->fullDate) out.key("full_date").string(print(*b.label->fullDate));
@@ -154,13 +157,18 @@ struct BodyWriter {
     out.key("reason").string(b.reason).text("what", b.what).flag("with_athlete", b.isWithAthlete).text("notice", b.notice);
   }
   void operator()(const HoldReleased& b) const { out.key("hold").string(b.hold).key("reason").string(b.reason); }
-  void operator()(const UnitMoved& b) const { out.key("to").string(b.to).text("where", b.where).text("reason", b.reason); }
+  void operator()(const UnitMoved& b) const {
+    out.key("to").string(b.to).text("where", b.where).text("reason", b.reason);
+    returnOf(out, b.returned);
+  }
   void operator()(const PartChanged& b) const {
     out.key("part").string(b.part).text("what", b.what).text("athlete", b.athlete);
     marks(out, "reopens", b.reopens);
   }
   void operator()(const UnitPaired& b) const { out.key("athlete").string(b.athlete); }
-  void operator()(const UnitUnpaired& b) const { out.key("athlete").string(b.athlete).key("reason").string(b.reason); }
+  void operator()(const UnitUnpaired& b) const {
+    out.key("athlete").string(b.athlete).key("reason").string(b.reason).flag("still_with", b.isStillWith);
+  }
   void operator()(const CheckBegun& b) const {
     out.key("athlete").string(b.athlete).key("unit").string(b.unit).key("sheet").string(b.sheet).text("before", b.before);
     out.key("check_kind").string(fit::code(b.kind)).key("rules").integer(b.rules);

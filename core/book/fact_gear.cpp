@@ -62,6 +62,16 @@ season::NoticeScope readScope(ObjectReader& in) {
   return scope;
 }
 
+void returnOf(LineWriter& out, const season::ReturnRecord& r) {
+  out.text("by", r.by).text("done", r.done).text("paper", r.paper).flag("cleaned", r.isCleaned);
+}
+void readReturn(ObjectReader& in, season::ReturnRecord& r) {
+  r.by = in.textOr("by");
+  r.done = in.textOr("done");
+  r.paper = in.textOr("paper");
+  r.isCleaned = in.flag("cleaned");
+}
+
 void addGearReaders(std::unordered_map<std::string_view, BodyReader>& readers) {
   // Braces keep the order of reading the order of writing.
   readers["unit-received"] = [](ObjectReader& in) -> Body {
@@ -71,12 +81,18 @@ void addGearReaders(std::unordered_map<std::string_view, BodyReader>& readers) {
     return UnitHeld{in.text("reason"), in.textOr("what"), in.flag("with_athlete"), in.textOr("notice")};
   };
   readers["hold-released"] = [](ObjectReader& in) -> Body { return HoldReleased{in.text("hold"), in.text("reason")}; };
-  readers["unit-moved"] = [](ObjectReader& in) -> Body { return UnitMoved{in.text("to"), in.textOr("where"), in.textOr("reason")}; };
+  readers["unit-moved"] = [](ObjectReader& in) -> Body {
+    UnitMoved b{in.text("to"), in.textOr("where"), in.textOr("reason")};
+    readReturn(in, b.returned);
+    return b;
+  };
   readers["part-changed"] = [](ObjectReader& in) -> Body {
     return PartChanged{in.text("part"), in.textOr("what"), in.textOr("athlete"), marks(in, "reopens")};
   };
   readers["unit-paired"] = [](ObjectReader& in) -> Body { return UnitPaired{in.text("athlete")}; };
-  readers["unit-unpaired"] = [](ObjectReader& in) -> Body { return UnitUnpaired{in.text("athlete"), in.text("reason")}; };
+  readers["unit-unpaired"] = [](ObjectReader& in) -> Body {
+    return UnitUnpaired{in.text("athlete"), in.text("reason"), in.flag("still_with")};
+  };
   readers["notice-issued"] = readNoticeIssued;
 }
 

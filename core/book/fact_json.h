@@ -56,6 +56,9 @@ void addPeopleReaders(std::unordered_map<std::string_view, BodyReader>& readers)
 // fact_gear.cpp. A list of marks under a key of its own, left out when empty; members of a notice's scope.
 void marks(LineWriter& out, std::string_view key, fit::MarkSet set);
 [[nodiscard]] fit::MarkSet marks(ObjectReader& in, std::string_view key);
+// Members of what "back" says.
+void returnOf(LineWriter& out, const season::ReturnRecord& r);
+void readReturn(ObjectReader& in, season::ReturnRecord& r);
 void writeScope(LineWriter& out, const season::NoticeScope& scope);
 [[nodiscard]] season::NoticeScope readScope(ObjectReader& in);
 void addGearReaders(std::unordered_map<std::string_view, BodyReader>& readers);  // of helmets, by kind

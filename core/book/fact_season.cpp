@@ -84,6 +84,8 @@ void foldSeason(season::TeamRecord& record, const Fact& fact) {
 
 void foldCollected(season::UnitRecord& record, const Fact& fact, const UnitCollected& body) {
   std::erase(record.athletes, body.athlete);
+  record.isInHand = !record.athletes.empty();
+  record.keptBy.clear();
   // Lost ones come to light when everything is carried in.
   const bool isHere = record.place == season::UnitPlace::withAthlete || record.place == season::UnitPlace::lost;
   if (record.athletes.empty() && isHere) {

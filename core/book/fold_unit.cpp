@@ -55,7 +55,8 @@ struct UnitFold {
   }
   void operator()(const LabelRead& b) const {
     notes.readings.push_back({fact.id(), b.label});
-    record.isLabelMissing = !b.label;
+    record.isLabelUnreadable = !b.label && b.isUnreadable;
+    record.isLabelMissing = !b.label && !b.isUnreadable;
     if (b.label) record.labels.push_back({*b.label, stampOf(fact)});
     record.isLabelDisputed = isInQuestion(notes.readings);
   }
@@ -68,7 +69,8 @@ struct UnitFold {
     }
   }
   void operator()(const UnitHeld& b) const {
-    record.holds.push_back({fact.id(), b.reason, b.what, b.isWithAthlete, stampOf(fact), b.notice});
+    record.holds.push_back({fact.id(), b.reason, b.what, stampOf(fact), b.notice});
+    whereNow(b.isWithAthlete);
   }
   void operator()(const HoldReleased& b) const {
     std::erase_if(record.holds, [&](const auto& hold) { return hold.fact == b.hold; });
@@ -78,6 +80,7 @@ struct UnitFold {
       record.shelf = b.where;
       return;
     }
+    if (b.to == "in-hand" || b.to == "with-athlete") return whereNow(b.to == "with-athlete");
     const UnitPlace here = record.athletes.empty() ? UnitPlace::shelf : UnitPlace::withAthlete;
     if (b.to == "in-service") {
       record.isInService = true;
@@ -86,6 +89,8 @@ struct UnitFold {
       record.isInService = false;
       record.place = here;
       record.points = {};  // back from elsewhere: everything is open again
+      record.returned = b.returned;
+      record.returned->stamp = stampOf(fact);
       season::forgetAir(record);
       notes.readings.clear();
       record.isLabelDisputed = false;
@@ -100,14 +105,23 @@ struct UnitFold {
       record.place = *away;
     }
     record.placeWords = b.where;
+    if (b.to != "in-service") whereNow(false);
+  }
+  void whereNow(bool isWithAthlete) const {
+    record.isInHand = !isWithAthlete && !record.athletes.empty();
+    if (!isWithAthlete) record.keptBy.clear();
   }
   void operator()(const UnitPaired& b) const {
     std::erase(record.athletes, b.athlete);
     record.athletes.push_back(b.athlete);
+    record.isInHand = false;
+    record.keptBy.clear();
     if (record.place == UnitPlace::shelf) record.place = UnitPlace::withAthlete;
   }
   void operator()(const UnitUnpaired& b) const {
     std::erase(record.athletes, b.athlete);
+    if (record.athletes.empty()) record.isInHand = false;
+    if (b.isStillWith) record.keptBy = b.athlete;
     if (record.athletes.empty() && record.place == UnitPlace::withAthlete) record.place = UnitPlace::shelf;
   }
   void operator()(const UnitCollected& b) const { foldCollected(record, fact, b); }
@@ -116,7 +130,10 @@ struct UnitFold {
   // Facts that change no unit.
   void operator()(const SeasonClosed&) const {}
   void operator()(const PartChanged&) const {}
-  void operator()(const CheckEnded& b) const { foldPumped(record, fact, b); }
+  void operator()(const CheckEnded& b) const {
+    foldPumped(record, fact, b);
+    record.isInHand = false;  // it was on the head
+  }
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const {}

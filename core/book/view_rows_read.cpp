@@ -176,6 +176,7 @@ void unit(Reader& in, season::UnitRecord& r, UnitNotes& notes) {
     if (label) r.labels.push_back({*label, stamp(each, "stamp")});
   });
   r.isLabelMissing = in.flag("label_missing");
+  r.isLabelUnreadable = in.flag("label_unreadable");
   r.isLabelDisputed = in.flag("label_disputed");
   in.objects("points", [&](Reader& each) {
     season::PointSeenRecord seen;
@@ -190,13 +191,21 @@ void unit(Reader& in, season::UnitRecord& r, UnitNotes& notes) {
     season::HoldRecord hold;
     hold.reason = each.text("reason");
     hold.what = each.textOr("what");
-    hold.isWithAthlete = each.flag("with_athlete");
     hold.notice = each.textOr("notice");
     hold.stamp = stamp(each, "stamp");
     hold.fact = hold.stamp.fact;
     r.holds.push_back(std::move(hold));
   });
   r.athletes = textsIf(in, "athletes");
+  r.isInHand = in.flag("in_hand");
+  r.keptBy = in.textOr("kept_by");
+  if (in.has("returned")) {
+    in.object("returned", [&](Reader& inner) {
+      r.returned.emplace();
+      readReturn(inner, *r.returned);
+      r.returned->stamp = stamp(inner, "stamp");
+    });
+  }
   if (in.has("air")) in.objects("air", [&](Reader& each) { r.air.push_back(airEvent(each)); });
   r.airFrom = static_cast<std::uint32_t>(in.integerIf("air_from", 0, static_cast<std::int64_t>(r.air.size())).value_or(0));
   if (in.has("pumped")) {

@@ -232,7 +232,12 @@ std::string rowOf(const season::UnitRecord& r, const UnitNotes& notes) {
     stamp(out, "stamp", each.stamp);
     out.endObject();
   }
-  out.endArray().flag("label_missing", r.isLabelMissing).flag("label_disputed", r.isLabelDisputed).key("points").beginArray();
+  out.endArray()
+      .flag("label_missing", r.isLabelMissing)
+      .flag("label_unreadable", r.isLabelUnreadable)
+      .flag("label_disputed", r.isLabelDisputed)
+      .key("points")
+      .beginArray();
   for (gear::Point point : gear::kPoints) {
     const auto& seen = r.points[static_cast<std::size_t>(point)];
     if (!seen) continue;
@@ -243,17 +248,19 @@ std::string rowOf(const season::UnitRecord& r, const UnitNotes& notes) {
   }
   out.endArray().key("holds").beginArray();
   for (const auto& hold : r.holds) {
-    out.beginObject()
-        .key("reason")
-        .string(hold.reason)
-        .text("what", hold.what)
-        .flag("with_athlete", hold.isWithAthlete)
-        .text("notice", hold.notice);
+    out.beginObject().key("reason").string(hold.reason).text("what", hold.what).text("notice", hold.notice);
     stamp(out, "stamp", hold.stamp);
     out.endObject();
   }
   out.endArray();
   texts(out, "athletes", r.athletes);
+  out.flag("in_hand", r.isInHand).text("kept_by", r.keptBy);
+  if (r.returned) {
+    out.key("returned").beginObject();
+    returnOf(out, *r.returned);
+    stamp(out, "stamp", r.returned->stamp);
+    out.endObject();
+  }
   airOf(out, r);
   turnOf(out, r);
   out.key("notes").beginObject().key("readings").beginArray();

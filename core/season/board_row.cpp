@@ -254,9 +254,7 @@ void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& ro
       row.dueBy = std::min(row.dueBy, reason.dueBy);
     }
   }
-  const auto isOut = [](const UnitRecord& unit) {
-    return std::any_of(unit.holds.begin(), unit.holds.end(), [](const HoldRecord& h) { return h.isWithAthlete; });
-  };
+  const auto isOut = [](const UnitRecord& unit) { return !unit.holds.empty() && !unit.isInHand; };
   row.isWithAthlete = (standing.unit != nullptr && isOut(*standing.unit)) ||
                       std::any_of(standing.others.begin(), standing.others.end(), [&](const UnitRecord* unit) { return isOut(*unit); });
   row.isOnTop = isRankedOnTop(row);

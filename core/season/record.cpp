@@ -88,7 +88,7 @@ const UnitRecord* Views::unitByTag(const std::string& tagKey) const {
 }
 
 std::optional<gear::DaySpan> lastGoodDay(const Views& views, const UnitRecord& unit) {
-  if (unit.labels.empty() || unit.isLabelMissing) return std::nullopt;
+  if (unit.labels.empty() || unit.isLabelMissing || unit.isLabelUnreadable) return std::nullopt;
   const gear::ModelSheet* sheet = views.sheetOf(unit);
   if (sheet == nullptr) return std::nullopt;
   return gear::lastGoodDay(unit.labels.back().label, sheet->certificationMonths, firstCertification(unit), sheet->ageLimitMonths);

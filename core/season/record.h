@@ -10,6 +10,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <vector>
 
@@ -124,10 +125,20 @@ enum class UnitPlace : std::uint8_t { shelf, withAthlete, repair, sentOut, retir
 struct HoldRecord {
   std::string fact, reason;  // reason: point code, "label", "fit", "broken", "notice", "other"
   std::string what;          // in the finder's words
-  bool isWithAthlete = false;
   Stamp stamp;
   std::string notice{};  // fact of the maker's notice that it stands for
   friend bool operator==(const HoldRecord&, const HoldRecord&) = default;
+};
+// Who put it right while it was away (codes of UnitMoved::by).
+inline constexpr std::string_view kByUs = "us", kByFirm = "firm", kByRecertifier = "recertifier", kByMaker = "maker";
+// The last return from repair or from being sent out.
+struct ReturnRecord {
+  std::string by;     // one of the above; empty: not said
+  std::string done;   // in words
+  std::string paper;  // which paper says so; empty: none
+  bool isCleaned = false;
+  Stamp stamp;
+  friend bool operator==(const ReturnRecord&, const ReturnRecord&) = default;
 };
 struct LabelRecord {
   gear::Label label;
@@ -145,10 +156,14 @@ struct UnitRecord {
   std::string placeWords;
   std::vector<LabelRecord> labels;  // oldest first; the last one counts
   bool isLabelMissing = false;
-  bool isLabelDisputed = false;  // two readings that differ, from different devices, unsettled
+  bool isLabelUnreadable = false;  // as last looked at: there is one, and nobody can read it
+  bool isLabelDisputed = false;    // two readings that differ, from different devices, unsettled
   SeenPoints points;
   std::vector<HoldRecord> holds;             // open ones
   std::vector<std::string> athletes;         // paired now; more than one is an open question
+  bool isInHand = false;                     // paired, and yet in our hands
+  std::string keptBy{};                      // who still has it and is not paired with it; empty: nobody
+  std::optional<ReturnRecord> returned{};    // the last time that it came back
   std::vector<AirEvent> air;                 // oldest first
   std::uint32_t airFrom = 0;                 // events before this one are of bladders since repaired or replaced
   std::vector<PortAir> ports;                // by gear::Port, worked out from the events; empty before the first

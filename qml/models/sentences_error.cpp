@@ -39,6 +39,8 @@ QString refusedBy(const std::string& name, const std::string& place) {
   if (name == rule::kNotInService) return Trouble::tr("%1 is not in service. Take it in at the Dock first").arg(what);
   if (name == rule::kLabelLapsed) return Trouble::tr("The label of %1 has lapsed").arg(what);
   if (name == rule::kLabelMissing) return Trouble::tr("%1 has no certification label").arg(what);
+  if (name == rule::kLabelUnreadable) return Trouble::tr("The label of %1 cannot be read").arg(what);
+  if (name == rule::kNobodyHasIt) return Trouble::tr("Nobody has %1").arg(what);
   if (name == rule::kLabelUnknown) return Trouble::tr("The label of %1 has not been read yet").arg(what);
   if (name == rule::kLabelDisputed) return Trouble::tr("Two readings of the label of %1 differ. Read it again").arg(what);
   if (name == rule::kPointUnseen) return Trouble::tr("%1 has not been seen yet").arg(what);

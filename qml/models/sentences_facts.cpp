@@ -50,6 +50,8 @@ QString movedWords(const book::UnitMoved& moved) {
   if (moved.to == "back") words = Said::tr("Back with us");
   if (moved.to == "retired") words = Said::tr("Retired");
   if (moved.to == "lost") words = Said::tr("Lost");
+  if (moved.to == "in-hand") return Said::tr("In our hands");
+  if (moved.to == "with-athlete") return Said::tr("With the athlete");
   if (moved.to == "shelf")
     return moved.where.empty() ? Said::tr("No shelf of its own") : Said::tr("Belongs on %1", "shelf").arg(text(moved.where));
   if (words.isEmpty()) words = text(moved.to);
@@ -58,7 +60,8 @@ QString movedWords(const book::UnitMoved& moved) {
 }
 
 QString heldWords(const book::UnitHeld& held) {
-  return Said::tr("On hold: %1").arg(holdWords({{}, held.reason, held.what, held.isWithAthlete, {}}));
+  const QString words = holdWords({{}, held.reason, held.what, {}});
+  return held.isWithAthlete ? Said::tr("On hold: %1, still with the athlete").arg(words) : Said::tr("On hold: %1").arg(words);
 }
 
 // Both units: a history is read by people with either gauge.
@@ -119,7 +122,8 @@ struct LineOf {
   }
   QString operator()(const book::UnitReceived& f) const { return Said::tr("Taken in, size %1").arg(text(f.size)); }
   QString operator()(const book::LabelRead& f) const {
-    return f.label ? Said::tr("Label read: %1").arg(labelShort(*f.label)) : Said::tr("Label looked for and missing");
+    if (f.label) return Said::tr("Label read: %1").arg(labelShort(*f.label));
+    return f.isUnreadable ? Said::tr("Label cannot be read") : Said::tr("Label looked for and missing");
   }
   QString operator()(const book::PointsSeen& f) const { return pointsWords(f); }
   QString operator()(const book::UnitHeld& f) const { return heldWords(f); }

@@ -183,18 +183,16 @@ QString holdReason(const std::string& reason) {
   return Gear::tr("Held");
 }
 
-QString whereWords(bool isWithAthlete) { return isWithAthlete ? Gear::tr("still with the athlete") : Gear::tr("in our hands"); }
-
 QString holdWhat(const std::string& what) {
   if (what == book::kNotSeenYet) return Gear::tr("not seen yet");
   if (what == "missing") return Gear::tr("missing");
   if (what == "lapsed") return Gear::tr("lapsed");
+  if (what == "unreadable") return Gear::tr("cannot be read");
   return text(what);
 }
 
 QString holdWords(const season::HoldRecord& hold) {
-  const QString reason = hold.what.empty() ? holdReason(hold.reason) : Gear::tr("%1: %2").arg(holdReason(hold.reason), holdWhat(hold.what));
-  return Gear::tr("%1, %2").arg(reason, whereWords(hold.isWithAthlete));
+  return hold.what.empty() ? holdReason(hold.reason) : Gear::tr("%1: %2").arg(holdReason(hold.reason), holdWhat(hold.what));
 }
 
 QString placeWords(season::UnitPlace place, const std::string& where) {

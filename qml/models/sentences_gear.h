@@ -43,7 +43,6 @@ namespace snugline::models {
 [[nodiscard]] QString holdReason(const std::string& reason);      // "Shell", "Label", "Fit", "Broke", "Held"
 [[nodiscard]] QString holdWhat(const std::string& what);          // core's own words in the reader's language, others as written
 [[nodiscard]] QString holdWords(const season::HoldRecord& hold);  // "Faceguard: bare metal. In our hands."
-[[nodiscard]] QString whereWords(bool isWithAthlete);
 [[nodiscard]] QString placeWords(season::UnitPlace place, const std::string& where);
 [[nodiscard]] QString unitStatus(const season::UnitRecord& unit);                          // "On hold: …", "In service, on the shelf"
 [[nodiscard]] QString kindOf(const season::Views& views, const season::UnitRecord& unit);  // "Alder A1, size L"

@@ -71,8 +71,7 @@ Views team(int athletes) {
     }
     for (gear::Point point : gear::kPoints)
       unit.points.see(point, {{gear::PointState::sound, {}}, stampAt(dayOf(2026, 10, 14), ++n), true});
-    if (i % 20 == 0)
-      unit.holds = {{"abcdefghijklm:" + std::to_string(++n), "liner", "does not hold air", false, stampAt(dayOf(2026, 10, 13), n)}};
+    if (i % 20 == 0) unit.holds = {{"abcdefghijklm:" + std::to_string(++n), "liner", "does not hold air", stampAt(dayOf(2026, 10, 13), n)}};
     if (i % 10 == 3) athlete.hairChanged = stampAt(dayOf(2026, 10, 13), ++n);
     if (i % 15 == 4) {
       SaidRecord said;

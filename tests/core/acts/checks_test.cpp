@@ -16,7 +16,7 @@ TEST_CASE("A helmet is handed out only in service, unheld, certified and believe
     return refusal(pair(world.views, world.athleteId, "d:21", kToday));
   };
   CHECK(why([](DeskWorld&) {}).empty());
-  CHECK(why([](DeskWorld& w) { w.views.units["d:21"].holds = {{"d:9", "other", "", false, {}}}; }) == rule::kUnitHeld);
+  CHECK(why([](DeskWorld& w) { w.views.units["d:21"].holds = {{"d:9", "other", "", {}}}; }) == rule::kUnitHeld);
   CHECK(why([](DeskWorld& w) { w.views.units["d:21"].place = season::UnitPlace::repair; }) == rule::kUnitAway);
   CHECK(why([](DeskWorld& w) { w.views.units["d:21"].place = season::UnitPlace::retired; }) == rule::kUnitRetired);
   CHECK(why([](DeskWorld& w) { w.views.units["d:21"].isInService = false; }) == rule::kNotInService);
@@ -54,7 +54,7 @@ TEST_CASE("A check cannot begin on a held, lapsed or away helmet, without one, o
     return refusal(beginCheck(world.views, world.athleteId, fit::CheckKind::look, kToday));
   };
   CHECK(why([](DeskWorld&) {}).empty());
-  CHECK(why([](DeskWorld& w) { w.unit().holds = {{"d:9", "other", "", false, {}}}; }) == rule::kUnitHeld);
+  CHECK(why([](DeskWorld& w) { w.unit().holds = {{"d:9", "other", "", {}}}; }) == rule::kUnitHeld);
   CHECK(why([](DeskWorld& w) { w.unit().labels[0].label.year = 2024; }) == rule::kLabelLapsed);
   CHECK(why([](DeskWorld& w) { w.unit().place = season::UnitPlace::sentOut; }) == rule::kUnitAway);
   CHECK(why([](DeskWorld& w) { w.athlete().units.clear(); }) == rule::kNoUnit);

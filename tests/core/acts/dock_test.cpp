@@ -108,11 +108,11 @@ TEST_CASE("A helmet that arrives after the notice is held when it is taken in") 
 TEST_CASE("Coming back from a repair releases other holds and leaves the one of a notice") {
   DeskWorld world;
   world.unit().place = season::UnitPlace::repair;
-  world.unit().holds = {{"d:30", "faceguard", "bare metal", false, world.stamp(season::kToday)},
-                        {"d:31", "notice", "clips", false, world.stamp(season::kToday), "d:90"}};
+  world.unit().holds = {{"d:30", "faceguard", "bare metal", world.stamp(season::kToday)},
+                        {"d:31", "notice", "clips", world.stamp(season::kToday), "d:90"}};
   const auto drafts = move(world.views, world.unitId, "back", "", "new faceguard");
   REQUIRE(drafts);
-  CHECK(kinds(*drafts) == std::vector<std::string>{"unit-moved", "hold-released", "unit-unpaired", "unit-paired"});
+  CHECK(kinds(*drafts) == std::vector<std::string>{"unit-moved", "hold-released", "unit-unpaired", "unit-paired", "unit-moved"});
   CHECK(std::get<UnitMoved>(drafts->front().body).reason == "new faceguard");
   CHECK(std::get<HoldReleased>((*drafts)[1].body).hold == "d:30");
   CHECK_FALSE(outcomeOf(world.views, world.arrival("A1-M-00001"), season::kToday).isInService);
@@ -185,7 +185,7 @@ TEST_CASE("A helmet that is on hold already needs no other reason to be swapped,
   DeskWorld world;
   world.spare();
   CHECK(refusedAs(swapHelmet(world.views, {world.athleteId, "d:21", "", "", false}, season::kNow)) == ErrorCode::unknownWord);
-  world.unit().holds = {{"d:30", "shell", "crack", true, world.stamp(season::kToday)}};
+  world.unit().holds = {{"d:30", "shell", "crack", world.stamp(season::kToday)}};
   const auto drafts = swapHelmet(world.views, {world.athleteId, "d:21", "", "", false}, season::kNow);
   REQUIRE(drafts);
   CHECK(kinds(*drafts) == std::vector<std::string>{"unit-unpaired", "unit-paired", "check-begun"});
@@ -194,7 +194,7 @@ TEST_CASE("A helmet that is on hold already needs no other reason to be swapped,
 TEST_CASE("A swap never gives a helmet that is held or lapsed, and waits for whoever is unwell") {
   DeskWorld world;
   season::UnitRecord& spare = world.spare();
-  spare.holds = {{"d:30", "shell", "crack", false, world.stamp(season::kToday)}};
+  spare.holds = {{"d:30", "shell", "crack", world.stamp(season::kToday)}};
   const Swap swap{world.athleteId, "d:21", "broken", "", false};
   CHECK(refusal(swapHelmet(world.views, swap, season::kNow)) == rule::kUnitHeld);
   spare.holds.clear();

@@ -181,8 +181,11 @@ class FactMaker {
         return {"", SheetAdopted{sheetBytes.empty() ? text() : id(sheetBytes), toss() ? sheet : ""}};
       case 5:
         return {"", UnitReceived{text(), "tag-" + std::to_string(pick(1, 5)), sheet, "M", toss() ? "2024-01" : "", toss() ? "L7" : ""}};
-      case 6:
-        return {id(units), LabelRead{toss() ? std::optional(label()) : std::nullopt}};
+      case 6: {
+        LabelRead made{toss() ? std::optional(label()) : std::nullopt};
+        made.isUnreadable = !made.label && toss();
+        return {id(units), made};
+      }
       case 7: {
         PointsSeen made;
         if (toss()) {
@@ -199,8 +202,11 @@ class FactMaker {
       case 9:
         return {id(units), HoldReleased{id(holds), text()}};
       case 10: {
-        static const std::vector<std::string> kTo{"in-service", "repair", "sent-out", "back", "retired", "lost", "shelf", "elsewhere"};
-        return {id(units), UnitMoved{id(kTo), text(), toss() ? text() : ""}};
+        static const std::vector<std::string> kTo{"in-service", "repair", "sent-out", "back",         "retired",
+                                                  "lost",       "shelf",  "in-hand",  "with-athlete", "elsewhere"};
+        UnitMoved made{id(kTo), text(), toss() ? text() : ""};
+        if (toss()) made.returned = {std::string(season::kByMaker), text(), text(), toss(), {}};
+        return {id(units), made};
       }
       case 11:
         return {id(units),
@@ -208,7 +214,7 @@ class FactMaker {
       case 12:
         return {id(units), UnitPaired{id(athletes)}};
       case 13:
-        return {id(units), UnitUnpaired{id(athletes), text()}};
+        return {id(units), UnitUnpaired{id(athletes), text(), toss()}};
       case 14: {
         CheckBegun made;
         made.athlete = id(athletes);

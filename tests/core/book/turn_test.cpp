@@ -6,6 +6,7 @@
 #include "core/book/acts_season.h"
 #include "core/book/past_seasons.h"
 #include "core/season/board.h"
+#include "core/season/standing.h"
 
 using namespace snugline;
 using namespace snugline::test;
@@ -99,7 +100,7 @@ TEST_CASE("Handing in ends the check that is open in the helmet and takes its ho
   CHECK(turn.views().athlete(turn.first.athlete)->openCheck.empty());
   CHECK(turn.views().athlete(turn.first.athlete)->checks.back().verdict == fit::Verdict::unfinished);
   REQUIRE(turn.unit(turn.first).holds.size() == 1);
-  CHECK_FALSE(turn.unit(turn.first).holds.front().isWithAthlete);
+  CHECK_FALSE(season::isOut(turn.unit(turn.first)));
   CHECK(turn.unit(turn.first).holds.front().what == "clip is loose");
   REQUIRE(turn.unit(turn.second).holds.size() == 1);
   CHECK(turn.unit(turn.second).holds.front().reason == "broken");

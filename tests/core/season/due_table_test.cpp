@@ -114,14 +114,15 @@ TEST_CASE("A helmet that was never put in service for want of a needed point is 
 
 TEST_CASE("A held helmet is not worn, and one that the athlete still has comes first in the lane") {
   SmallWorld world;
-  world.unit().holds = {{"d:300", "faceguard", "bare metal", false, world.stamp(dayOf(2026, 10, 13))}};
+  world.unit().holds = {{"d:300", "faceguard", "bare metal", world.stamp(dayOf(2026, 10, 13))}};
+  world.unit().isInHand = true;
   DueRow inHands = world.row();
   checkReason(inHands, DueKind::held, Lane::doNotWear, dayOf(2026, 10, 13), dayOf(2026, 10, 13));
   CHECK(find(inHands, DueKind::held)->point == gear::Point::faceguard);
   CHECK(find(inHands, DueKind::held)->text == "bare metal");
   CHECK(inHands.action == RowAction::chooseHelmet);
   CHECK_FALSE(inHands.isWithAthlete);
-  world.unit().holds[0].isWithAthlete = true;
+  world.unit().isInHand = false;
   world.unit().holds[0].stamp.at = at(kToday, 800);  // found later, and first all the same
   const DueRow withAthlete = world.row();
   CHECK(withAthlete.isWithAthlete);

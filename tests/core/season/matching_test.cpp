@@ -162,7 +162,7 @@ TEST_CASE("A helmet is left out that is held, away, out of service, faulty, or m
     return answer.barred[0].bar;
   };
   const UnitRecord sound = unit;
-  unit.holds = {{"d:9", "liner", "torn", false, unit.received}};
+  unit.holds = {{"d:9", "liner", "torn", unit.received}};
   CHECK(bar() == UnitBar::held);
   unit = sound;
   unit.place = UnitPlace::sentOut;
@@ -222,7 +222,7 @@ TEST_CASE("Pins go against odds and a missing tape, never against service or cer
   REQUIRE(answer.pairs.size() == 2);
   for (const MatchPair& pair : answer.pairs) CHECK(pair.isPinned);
   CHECK_FALSE(answer.pairs[1].odds.has_value());
-  small.holds = {{"d:9", "liner", "torn", false, small.received}};
+  small.holds = {{"d:9", "liner", "torn", small.received}};
   answer = match(world, wishes);
   REQUIRE(answer.refusedPins.size() == 1);
   CHECK(answer.refusedPins[0].bar == UnitBar::held);

@@ -18,7 +18,7 @@ void disturb(SmallWorld& world, const std::string& athleteId, const std::string&
   UnitRecord& unit = world.views.units.at(unitId);
   const auto day = [] { return kToday.plus(-*rc::gen::inRange(-2, 20)); };
   const auto flip = [](int percent) { return *rc::gen::inRange(0, 100) < percent; };
-  if (flip(8)) unit.holds = {{"h:1", "shell", "crack", flip(50), world.stamp(day())}};
+  if (flip(8)) unit.holds = {{"h:1", "shell", "crack", world.stamp(day())}};
   if (flip(5)) unit.isLabelMissing = true;
   if (flip(10)) unit.labels[0].label = {gear::LabelKind::recertification, 2024, day().plus(-730), "x"};
   if (flip(10)) unit.points.forget(gear::kPoints[*rc::gen::inRange<std::size_t>(0, 7)]);
@@ -136,7 +136,7 @@ TEST_CASE("A district's rows are those that each athlete has alone, in rank orde
     if (i % 7 == 2) a.units.clear();
     if (i % 11 == 3) a.isOnRoster = false;
     if (i % 13 == 4) a.hairChanged = world.stamp(kToday.plus(-1));
-    if (i % 17 == 5) u.holds = {{"h:" + std::to_string(i), "shell", "crack along the edge", i % 2 == 0, world.stamp(kToday.plus(-1))}};
+    if (i % 17 == 5) u.holds = {{"h:" + std::to_string(i), "shell", "crack along the edge", world.stamp(kToday.plus(-1))}};
     if (i % 19 == 6) a.checks.back().verdict = fit::Verdict::adjust;
     onRoster += a.isOnRoster ? 1U : 0U;
     world.views.athletes[a.id] = a;

@@ -100,7 +100,7 @@ struct SeasonWorld {
     const char* const sizes[] = {"XS", "S", "S", "M", "M", "M", "M", "L", "L", "L", "XL"};
     for (int i = 0; i < helmets; ++i) {
       UnitRecord& unit = world.addUnit(world.between(0, 2), sizes[world.between(0, 10)], world.oneIn(25) ? 2023 : 2026);
-      if (world.oneIn(30)) unit.holds = {{"d:9", "liner", "torn", false, unit.received}};
+      if (world.oneIn(30)) unit.holds = {{"d:9", "liner", "torn", unit.received}};
       for (const gear::Point point : gear::kPoints)
         if (world.oneIn(12)) unit.points.forget(point);
       const gear::Label made{gear::LabelKind::makersMark, world.between(2019, 2025), std::nullopt, {}};

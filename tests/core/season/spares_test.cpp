@@ -59,7 +59,7 @@ TEST_CASE("Of equal helmets the one whose label lasts longest comes first") {
 
 TEST_CASE("A helmet that is held, away, out of service, at fault, said broken or lapsed is never offered, and is counted") {
   ShelfWorld world;
-  world.add("held", "M").holds = {{"d:30", "shell", "crack", false, world.stamp(kToday)}};
+  world.add("held", "M").holds = {{"d:30", "shell", "crack", world.stamp(kToday)}};
   world.add("away", "M").place = UnitPlace::repair;
   world.add("new", "M").isInService = false;
   world.add("fault", "M").points.see(gear::Point::faceguard, {{gear::PointState::fault, "bare metal"}, world.stamp(kToday), false});

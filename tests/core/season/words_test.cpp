@@ -60,7 +60,7 @@ TEST_CASE("Unwell comes before everything, and stays until it is closed and the 
   CHECK(row.words == fit::MarkSet{});  // nothing of it on the strip
 
   SmallWorld held;
-  held.unit().holds = {{"d:300", "shell", "crack", true, held.stamp(dayOf(2026, 1, 1))}};
+  held.unit().holds = {{"d:300", "shell", "crack", held.stamp(dayOf(2026, 1, 1))}};
   CHECK(ranksBefore(row, held.row()));
 
   world.athlete().said.back().isAcknowledged = true;
@@ -134,7 +134,7 @@ TEST_CASE("An open check shows the question it stopped at and what was seen so f
 
 TEST_CASE("Every reason is kept, worst lane first, then earliest due-by") {
   SmallWorld world;
-  world.unit().holds = {{"d:300", "liner", "does not hold air", false, world.stamp(dayOf(2026, 10, 12))}};
+  world.unit().holds = {{"d:300", "liner", "does not hold air", world.stamp(dayOf(2026, 10, 12))}};
   world.said(dayOf(2026, 10, 13)).where = fit::Mark::crown;
   world.athlete().tapes.clear();
   world.ended(dayOf(2026, 10, 10), fit::CheckKind::look, fit::Verdict::doNotWear, {"liner-fault"});
