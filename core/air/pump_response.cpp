@@ -9,7 +9,7 @@ namespace snugline::air {
 
 namespace {
 
-constexpr double kTwoSided95 = 1.959963984540054;  // standard normal quantile of 0.975
+constexpr double kNormal95 = 1.959963984540054;  // standard normal quantile of 0.975
 
 bool isStep(int pumps, std::int64_t change) {
   return pumps != 0 && pumps >= -kPumpsMost && pumps <= kPumpsMost && change >= -kChangeMost && change <= kChangeMost;
@@ -65,8 +65,8 @@ std::optional<PumpCount> pumpsFor(const PumpResponse& response, std::int64_t cha
   const int sign = change < 0 ? -1 : 1;
   PumpCount n;
   n.about = sign * static_cast<int>(about);
-  n.low = sign * static_cast<int>(std::clamp(std::floor(amount / (response.mean + kTwoSided95 * response.sd)), 1.0, about));
-  const double least = response.mean - kTwoSided95 * response.sd;
+  n.low = sign * static_cast<int>(std::clamp(std::floor(amount / (response.mean + kNormal95 * response.sd)), 1.0, about));
+  const double least = response.mean - kNormal95 * response.sd;
   if (least > 0 && std::ceil(amount / least) <= kPumpsMost) n.high = sign * static_cast<int>(std::max(about, std::ceil(amount / least)));
   return n;
 }

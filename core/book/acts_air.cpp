@@ -18,7 +18,7 @@ using season::Views;
 
 constexpr std::size_t kMarksInLine = 3;
 
-tl::unexpected<Error> refuse(const std::string& place, std::string_view name) {
+tl::unexpected<Error> refuseAir(const std::string& place, std::string_view name) {
   return fail(ErrorCode::notAllowed, place, std::string(name));
 }
 
@@ -97,7 +97,7 @@ struct PumpWalk {
   void operator()(const A&) {}
 };
 
-bool isAway(const UnitRecord& unit) {
+bool isElsewhere(const UnitRecord& unit) {
   switch (unit.place) {
     case season::UnitPlace::shelf:
     case season::UnitPlace::withAthlete:
@@ -116,21 +116,21 @@ Result<const UnitRecord*> standingIn(const Views& views, const std::string& id, 
   const AthleteRecord* athlete = views.athlete(id);
   if (athlete == nullptr) return fail(ErrorCode::notFound, "athlete " + id);
   const std::string& number = athlete->jersey;
-  if (!athlete->isOnRoster) return refuse(number, rule::kOffRoster);
-  if (athlete->units.empty()) return refuse(number, rule::kNoUnit);
-  if (athlete->units.size() > 1) return refuse(number, rule::kTwoUnits);
+  if (!athlete->isOnRoster) return refuseAir(number, rule::kOffRoster);
+  if (athlete->units.empty()) return refuseAir(number, rule::kNoUnit);
+  if (athlete->units.size() > 1) return refuseAir(number, rule::kTwoUnits);
   const UnitRecord* unit = views.unit(athlete->units.front());
   if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + athlete->units.front());
-  if (unit->athletes.size() > 1) return refuse(number, rule::kTwoAthletes);
-  if (unit->place == season::UnitPlace::retired) return refuse(number, rule::kUnitRetired);
-  if (isAway(*unit)) return refuse(number, rule::kUnitAway);
-  if (!unit->holds.empty()) return refuse(number, rule::kUnitHeld);
+  if (unit->athletes.size() > 1) return refuseAir(number, rule::kTwoAthletes);
+  if (unit->place == season::UnitPlace::retired) return refuseAir(number, rule::kUnitRetired);
+  if (isElsewhere(*unit)) return refuseAir(number, rule::kUnitAway);
+  if (!unit->holds.empty()) return refuseAir(number, rule::kUnitHeld);
   if (const auto span = season::lastGoodDay(views, *unit); span && gear::judge(*span, dayOf(now)) != gear::LabelState::good)
-    return refuse(number, rule::kLabelLapsed);
+    return refuseAir(number, rule::kLabelLapsed);
   const bool isUnwell = std::any_of(athlete->said.begin(), athlete->said.end(),
                                     [](const auto& s) { return s.isUnwell && !s.isAcknowledged && !s.isAnswered; });
-  if (isUnwell) return refuse(number, rule::kUnwellSaid);
-  if (kindDue(views, *athlete) == fit::CheckKind::first) return refuse(number, rule::kNeverFitted);
+  if (isUnwell) return refuseAir(number, rule::kUnwellSaid);
+  if (kindDue(views, *athlete) == fit::CheckKind::first) return refuseAir(number, rule::kNeverFitted);
   return unit;
 }
 
@@ -165,7 +165,7 @@ Conditions weatherFor(const Views& views, Instant now) {
 
 Result<Drafts> noteWeather(const Views& views, const Conditions& said) {
   if (!views.team) return fail(ErrorCode::notFound, "team");
-  if (said.isEmpty()) return refuse("weather", rule::kNothingSaid);
+  if (said.isEmpty()) return refuseAir("weather", rule::kNothingSaid);
   if (auto ok = checkConditions(said); !ok) return tl::unexpected<Error>(ok.error());
   Conditions noted = said;
   const auto place = views.team->places.find(said.place);
@@ -193,8 +193,8 @@ Result<Drafts> removePlace(const Views& views, const std::string& place) {
 Result<Drafts> readAir(const Views& views, const std::string& unitId, const AirReading& reading, Instant now) {
   const UnitRecord* unit = views.unit(unitId);
   if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + unitId);
-  if (unit->place == season::UnitPlace::retired) return refuse(unit->serial, rule::kUnitRetired);
-  if (isAway(*unit)) return refuse(unit->serial, rule::kUnitAway);
+  if (unit->place == season::UnitPlace::retired) return refuseAir(unit->serial, rule::kUnitRetired);
+  if (isElsewhere(*unit)) return refuseAir(unit->serial, rule::kUnitAway);
   const gear::ModelSheet* sheet = views.sheetOf(*unit);
   if (sheet == nullptr) return fail(ErrorCode::notFound, "sheet " + unit->sheet);
   if (!sheet->hasPort(reading.port)) return fail(ErrorCode::unknownPort, std::string(gear::code(reading.port)), sheet->id);
@@ -206,7 +206,7 @@ Result<Drafts> readAir(const Views& views, const std::string& unitId, const AirR
   if (auto ok = checkSource(reading.source); !ok) return tl::unexpected<Error>(ok.error());
   for (auto it = unit->air.rbegin(); it != unit->air.rend(); ++it) {
     if (it->port != reading.port || it->stamp.at.ms <= now.ms) continue;
-    return refuse(unit->serial, it->kind == season::AirKind::read ? rule::kBeforeReading : rule::kBeforeRefill);
+    return refuseAir(unit->serial, it->kind == season::AirKind::read ? rule::kBeforeReading : rule::kBeforeRefill);
   }
   UnitAirRead body{reading.port, reading.gauge, reading.isOnHead, reading.isRefill, weatherFor(views, now), reading.source};
   return Drafts{{unitId, std::move(body)}};
@@ -214,7 +214,7 @@ Result<Drafts> readAir(const Views& views, const std::string& unitId, const AirR
 
 Result<Drafts> lineCheck(const Views& views, const std::vector<std::string>& seen, const std::vector<LineException>& exceptions,
                          Instant now) {
-  if (seen.empty()) return refuse("line", rule::kNothingSaid);
+  if (seen.empty()) return refuseAir("line", rule::kNothingSaid);
   const Conditions conditions = weatherFor(views, now);
   Drafts drafts;
   drafts.reserve(seen.size());

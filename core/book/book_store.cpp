@@ -17,7 +17,7 @@ namespace snugline::book {
 namespace {
 
 constexpr std::size_t kHeaderBytes = 100;  // of an SQLite file
-constexpr std::string_view kMagic("SQLite format 3\0", 16);
+constexpr std::string_view kSqliteMagic("SQLite format 3\0", 16);
 
 // One migration a version; each runs in one transaction together with the stamp.
 constexpr const char* kTables = R"(
@@ -86,8 +86,8 @@ Result<void> examineFile(const std::string& path) {
   ::close(file);
   if (!isFile) return fail(ErrorCode::cannotRead, path, "not a file");
   if (got < 0) return fail(ErrorCode::cannotRead, path, "reading stopped");
-  const std::size_t length = std::min(static_cast<std::size_t>(got), kMagic.size());
-  if (length == 0 || std::memcmp(header, kMagic.data(), length) != 0) return fail(ErrorCode::notABook, path);
+  const std::size_t length = std::min(static_cast<std::size_t>(got), kSqliteMagic.size());
+  if (length == 0 || std::memcmp(header, kSqliteMagic.data(), length) != 0) return fail(ErrorCode::notABook, path);
   if (static_cast<std::size_t>(got) < kHeaderBytes) return fail(ErrorCode::damagedBook, path, "cut short in its header");
   if (bigEndian(header + 68, 4) != kApplicationId) return fail(ErrorCode::notABook, path);
   const std::uint32_t version = bigEndian(header + 60, 4);

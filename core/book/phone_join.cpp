@@ -86,7 +86,7 @@ std::optional<std::string> deviceBytes(const std::string& device) {
   return bytes && bytes->size() == kDeviceBytes ? bytes : std::nullopt;
 }
 
-bool isDigits(std::string_view text) { return text.find_first_not_of("0123456789") == std::string_view::npos; }
+bool areDigits(std::string_view text) { return text.find_first_not_of("0123456789") == std::string_view::npos; }
 
 tl::unexpected<Error> refused() { return fail(ErrorCode::notAllowed, "join code", std::string(rule::kNotAJoinCode)); }
 
@@ -101,7 +101,7 @@ Result<std::string> print(const JoinCode& code) {
   const bool isNumber = std::from_chars(code.athlete.data() + colon + 1, end, n).ptr == end;
   if (!staff || !athlete || !isNumber || n >> (8 * kNumberBytes) != 0) return fail(ErrorCode::notFound, "athlete " + code.athlete);
   if (code.order < 0 || code.order >> (8 * kOrderBytes) != 0) return fail(ErrorCode::outOfRange, "order");
-  if (code.jersey.size() > kJerseyMost || !isDigits(code.jersey)) return fail(ErrorCode::outOfRange, "jersey");
+  if (code.jersey.size() > kJerseyMost || !areDigits(code.jersey)) return fail(ErrorCode::outOfRange, "jersey");
   std::string bytes(1, static_cast<char>(kVersion));
   bytes.append(bytesOf(code.secret)).append(*staff).append(*athlete).append(big(n, kNumberBytes));
   bytes.append(big(static_cast<std::uint64_t>(code.order), kOrderBytes)).append(big(code.jersey.size(), 1)).append(code.jersey);
@@ -131,7 +131,7 @@ Result<JoinCode> parseJoin(std::string_view text) {
   code.order = static_cast<std::int64_t>(fromBig(take(kOrderBytes)));
   const std::size_t length = fromBig(take(1));
   code.jersey = take(length);
-  const bool isWhole = length <= kJerseyMost && place == body.size() && isDigits(code.jersey);
+  const bool isWhole = length <= kJerseyMost && place == body.size() && areDigits(code.jersey);
   if (!isWhole) return refused();
   return code;
 }

@@ -25,7 +25,7 @@ constexpr std::string_view kEnding = ".jpg";
 constexpr std::string_view kDraft = ".jpg.new-";
 constexpr std::size_t kHashLetters = 64;
 
-Error writeError(const std::string& path, int reason) {
+Error photoWriteError(const std::string& path, int reason) {
   const ErrorCode code = reason == ENOSPC || reason == EDQUOT                     ? ErrorCode::diskFull
                          : reason == EROFS || reason == EACCES || reason == EPERM ? ErrorCode::readOnly
                                                                                   : ErrorCode::cannotWrite;
@@ -51,10 +51,10 @@ struct HalfFile {
 // A new name must be on the disk too, before anything relies on it.
 Result<void> syncFolder(const std::string& folder, const DiskCalls& disk) {
   const int file = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-  if (file < 0) return tl::unexpected<Error>(writeError(folder, errno));
+  if (file < 0) return tl::unexpected<Error>(photoWriteError(folder, errno));
   const int failed = disk.sync(file) == 0 ? 0 : errno;
   ::close(file);
-  if (failed != 0) return tl::unexpected<Error>(writeError(folder, failed));
+  if (failed != 0) return tl::unexpected<Error>(photoWriteError(folder, failed));
   return {};
 }
 
@@ -63,7 +63,7 @@ Result<void> makeFolder(const std::string& folder, const DiskCalls& disk) {
     const int reason = errno;
     struct stat status {};
     if (reason == EEXIST && ::lstat(folder.c_str(), &status) == 0 && S_ISDIR(status.st_mode)) return {};
-    return tl::unexpected<Error>(writeError(folder, reason));
+    return tl::unexpected<Error>(photoWriteError(folder, reason));
   }
   const auto parent = std::filesystem::path(folder).parent_path().string();
   return syncFolder(parent.empty() ? "." : parent, disk);
@@ -96,15 +96,15 @@ Result<PhotoStore::Kept> PhotoStore::put(std::string_view jpeg) const {
   if (auto made = makeFolder(m_folder, m_disk); !made) return tl::unexpected<Error>(made.error());
   HalfFile draft{m_folder + '/' + kept.hash + std::string(kDraft) + std::to_string(::getpid())};
   draft.file = ::open(draft.path.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC | O_NOFOLLOW, 0600);
-  if (draft.file < 0) return tl::unexpected<Error>(writeError(path, errno));
+  if (draft.file < 0) return tl::unexpected<Error>(photoWriteError(path, errno));
   while (!jpeg.empty()) {
     const std::int64_t done = m_disk.write(draft.file, jpeg.data(), jpeg.size());
     if (done < 0 && errno == EINTR) continue;
-    if (done <= 0) return tl::unexpected<Error>(writeError(path, done < 0 ? errno : EIO));
+    if (done <= 0) return tl::unexpected<Error>(photoWriteError(path, done < 0 ? errno : EIO));
     jpeg.remove_prefix(static_cast<std::size_t>(done));
   }
-  if (m_disk.sync(draft.file) != 0) return tl::unexpected<Error>(writeError(path, errno));
-  if (m_disk.rename(draft.path.c_str(), path.c_str()) != 0) return tl::unexpected<Error>(writeError(path, errno));
+  if (m_disk.sync(draft.file) != 0) return tl::unexpected<Error>(photoWriteError(path, errno));
+  if (m_disk.rename(draft.path.c_str(), path.c_str()) != 0) return tl::unexpected<Error>(photoWriteError(path, errno));
   draft.isNamed = true;
   if (auto synced = syncFolder(m_folder, m_disk); !synced) {
     ::unlink(path.c_str());  // not known to be on the disk: no fact may name it
@@ -145,7 +145,7 @@ Result<void> PhotoStore::remove(const std::string& hash) const {
   const std::string path = pathOf(hash);
   if (::unlink(path.c_str()) == 0) return syncFolder(m_folder, m_disk);
   if (errno == ENOENT || errno == ENOTDIR) return {};
-  return tl::unexpected<Error>(writeError(path, errno));
+  return tl::unexpected<Error>(photoWriteError(path, errno));
 }
 
 Result<std::vector<std::string>> PhotoStore::list() const {

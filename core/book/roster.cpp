@@ -63,9 +63,9 @@ std::size_t skipSeparatorLine(std::string_view text) {
   return text[5] == '\r' || text[5] == '\n' ? 5 : 0;  // the line's end stays, so that lines keep their numbers
 }
 
-class RowReader {
+class RosterRows {
  public:
-  RowReader(const Layout& layout, RosterRead& read) : m_columns(layout.columns), m_width(layout.width), m_read(read) {}
+  RosterRows(const Layout& layout, RosterRead& read) : m_columns(layout.columns), m_width(layout.width), m_read(read) {}
 
   void take(const CellRow& row) {
     if (row.isBadQuote) return refuse(row, RowDoubt::badQuote, row.cells.front());
@@ -197,7 +197,7 @@ Result<RosterRead> readRoster(std::string_view bytes, const std::string& file) {
   RosterRead read;
   read.encoding = text->encoding;
   read.delimiter = layout->delimiter;
-  RowReader reader(*layout, read);
+  RosterRows reader(*layout, read);
   for (std::size_t i = layout->headerRow + 1; i < rows->size(); ++i) reader.take((*rows)[i]);
   return read;
 }

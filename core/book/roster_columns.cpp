@@ -52,7 +52,7 @@ bool isGiven(std::string_view h) {
                      "preferred name", "player first name", "athlete first name", "student first name", "nombre de pila", "nombres"});
 }
 // Either the given name, where a family name stands beside it, or the whole.
-bool isName(std::string_view h) { return isOneOf(h, {"name", "nombre"}); }
+bool isNameHeading(std::string_view h) { return isOneOf(h, {"name", "nombre"}); }
 bool isFull(std::string_view h) {
   return isOneOf(h, {"full name",
                      "fullname",
@@ -257,7 +257,7 @@ RosterColumns columnsOf(const std::vector<std::string>& header) {
       take(columns.family, i);
     } else if (isGiven(word)) {
       take(columns.given, i);
-    } else if (isName(word)) {
+    } else if (isNameHeading(word)) {
       take(name, i);
     } else if (isFull(word)) {
       take(columns.fullName, i);

@@ -83,7 +83,7 @@ season::EndedCheck ended(Reader& in) {
   return e;
 }
 
-season::SaidRecord said(Reader& in) {
+season::SaidRecord readSaid(Reader& in) {
   season::SaidRecord s;
   s.fact = in.text("fact");
   s.at.ms = in.integer("at_ms");
@@ -140,7 +140,7 @@ void athlete(Reader& in, season::AthleteRecord& r, AthleteNotes& notes) {
     tape.stamp = stamp(each, "stamp");
     r.tapes.push_back(std::move(tape));
   });
-  in.objects("said", [&](Reader& each) { r.said.push_back(said(each)); });
+  in.objects("said", [&](Reader& each) { r.said.push_back(readSaid(each)); });
   r.hairChanged = stampIf(in, "hair_changed");
   r.partChanged = stampIf(in, "part_changed");
   r.partMarks = marks(in, "part_marks");

@@ -24,18 +24,18 @@ constexpr std::string_view kPartWords = "jaw-left, jaw-right, crown-pad, straps,
 std::string expected(std::string_view read, std::string_view allowed) { return std::string(read).append("; ").append(allowed); }
 
 // Where a word was said: "crown", or with its side "jaw-left".
-struct Place {
+struct MarkPlace {
   Mark mark = Mark::brow;
   Side side = Side::both;
 };
-std::optional<Place> placeFromWords(std::string_view text) {
-  if (const auto mark = markFromCode(text)) return Place{*mark, Side::both};
+std::optional<MarkPlace> placeFromWords(std::string_view text) {
+  if (const auto mark = markFromCode(text)) return MarkPlace{*mark, Side::both};
   const std::size_t dash = text.rfind('-');
   if (dash == std::string_view::npos) return std::nullopt;
   const auto mark = markFromCode(text.substr(0, dash));
   const auto side = sideFromCode(text.substr(dash + 1));
   if (!mark || !side || *side == Side::both || !knowsSides(*mark)) return std::nullopt;
-  return Place{*mark, *side};
+  return MarkPlace{*mark, *side};
 }
 
 // Reads members one after another and keeps the first error, so that the walk below reads straight on.

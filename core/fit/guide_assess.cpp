@@ -16,7 +16,7 @@ using gear::Point;
 using gear::PointState;
 
 template <typename Enum>
-std::size_t at(Enum e) {
+std::size_t indexOf(Enum e) {
   return static_cast<std::size_t>(e);
 }
 
@@ -36,7 +36,7 @@ std::optional<bool> answerTo(const State& state, const std::string& question) {
 // A shell on a head that presses somewhere is too small; one that presses nowhere and still turns is too large.
 int directionByPressure(const State& state) {
   for (const Mark m : {Mark::jaw, Mark::crown, Mark::sides}) {
-    const MarkState& mark = state.marks[at(m)];
+    const MarkState& mark = state.marks[indexOf(m)];
     if (mark.isCurrent && mark.finding == Finding::over) return 1;
   }
   return -1;
@@ -65,7 +65,7 @@ Reason reasonOf(ReasonKind kind) {
 void addUnit(Ranked& out, const Setup& setup, const State& state) {
   if (state.isBroken) out.doNotWear.push_back(reasonOf(ReasonKind::broken));
   for (const Point p : gear::kPoints) {
-    const gear::PointFinding& point = state.points[at(p)];
+    const gear::PointFinding& point = state.points[indexOf(p)];
     if (point.state == PointState::sound) continue;
     Reason r = reasonOf(point.state == PointState::fault ? ReasonKind::pointFault : ReasonKind::pointOpen);
     r.point = p;
@@ -86,12 +86,12 @@ void addUnit(Ranked& out, const Setup& setup, const State& state) {
 }
 
 void addMark(Ranked& out, const ModelSheet& sheet, const State& state, Mark mark) {
-  const MarkState& m = state.marks[at(mark)];
+  const MarkState& m = state.marks[indexOf(mark)];
   Reason r;
   r.mark = mark;
   if (state.words.has(mark)) {
     r.kind = ReasonKind::wordOpen;
-    r.side = state.wordSides[at(mark)];
+    r.side = state.wordSides[indexOf(mark)];
     out.unfinished.push_back(std::move(r));
     return;
   }
@@ -148,7 +148,7 @@ std::vector<Step> openSteps(const Setup& setup, const State& state) {
   std::vector<Step> open;
   if (needsWetHair(setup) && !state.isHairWet) open.push_back(stepOf(StepKind::hair));
   for (const Mark m : kMarks) {
-    if (state.marks[at(m)].isCurrent && state.marks[at(m)].finding == Finding::snug) continue;
+    if (state.marks[indexOf(m)].isCurrent && state.marks[indexOf(m)].finding == Finding::snug) continue;
     open.push_back(stepOf(StepKind::mark));
     open.back().mark = m;
   }
@@ -159,7 +159,7 @@ std::vector<Step> openSteps(const Setup& setup, const State& state) {
   }
   for (const Point p : gear::kPoints) {
     const bool isDateOpen = p == Point::certification && !setup.certifiedUntil && !setup.isLabelMissing;
-    if (state.points[at(p)].state != PointState::unseen && !isDateOpen) continue;
+    if (state.points[indexOf(p)].state != PointState::unseen && !isDateOpen) continue;
     open.push_back(stepOf(StepKind::point));
     open.back().point = p;
   }
@@ -182,7 +182,7 @@ Step nextStep(const Setup& setup, const State& state, const std::vector<Step>& o
 // ---- advice ----
 
 void addEnds(std::vector<Advice>& out, const State& state, Mark mark) {
-  const MarkState& m = state.marks[at(mark)];
+  const MarkState& m = state.marks[indexOf(mark)];
   const auto push = [&](AdviceKind kind, int direction, std::optional<Part> part, std::size_t row) {
     Advice a;
     a.kind = kind;
@@ -233,7 +233,7 @@ Advice changeAdvice(const ModelSheet& sheet, const State& state, Mark mark, cons
 }
 
 void addMarkAdvice(std::vector<Advice>& out, const ModelSheet& sheet, const State& state, Mark mark) {
-  const MarkState& m = state.marks[at(mark)];
+  const MarkState& m = state.marks[indexOf(mark)];
   if (!isOff(m)) return;
   if (isFaultAtOnce(mark, m.finding) || !isWayLeft(sheet, state, mark)) return addEnds(out, state, mark);
   const auto rows = cell(mark, m.finding);
@@ -256,7 +256,7 @@ std::vector<Advice> adviceOf(const Setup& setup, const State& state) {
   std::vector<Advice> out;
   if (state.isUnwell) return out;
   for (const Point p : gear::kPoints) {
-    if (state.points[at(p)].state != PointState::fault) continue;
+    if (state.points[indexOf(p)].state != PointState::fault) continue;
     Advice a;
     const bool isForTheUnit = p == Point::certification || p == Point::warningLabel || p == Point::shell;
     a.kind = isForTheUnit ? AdviceKind::holdUnit : AdviceKind::replacePart;
@@ -303,7 +303,7 @@ Assessment assess(const Setup& setup, const State& state) {
   out.open = openSteps(setup, state);
   out.next = nextStep(setup, state, out.open);
   out.advice = adviceOf(setup, state);
-  for (const Mark m : kMarks) out.strip[at(m)] = state.marks[at(m)].isCurrent ? state.marks[at(m)].finding : Finding::unseen;
+  for (const Mark m : kMarks) out.strip[indexOf(m)] = state.marks[indexOf(m)].isCurrent ? state.marks[indexOf(m)].finding : Finding::unseen;
   setDue(out, setup);
   return out;
 }

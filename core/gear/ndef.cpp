@@ -53,7 +53,7 @@ constexpr std::array<std::string_view, 36> kBeginnings{"",
 
 constexpr unsigned kUtf16Bit = 0x80, kLanguageBits = 0x3F;  // of a text record's first byte (RTD Text 1.0, 3.2.1)
 
-unsigned byteAt(std::string_view bytes, std::size_t at) { return static_cast<unsigned char>(bytes[at]); }
+unsigned octetAt(std::string_view bytes, std::size_t at) { return static_cast<unsigned char>(bytes[at]); }
 
 void append(std::string& text, std::uint32_t point) {
   const auto add = [&](std::uint32_t byte) { text += static_cast<char>(static_cast<unsigned char>(byte)); };
@@ -79,20 +79,20 @@ std::optional<std::string> fromUtf16(std::string_view bytes) {
   if (bytes.size() % 2 != 0) return std::nullopt;
   std::size_t high = 0;
   if (bytes.size() >= 2) {
-    const bool isLittle = byteAt(bytes, 0) == 0xFF && byteAt(bytes, 1) == 0xFE;
-    const bool isBig = byteAt(bytes, 0) == 0xFE && byteAt(bytes, 1) == 0xFF;
+    const bool isLittle = octetAt(bytes, 0) == 0xFF && octetAt(bytes, 1) == 0xFE;
+    const bool isBig = octetAt(bytes, 0) == 0xFE && octetAt(bytes, 1) == 0xFF;
     if (isLittle) high = 1;
     if (isLittle || isBig) bytes.remove_prefix(2);
   }
   std::string text;
   for (std::size_t i = 0; i < bytes.size(); i += 2) {
-    const std::uint32_t unit = byteAt(bytes, i + high) << 8U | byteAt(bytes, i + 1 - high);
+    const std::uint32_t unit = octetAt(bytes, i + high) << 8U | octetAt(bytes, i + 1 - high);
     if (unit < 0xD800 || unit > 0xDFFF) {
       append(text, unit);
       continue;
     }
     if (unit > 0xDBFF || i + 3 >= bytes.size()) return std::nullopt;
-    const std::uint32_t second = byteAt(bytes, i + 2 + high) << 8U | byteAt(bytes, i + 3 - high);
+    const std::uint32_t second = octetAt(bytes, i + 2 + high) << 8U | octetAt(bytes, i + 3 - high);
     if (second < 0xDC00 || second > 0xDFFF) return std::nullopt;
     append(text, 0x10000U + ((unit - 0xD800U) << 10U) + (second - 0xDC00U));
     i += 2;
@@ -102,7 +102,7 @@ std::optional<std::string> fromUtf16(std::string_view bytes) {
 
 tl::expected<std::string, NdefTrouble> text(std::string_view payload) {
   if (payload.empty()) return tl::unexpected<NdefTrouble>(NdefTrouble::cutShort);
-  const unsigned status = byteAt(payload, 0);
+  const unsigned status = octetAt(payload, 0);
   const std::size_t language = status & kLanguageBits;
   if (payload.size() < 1 + language) return tl::unexpected<NdefTrouble>(NdefTrouble::cutShort);
   payload.remove_prefix(1 + language);
@@ -117,7 +117,7 @@ tl::expected<std::string, NdefTrouble> text(std::string_view payload) {
 
 tl::expected<std::string, NdefTrouble> address(std::string_view payload) {
   if (payload.empty()) return tl::unexpected<NdefTrouble>(NdefTrouble::cutShort);
-  const unsigned beginning = byteAt(payload, 0);
+  const unsigned beginning = octetAt(payload, 0);
   if (beginning >= kBeginnings.size()) return tl::unexpected<NdefTrouble>(NdefTrouble::otherKind);
   payload.remove_prefix(1);
   if (!isUtf8(payload)) return tl::unexpected<NdefTrouble>(NdefTrouble::notText);

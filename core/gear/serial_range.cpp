@@ -8,13 +8,13 @@ namespace snugline::gear {
 
 namespace {
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
+bool isFigure(char c) { return c >= '0' && c <= '9'; }
 char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 // The run at the front, of digits or of anything else, taken off.
 std::string_view takeRun(std::string_view& rest) {
   std::size_t end = 0;
-  while (end < rest.size() && isDigit(rest[end]) == isDigit(rest.front())) ++end;
+  while (end < rest.size() && isFigure(rest[end]) == isFigure(rest.front())) ++end;
   const std::string_view run = rest.substr(0, end);
   rest.remove_prefix(end);
   return run;
@@ -32,8 +32,8 @@ int compareNumbers(std::string_view a, std::string_view b) {
 std::optional<int> compareSerials(std::string_view a, std::string_view b) {
   int order = 0;
   while (!a.empty() && !b.empty()) {
-    if (isDigit(a.front()) != isDigit(b.front())) return std::nullopt;
-    const bool isNumber = isDigit(a.front());
+    if (isFigure(a.front()) != isFigure(b.front())) return std::nullopt;
+    const bool isNumber = isFigure(a.front());
     const std::string_view runA = takeRun(a);
     const std::string_view runB = takeRun(b);
     if (isNumber) {

@@ -21,7 +21,7 @@ constexpr std::array<std::string_view, 3> kSymbologies{"]d2", "]Q3", "]C1"};  //
 constexpr int kYearsAhead = 50;                                               // memory: GS1 settles a century by -49/+50 years
 constexpr int kYearsBehind = 49;
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
+bool isTagDigit(char c) { return c >= '0' && c <= '9'; }
 
 // "\x1d" as people and shells write character 29.
 std::string withSeparators(std::string_view text) {
@@ -107,7 +107,7 @@ std::optional<Result<Tag>> linkTag(std::string_view text, Day today) {
 std::optional<Result<Tag>> bareTag(std::string_view text, Day today) {
   if (!text.starts_with("01") || text.size() < 2 + kItemDigits) return std::nullopt;
   const std::string_view item = text.substr(2, kItemDigits);
-  if (!std::all_of(item.begin(), item.end(), isDigit)) return std::nullopt;
+  if (!std::all_of(item.begin(), item.end(), isTagDigit)) return std::nullopt;
   Result<Tag> tag = tagOf(TagForm::gs1, gs1::readElements(text), today);
   if (!tag && !isCheckDigitRight(item)) return std::nullopt;
   return tag;
@@ -131,7 +131,7 @@ int gs1CheckDigit(std::string_view digitsWithoutCheck) {
   int sum = 0;
   int weight = 3;
   for (auto digit = digitsWithoutCheck.rbegin(); digit != digitsWithoutCheck.rend(); ++digit, weight = 4 - weight) {
-    if (!isDigit(*digit)) return -1;
+    if (!isTagDigit(*digit)) return -1;
     sum += (*digit - '0') * weight;
   }
   return (10 - sum % 10) % 10;

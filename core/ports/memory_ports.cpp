@@ -41,8 +41,8 @@ Result<Seed> MemoryKeys::freshSeed() {
 }
 
 Result<std::string> MemoryKeys::freshMark() {
-  std::string mark;
-  while (mark.size() < kMarkDigits) mark += "0123456789abcdef"[next() >> 60U];
+  std::string mark(kMarkDigits, '0');
+  for (char& digit : mark) digit = "0123456789abcdef"[next() >> 60U];
   return mark;
 }
 

@@ -89,11 +89,11 @@ std::optional<std::int32_t> offsetAtEnd(std::string_view text) {
   return isWest ? -total : total;
 }
 
-std::string shown(std::string_view text) { return std::string(text.substr(0, 60)); }
+std::string startOf(std::string_view text) { return std::string(text.substr(0, 60)); }
 
 Result<Day> inRange(CivilDate date, std::string_view text, std::string_view place) {
   if (date.year < kFirstYear || date.year > kLastYear)
-    return fail(ErrorCode::outOfRange, std::string(place), shown(text) + ", 1900-01-01, 2199-12-31");
+    return fail(ErrorCode::outOfRange, std::string(place), startOf(text) + ", 1900-01-01, 2199-12-31");
   return dayOf(date.year, date.month, date.day);
 }
 
@@ -124,7 +124,7 @@ int weekday(Day d) { return static_cast<int>(std::chrono::weekday(std::chrono::s
 Result<Day> parseDay(std::string_view iso, std::string_view place) {
   std::string_view rest = iso;
   const std::optional<CivilDate> date = dateAtFront(rest);
-  if (!date || !rest.empty()) return fail(ErrorCode::notADate, std::string(place), shown(iso));
+  if (!date || !rest.empty()) return fail(ErrorCode::notADate, std::string(place), startOf(iso));
   return inRange(*date, iso, place);
 }
 
@@ -149,11 +149,11 @@ Instant instantAt(Day d, int minuteOfDay, int offsetMinutes) {
 Result<Instant> parseInstant(std::string_view iso, std::string_view place) {
   std::string_view rest = iso;
   const std::optional<CivilDate> date = dateAtFront(rest);
-  if (!date || !skip(rest, 'T')) return fail(ErrorCode::notADate, std::string(place), shown(iso));
+  if (!date || !skip(rest, 'T')) return fail(ErrorCode::notADate, std::string(place), startOf(iso));
   const std::optional<std::int64_t> ofDay = timeAtFront(rest);
-  if (!ofDay) return fail(ErrorCode::notADate, std::string(place), shown(iso));
+  if (!ofDay) return fail(ErrorCode::notADate, std::string(place), startOf(iso));
   const std::optional<std::int32_t> offset = offsetAtEnd(rest);
-  if (!offset) return fail(ErrorCode::notADate, std::string(place), shown(iso));
+  if (!offset) return fail(ErrorCode::notADate, std::string(place), startOf(iso));
   const Result<Day> day = inRange(*date, iso, place);
   if (!day) return tl::unexpected<Error>(day.error());
   return Instant{day->number * kMsPerDay + *ofDay - *offset * kMsPerMinute, *offset};

@@ -61,7 +61,7 @@ Result<void> setCalendar(const Views& views, PlanAnswer& answer) {
   return fail(ErrorCode::outOfRange, "season", std::to_string(year) + ", " + std::to_string(now - 1) + ", " + std::to_string(now + 2));
 }
 
-bool isGone(const UnitRecord& unit) { return unit.place == UnitPlace::retired || unit.place == UnitPlace::lost; }
+bool isGoneForGood(const UnitRecord& unit) { return unit.place == UnitPlace::retired || unit.place == UnitPlace::lost; }
 
 // Held for nothing but a label that has lapsed: what a send-out is for.
 bool isHeldForLabel(const UnitRecord& unit) {
@@ -74,7 +74,7 @@ class Planning {
 
   Result<void> run() {
     for (const auto& [id, unit] : m_views.units)
-      if (!isGone(unit)) m_units.push_back(&unit);
+      if (!isGoneForGood(unit)) m_units.push_back(&unit);
     std::sort(m_units.begin(), m_units.end(), [](const auto* a, const auto* b) { return idBefore(a->id, b->id); });
     if (auto set = setSheets(); !set) return set;
     for (const UnitRecord* unit : m_units) addUnit(*unit);

@@ -32,7 +32,7 @@ void eachBack(const UnitRecord& unit, gear::Port port, Visit visit) {
   }
 }
 
-std::int32_t whole(double pa) {
+std::int32_t wholeOf(double pa) {
   constexpr double kMost = 1e9;
   return static_cast<std::int32_t>(std::clamp(pa, -kMost, kMost) + (pa < 0 ? -0.5 : 0.5));
 }
@@ -136,9 +136,9 @@ void settleLeaks(UnitRecord& unit) {
     if (!mayHaveInterval(events)) continue;
     const air::Leak leak = air::leakOf(readingsOf(events));
     if (!leak.hasInterval) continue;
-    port.leakPa = whole(leak.paPerWeek);
-    port.leakLowPa = whole(leak.low);
-    port.leakHighPa = whole(leak.high);
+    port.leakPa = wholeOf(leak.paPerWeek);
+    port.leakLowPa = wholeOf(leak.low);
+    port.leakHighPa = wholeOf(leak.high);
     port.leakCount = static_cast<std::int32_t>(leak.used);
   }
 }

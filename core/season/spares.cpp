@@ -39,7 +39,7 @@ std::optional<NotOffered> whyBarred(const Views& views, const UnitRecord& unit, 
   return NotOffered::notInService;
 }
 
-bool isGone(const UnitRecord& unit) { return unit.place == UnitPlace::retired || unit.place == UnitPlace::lost; }
+bool isOutOfReach(const UnitRecord& unit) { return unit.place == UnitPlace::retired || unit.place == UnitPlace::lost; }
 
 std::set<std::string> saidBroken(const Views& views) {
   std::set<std::string> units;
@@ -143,7 +143,7 @@ Result<SpareAnswer> sparesFor(const Views& views, const std::string& athleteId, 
   answer.tape = tapeState(*athlete, today);
   HeadOdds odds(views, *athlete);
   for (const auto& [id, unit] : views.units) {
-    if (isGone(unit)) continue;
+    if (isOutOfReach(unit)) continue;
     if (auto ok = odds.add(views.standingSheet(unit.sheet)); !ok) return tl::unexpected<Error>(ok.error());
   }
   odds.likeliest(answer);
@@ -155,7 +155,7 @@ Result<SpareAnswer> sparesFor(const Views& views, const std::string& athleteId, 
   const std::set<std::string> broken = saidBroken(views);
   const std::set<std::string> tried = triedInVain(*athlete);
   for (const auto& [id, unit] : views.units) {
-    if (isGone(unit)) continue;
+    if (isOutOfReach(unit)) continue;
     if (!unit.athletes.empty()) {
       if (std::find(unit.athletes.begin(), unit.athletes.end(), athleteId) == unit.athletes.end()) ++answer.worn;
       continue;

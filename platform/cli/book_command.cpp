@@ -30,12 +30,12 @@ void noteSerials(Told& told, const season::Views& views) {
   }
 }
 
-std::string counted(std::uint64_t count, const std::string& what) { return std::to_string(count) + ' ' + what + (count == 1 ? "" : "s"); }
+std::string countOf(std::uint64_t count, const std::string& what) { return std::to_string(count) + ' ' + what + (count == 1 ? "" : "s"); }
 
 // What is said of the photos that went along; nothing where there are none.
 std::string photosToo(const book::CopyAnswer& copied) {
-  std::string said = copied.photos > 0 ? " and " + counted(copied.photos, "photo") : "";
-  if (!copied.photoFaults.empty()) said += ", without " + counted(copied.photoFaults.size(), "photo");
+  std::string said = copied.photos > 0 ? " and " + countOf(copied.photos, "photo") : "";
+  if (!copied.photoFaults.empty()) said += ", without " + countOf(copied.photoFaults.size(), "photo");
   return said;
 }
 
@@ -89,7 +89,7 @@ Reply replyOf(const Told& told, const std::string& said) {
     reply.text += "  photo of helmet " + (serial == told.serials.end() ? f.unit : serial->second) + ", fact " + f.fact + ": " + f.what +
                   " (" + f.photo + ".jpg)\n";
   }
-  if (told.photosLeftOver > 0) reply.text += "  " + counted(told.photosLeftOver, "photo file") + " that no fact names, harmless\n";
+  if (told.photosLeftOver > 0) reply.text += "  " + countOf(told.photosLeftOver, "photo file") + " that no fact names, harmless\n";
   return reply;
 }
 
@@ -126,7 +126,7 @@ Result<Reply> verify(const BookRequest& request, Outside& outside) {
   info->facts = answer->facts;
   std::string said = request.book + (answer->isOk ? ": every fact and signature holds, " : ": does not verify, ") +
                      std::to_string(answer->facts) + " facts";
-  if (answer->photos > 0) said += ", " + counted(answer->photos, "photo") + " as taken";
+  if (answer->photos > 0) said += ", " + countOf(answer->photos, "photo") + " as taken";
   Told told{std::move(*info),
             std::move(answer->faults),
             answer->isOk,

@@ -27,7 +27,7 @@ std::string notesText(const std::string& file, const char* heading, const std::v
   return text;
 }
 
-Result<void> append(book::Book& book, book::Drafts drafts) {
+Result<void> appendAll(book::Book& book, book::Drafts drafts) {
   if (drafts.empty()) return {};
   const Result<book::Appended> appended = book.append(std::move(drafts));
   if (!appended) return tl::unexpected<Error>(appended.error());
@@ -46,7 +46,7 @@ Result<Reply> roster(const RosterRequest& request, Outside& outside) {
   const auto opened = openBook(request.book, book::Access::readWrite, outside);
   if (!opened) return tl::unexpected<Error>(opened.error());
   book::RosterPlan plan = book::planRoster((*opened)->views(), *read, dayOf(*now));
-  if (const Result<void> appended = append(**opened, std::move(plan.drafts)); !appended) return tl::unexpected<Error>(appended.error());
+  if (const Result<void> appended = appendAll(**opened, std::move(plan.drafts)); !appended) return tl::unexpected<Error>(appended.error());
 
   json::Writer out;
   out.beginObject().key("added").integer(static_cast<std::int64_t>(plan.added));
@@ -72,7 +72,7 @@ Result<Reply> takeIn(const TakeInRequest& request, Outside& outside) {
   if (!opened) return tl::unexpected<Error>(opened.error());
   Result<book::TakeInPlan> plan = book::planTakeIn((*opened)->views(), *bytes, request.tags, dayOf(*now));
   if (!plan) return tl::unexpected<Error>(plan.error());
-  if (const Result<void> appended = append(**opened, std::move(plan->drafts)); !appended) return tl::unexpected<Error>(appended.error());
+  if (const Result<void> appended = appendAll(**opened, std::move(plan->drafts)); !appended) return tl::unexpected<Error>(appended.error());
 
   json::Writer out;
   out.beginObject();

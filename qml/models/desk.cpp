@@ -14,6 +14,13 @@
 
 namespace snugline::models {
 
+// What decides whose name is kept back, beside the athlete.
+struct Retention {
+  std::optional<int> years;
+  bool isHeld = false;
+  friend bool operator==(const Retention&, const Retention&) = default;
+};
+
 namespace {
 
 // What the mirror has to take over after one append: copies of the records that changed, and the ids that are no more.
@@ -44,17 +51,11 @@ void copyInto(Patch& patch, const season::Views& views, const std::string& id) {
   if (!isKnown) patch.gone.push_back(id);
 }
 
-// People and sheets are few and rarely change, so a changed count or a touched id hands over the whole map.
-// What decides whose name is kept back, beside the athlete.
-struct Retention {
-  std::optional<int> years;
-  bool isHeld = false;
-  friend bool operator==(const Retention&, const Retention&) = default;
-};
 Retention retentionOf(const season::Views& views) {
   return views.team ? Retention{views.team->nameYears, !views.team->legalHolds.empty()} : Retention{};
 }
 
+// People and sheets are few and rarely change, so a changed count or a touched id hands over the whole map.
 Patch patchOf(const season::Views& views, const book::Appended& appended, std::size_t knownPeople, std::size_t knownSheets) {
   Patch patch;
   patch.team = views.team;

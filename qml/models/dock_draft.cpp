@@ -27,7 +27,7 @@ constexpr auto kPoints = "points";
 constexpr auto kState = "state";
 constexpr auto kWhat = "what";
 constexpr auto kDay = "day";
-constexpr auto kUnits = "units";
+constexpr auto kDraftUnits = "units";
 constexpr auto kLastFacts = "lastFacts";
 constexpr auto kLastUnit = "lastUnit";
 constexpr auto kLastWords = "lastWords";
@@ -84,7 +84,7 @@ DockDraft readDraft(const QString& path, Day today) {
   if (path.isEmpty() || !file.open(QIODevice::ReadOnly)) return draft;
   const QJsonObject object = QJsonDocument::fromJson(file.readAll()).object();
   readArrival(object, draft);
-  if (utf8(object[QLatin1String(kDay)].toString()) == print(today)) draft.units = strings(object[QLatin1String(kUnits)]);
+  if (utf8(object[QLatin1String(kDay)].toString()) == print(today)) draft.units = strings(object[QLatin1String(kDraftUnits)]);
   std::vector<std::string> facts = strings(object[QLatin1String(kLastFacts)]);
   if (!facts.empty()) {
     draft.last =
@@ -103,7 +103,7 @@ bool keepDraft(const QString& path, const DockDraft& draft) {
                      {QLatin1String(kLabelMissing), draft.arrival.isLabelMissing},
                      {QLatin1String(kGroup), draft.arrival.isGroup},
                      {QLatin1String(kDay), text(print(draft.day))},
-                     {QLatin1String(kUnits), list(draft.units)}};
+                     {QLatin1String(kDraftUnits), list(draft.units)}};
   if (const auto& label = draft.arrival.label) {
     object[QLatin1String(kLabelYear)] = label->year;
     object[QLatin1String(kLabelMark)] = label->kind == gear::LabelKind::makersMark;

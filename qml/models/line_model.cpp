@@ -15,7 +15,7 @@ using season::RowAction;
 namespace {
 
 constexpr int kMinuteMs = 60'000;
-constexpr int kMatchesShown = 6;
+constexpr int kFoundShown = 6;
 constexpr int kLineCheckFrom = 4;  // fewer are seen one by one as fast (ours)
 constexpr std::array<Lane, 4> kLanes{Lane::doNotWear, Lane::beforePractice, Lane::weekly, Lane::nothingDue};
 
@@ -278,10 +278,10 @@ QVariantList LineModel::matches() const {
     const QString jersey = QString::fromStdString(row.jersey);
     if (jersey == m_query)
       exact << rowMap(row);
-    else if (jersey.startsWith(m_query) && beginning.size() < kMatchesShown)
+    else if (jersey.startsWith(m_query) && beginning.size() < kFoundShown)
       beginning << rowMap(row);
   }
-  return (exact + beginning).mid(0, std::max<qsizetype>(kMatchesShown, exact.size()));
+  return (exact + beginning).mid(0, std::max<qsizetype>(kFoundShown, exact.size()));
 }
 
 void LineModel::toggleLane(const QString& lane) {

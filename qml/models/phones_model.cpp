@@ -17,7 +17,7 @@ namespace snugline::models {
 
 namespace {
 
-constexpr int kGroup = 4;
+constexpr int kCodeGroup = 4;
 
 // Beside the file that was taken in, under a name of its own; another answer to the same file takes its place.
 QString answerPath(const QString& reports) {
@@ -86,7 +86,7 @@ QString PhonesModel::joinedWords() const {
 QString PhonesModel::code() const {
   QString grouped;
   const QString letters = m_code.section(QLatin1Char(':'), 1);
-  for (qsizetype i = 0; i < letters.size(); i += kGroup) grouped += (i > 0 ? QStringLiteral(" ") : QString()) + letters.mid(i, kGroup);
+  for (qsizetype i = 0; i < letters.size(); i += kCodeGroup) grouped += (i > 0 ? QStringLiteral(" ") : QString()) + letters.mid(i, kCodeGroup);
   return grouped;
 }
 

@@ -12,7 +12,7 @@ namespace snugline::models {
 namespace {
 using Kind = ports::PaperPart::Kind;
 
-void add(ports::Paper& paper, Kind kind, const QString& words, const QString& margin = {}, const std::string& picture = {}) {
+void addPart(ports::Paper& paper, Kind kind, const QString& words, const QString& margin = {}, const std::string& picture = {}) {
   paper.parts.push_back({kind, words.toStdString(), margin.toStdString(), picture});
 }
 
@@ -31,30 +31,30 @@ ports::Paper PaperWords::unitCard(const season::Views& views, const season::Unit
   paper.title = tr("Card of one helmet").toStdString();
   paper.subtitle = tr("%1. Printed on %2.", "team, date").arg(teamName(views), dayWords(today)).toStdString();
   paper.foot = tr("Snugline: card of helmet %1").arg(text(unit.serial)).toStdString();
-  add(paper, Kind::heading, tr("%1, %2", "a serial, its model and size").arg(text(unit.serial), kindOf(views, unit)));
-  add(paper, Kind::text, unitStatus(unit));
-  add(paper, Kind::text, labelWordsOf(views, unit, today));
-  add(paper, Kind::text, tr("A record of equipment: what was seen, when and by whom. No athlete is named on it."));
+  addPart(paper, Kind::heading, tr("%1, %2", "a serial, its model and size").arg(text(unit.serial), kindOf(views, unit)));
+  addPart(paper, Kind::text, unitStatus(unit));
+  addPart(paper, Kind::text, labelWordsOf(views, unit, today));
+  addPart(paper, Kind::text, tr("A record of equipment: what was seen, when and by whom. No athlete is named on it."));
   for (const gear::Point point : gear::kPoints) {
     const auto& seen = unit.points[static_cast<std::size_t>(point)];
     const QString state = seen ? pointStateWords(seen->finding) : pointStateWords({});
-    add(paper, Kind::row, state, pointName(point));
+    addPart(paper, Kind::row, state, pointName(point));
   }
-  for (const season::HoldRecord& hold : unit.holds) add(paper, Kind::row, holdWords(hold), tr("On hold"));
+  for (const season::HoldRecord& hold : unit.holds) addPart(paper, Kind::row, holdWords(hold), tr("On hold"));
   for (auto photo = unit.photos.rbegin(); photo != unit.photos.rend(); ++photo) {
     const auto bytes = photos.find(photo->photo);
     const QString words = tr("%1. Taken %2", "what a photo shows, when").arg(PhotoWords::title(*photo), timeWords(photo->stamp.at, today));
     const bool isThere = bytes != photos.end();
-    add(paper, isThere ? Kind::picture : Kind::text,
+    addPart(paper, isThere ? Kind::picture : Kind::text,
         isThere ? words : tr("%1. Its file is missing or was altered, so it is not shown").arg(words), {},
         isThere ? bytes->second : std::string());
   }
-  add(paper, Kind::heading, tr("What was done"));
+  addPart(paper, Kind::heading, tr("What was done"));
   for (auto fact = facts.rbegin(); fact != facts.rend(); ++fact) {
     if (!isAboutGear(*fact)) continue;
     const QString who = PlainWords::person(views, fact->who);
     const QString when = QString::fromStdString(print(dayOf(fact->at))) + QLatin1Char(' ') + PlainWords::time(fact->at);
-    add(paper, Kind::row, factWords(views, *fact), who.isEmpty() ? when : when + QStringLiteral(", ") + who);
+    addPart(paper, Kind::row, factWords(views, *fact), who.isEmpty() ? when : when + QStringLiteral(", ") + who);
   }
   return paper;
 }

@@ -12,7 +12,7 @@ using namespace snugline::external;
 
 namespace {
 
-const char* const kPython = "/usr/bin/python3";  // Debian's own, the one for which python3-scipy is packaged
+const char* const kSystemPython = "/usr/bin/python3";  // Debian's own, the one for which python3-scipy is packaged
 
 std::string mm(Length v) { return std::to_string(v.mm()); }
 
@@ -78,7 +78,7 @@ TEST_CASE("Size odds agree with SciPy's normal distribution in 300 random cases"
   std::vector<OddsCase> cases;
   std::string input;
   for (int i = 0; i < 300; ++i) input += cases.emplace_back(randomCase(chance)).line();
-  const auto lines = ask(std::string(kPython) + " '" + kHere + "scripts/normal_odds.py'", input);
+  const auto lines = ask(std::string(kSystemPython) + " '" + kHere + "scripts/normal_odds.py'", input);
   REQUIRE(lines.size() == cases.size());
   std::size_t undecided = 0;
   for (std::size_t i = 0; i < cases.size(); ++i) {

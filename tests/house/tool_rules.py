@@ -94,22 +94,46 @@ def include_closure(tree, name, known):
     return closure
 
 
+def changed_since_mark(tree):
+    """Names that differ from the commit at which all of core was found clean (.ci/tidy_mark); nothing where git does not know it."""
+    mark = tree.root / ".ci" / "tidy_mark"
+    code, said = run(["git", "diff", "--name-only", mark.read_text().strip() if mark.is_file() else "no-mark"], tree.root)
+    return set(said.split("\n")) | set(run(["git", "ls-files", "--others", "--exclude-standard"], tree.root)[1].split("\n")) if code == 0 else None
+
+
+def worth_tidying(tree, names):
+    """Files that changed since the mark and, for each header that did, one file that includes it; all of them with SNUGLINE_TIDY=all."""
+    changed = None if os.environ.get("SNUGLINE_TIDY") == "all" else changed_since_mark(tree)
+    if changed is None:
+        return names
+    chosen = {name for name in names if name in changed}
+    for header in (name for name in changed if name.endswith(".h")):
+        including = [name for name in names if f'"{header}"' in tree.text(name)]
+        if including and not chosen & set(including):
+            chosen.add(min(including, key=lambda name: (Path(name).stem != Path(header).stem, name)))
+    return sorted(chosen)
+
+
 def tidied(tree, build):
     """core and the terminal through clang-tidy, each file once for each state of what it includes."""
     path = tool("clang-tidy-14", "clang-tidy")
     if not path:
         yield "clang-tidy is not installed"
         return
-    commands = Path(build or "") / "compile_commands.json"
-    if not commands.is_file():
-        yield f"{commands}: missing; configure first"
+    # A folder of its own, configured without precompiled headers and unity, so that each file is compiled for itself.
+    each = Path(build or tree.root / "build") / "tidy"
+    code, said = run(["cmake", "-G", "Ninja", "-S", str(tree.root), "-B", str(each), "-DSNUGLINE_FAST=OFF", "-DSNUGLINE_APP=OFF", "-DSNUGLINE_TESTS=OFF",
+                      "-DSNUGLINE_BENCH=OFF"], tree.root)
+    if code:
+        yield f"the folder for clang-tidy could not be configured: {said.strip()[-300:]}"
         return
-    compiled = {str(Path(c["file"]).resolve().relative_to(tree.root)) for c in json.loads(commands.read_text())
+    compiled = {str(Path(c["file"]).resolve().relative_to(tree.root)) for c in json.loads((each / "compile_commands.json").read_text())
                 if Path(c["file"]).resolve().is_relative_to(tree.root)}
     names = [n for n in tree.under("core", "platform/cli", "platform/system", ends=".cpp") if n in compiled]
     if not names:
         yield "no file of core is compiled in this build"
         return
+    names = worth_tidying(tree, names)
     # The cache may be kept between builds; it holds one empty file for each state that was found clean.
     cache = Path(os.environ.get("SNUGLINE_TIDY_CACHE") or Path(build) / "tidy_cache")
     cache.mkdir(parents=True, exist_ok=True)
@@ -124,7 +148,7 @@ def tidied(tree, build):
         clean = cache / key.hexdigest()
         if clean.exists():
             return []
-        code, said = run([path, "-p", str(build), "--quiet", "--extra-arg=-Wno-unknown-warning-option", name], tree.root)
+        code, said = run([path, "-p", str(each), "--quiet", "--extra-arg=-Wno-unknown-warning-option", name], tree.root)
         found = [line.replace(str(tree.root) + "/", "") for line in said.split("\n") if re.search(r": (error|warning): ", line)]
         if code == 0 and not found:
             clean.touch()
