@@ -19,6 +19,7 @@ packages_tests=(
   catch2 librapidcheck-dev libbenchmark-dev qml6-module-qttest
   "${clang_tools[@]}"
   python3 python3-scipy r-base-core r-cran-mice units zint python3-zxing-cpp python3-pil sqlite3 xvfb util-linux dbus poppler-utils
+  at-spi2-core python3-pyatspi xdotool
 )
 
 # install_missing PACKAGE...

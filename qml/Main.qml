@@ -16,14 +16,18 @@ FocusScope {
     readonly property var place: trail[trail.length - 1]
     // An athlete's own phone is nothing but that.
     readonly property string wall: shell.phone.isJoined ? "phone" : shell.lock.wall    // what stands between the trail and whoever holds the glass
-    readonly property string screen: wall.length > 0 ? wall : isSwitching ? "switch" : place.screen
-    readonly property QtObject screenItem: isSwitching ? switchLoader.item : screenLoader.item
+    property bool isSwitching: false      // somebody else takes the glass: their code stands over the page
+    property bool isFirst: false          // nobody is in the Book yet
+    // What lies over the page of the trail. The page stays as it is, with all that was touched and typed in it.
+    readonly property string cover: wall.length > 0 ? wall : isSwitching ? "switch" : isFirst && place.screen !== "phone-join" ? "first" : ""
+    readonly property string screen: cover.length > 0 ? cover : place.screen
+    readonly property QtObject screenItem: (cover.length === 0 ? pageLayer : wall.length > 0 ? wallLayer : isSwitching ? switchLayer : firstLayer).item
     readonly property var places: ({
         "doors": "Line/Doors.qml", "line": "Line/Line.qml", "jersey": "Line/Jersey.qml", "turn": "Line/Turn.qml",
-        "athlete": "Line/Athlete.qml", "tape": "Line/Tape.qml", "shelf": "Line/Shelf.qml", "swap": "Line/Swap.qml", "guide": "Line/Guide.qml",
+        "athlete": "Line/Athlete.qml", "tape": "Line/Tape.qml", "swap": "Line/Swap.qml", "guide": "Line/Guide.qml",
         "verdict": "Line/Verdict.qml", "people": "Line/People.qml", "line-check": "Line/LineCheck.qml", "code": "Line/Code.qml",
-        "first": "Line/First.qml", "recovery": "Line/RecoverySheet.qml", "record": "Line/Record.qml", "privacy": "Line/Privacy.qml",
-        "warning-text": "Line/WarningText.qml",
+        "recovery": "Line/RecoverySheet.qml", "record": "Line/Record.qml", "privacy": "Line/Privacy.qml",
+        "warning-text": "Line/WarningText.qml", "unnamed": "Line/Unnamed.qml",
         "phone-join": "Say/PhoneJoin.qml", "dock": "Dock/DockScreen.qml", "book": "Book/BookScreen.qml",
         "photo": "Book/PhotoPage.qml"
     })
@@ -46,19 +50,21 @@ FocusScope {
         show()
     }
     function show(): void {
-        if (wall === "phone")
-            return screenLoader.setSource(Qt.resolvedUrl("Say/PhoneScreen.qml"), { "phone": shell.phone, "focus": true })
-        if (!shell.isOpen)
-            return
-        if (wall === "say")
-            return screenLoader.setSource(Qt.resolvedUrl("Say/SayScreen.qml"), { "say": shell.say, "focus": true })
-        if (wall === "locked")
-            return screenLoader.setSource(Qt.resolvedUrl("Say/Locked.qml"), { "lock": shell.lock, "recovery": shell.recovery, "focus": true })
-        if (wall === "sign")
-            return screenLoader.setSource(Qt.resolvedUrl("Say/ReadAndSign.qml"), { "warning": shell.warning, "lock": shell.lock, "focus": true })
-        screenLoader.setSource(Qt.resolvedUrl(places[place.screen]), given())
+        pageLayer.setSource(Qt.resolvedUrl(places[place.screen]), given())
         if (place.screen === "book" && place.what.length > 0)
-            screenLoader.item["showUnit"](place.what)
+            pageLayer.item["showOnlyUnit"](place.what)
+    }
+    function showWall(): void {
+        const walls = {
+            "phone": ["Say/PhoneScreen.qml", { "phone": shell.phone, "focus": true }],
+            "say": ["Say/SayScreen.qml", { "say": shell.say, "focus": true }],
+            "locked": ["Say/Locked.qml", { "lock": shell.lock, "recovery": shell.recovery, "focus": true }],
+            "sign": ["Say/ReadAndSign.qml", { "warning": shell.warning, "lock": shell.lock, "focus": true }]
+        }
+        if (wall.length === 0)
+            wallLayer.source = ""
+        else
+            wallLayer.setSource(Qt.resolvedUrl(walls[wall][0]), walls[wall][1])
     }
     function given(): var {
         if (place.screen === "dock")
@@ -69,49 +75,46 @@ FocusScope {
             return { "roster": shell.roster, "units": shell.units, "settings": shell.settings, "gauge": shell.gauge, "season": shell.season, "warning": shell.warning, "phones": shell.phones, "photos": shell.photos, "scan": shell.scan, "unitCard": shell.unitCard, "focus": true }
         return place.what.length > 0 ? { "shell": shell, "focus": true, "what": place.what } : { "shell": shell, "focus": true }
     }
+    // The page is made when nothing is locked for the first time; from then on it is only covered.
     function open(): void {
-        if (!shell.isOpen && wall !== "phone" || screenLoader.item)
+        if (!shell.isOpen || wall.length > 0 || pageLayer.item)
             return
         if (shell.startScreen === "guide")
             trail = [{ screen: "doors", what: "" }, { screen: "line", what: "" }, { screen: "guide", what: "" }]
-        else if (shell.startScreen === "first")
-            trail = [{ screen: "first", what: "" }]
+        isFirst = shell.startScreen === "first"
         show()
     }
-
-    // From Say nobody comes back to where the last one was: whoever has the code begins at the doors.
     function openSay(): void {
         if (!shell.lock.openSay())
             return go("people", "say", false)
         shell.say.begin()
-        trail = [{ screen: "doors", what: "" }]
     }
     onWallChanged: {
         isSwitching = false
-        if (screenLoader.item)
-            show()
+        showWall()
+        open()
     }
 
-    property bool isSwitching: false      // somebody else takes the glass: their code stands over the page, which stays as it is
+    Binding { target: Glass; property: "isCovered"; value: main.cover.length > 0 }
     Binding { target: Bearer; property: "initials"; value: main.wall.length === 0 && main.shell.lock.hasCodes ? main.shell.doors.holder : "" }
+    Binding { target: Bearer; property: "staffOnly"; value: main.shell.rights.staffOnly }
+    Binding { target: Bearer; property: "adminOnly"; value: main.shell.rights.adminOnly }
     Connections {
         target: Bearer
-        function onWanted(): void { main.startSwitch() }
+        function onWanted(): void { main.isSwitching = true }
     }
     Connections {
         target: main.shell.lock
         function onOpened(): void { main.isSwitching = false }
     }
-    function startSwitch(): void { isSwitching = true }
-    function endSwitch(): void {
-        isSwitching = false
-        screenLoader.forceActiveFocus()
-    }
 
     focus: true
     implicitWidth: 834
     implicitHeight: 1194
-    Component.onCompleted: open()
+    Component.onCompleted: {
+        showWall()
+        open()
+    }
 
     Connections {
         target: main.shell
@@ -124,31 +127,50 @@ FocusScope {
 
     Rectangle { anchors.fill: parent; color: Theme.paper }
 
-    Loader {
-        id: screenLoader
+    Item {
+        id: glass
+        objectName: "glass"
         anchors.fill: parent
         anchors.topMargin: trouble.visible ? trouble.height + 2 * Theme.grid : 0
-        focus: !main.isSwitching
-        enabled: !main.isSwitching
-        visible: !main.isSwitching
     }
-    Loader {
-        id: switchLoader
-        anchors.fill: parent
+    // One layer; only the topmost is shown and live. The others keep all that they hold and come back as they were; what is not visible no
+    // eye, touch, key or screen reader finds. None leaves the window: a Shape that comes back to one may crash (Qt 6.4 takes a new node at
+    // the address of the old one for the old one).
+    component Layer: Loader {
+        required property Item room
+        required property bool isTop
+        parent: room
+        width: room.width
+        height: room.height
+        visible: isTop
+        enabled: isTop
+        focus: isTop
+        onIsTopChanged: if (isTop) forceActiveFocus()
+    }
+    Layer { id: pageLayer; room: glass; isTop: main.cover.length === 0 }
+    Layer {
+        id: firstLayer
+        room: glass
+        isTop: main.cover === "first"
+        readonly property bool isWanted: main.isFirst
+        onIsWantedChanged: isWanted ? setSource(Qt.resolvedUrl("Line/First.qml"), { "shell": main.shell, "focus": true }) : source = ""
+    }
+    Layer {
+        id: switchLayer
+        room: glass
+        isTop: main.cover === "switch"
         active: main.isSwitching
-        focus: main.isSwitching
-        sourceComponent: SwitchHolder { focus: true; lock: main.shell.lock; onBack: main.endSwitch() }
-        onLoaded: forceActiveFocus()
+        sourceComponent: SwitchHolder { focus: true; lock: main.shell.lock; onBack: main.isSwitching = false }
     }
+    Layer { id: wallLayer; room: glass; isTop: main.wall.length > 0 }
     Connections {
-        target: screenLoader.item
+        target: pageLayer.item
         ignoreUnknownSignals: true
         function onGo(screen: string, what: string): void { main.go(screen, what, false) }
         function onReplace(screen: string, what: string): void { main.go(screen, what, true) }
         function onHome(screen: string): void { main.home(screen) }
         function onBack(): void { main.back() }
         function onDone(): void { main.back() }
-        function onLeave(): void { main.shell.lock.leaveSay() }
         function onSay(): void { main.openSay() }
         function onOpenAthlete(athlete: string): void { main.go("athlete", athlete, false) }
         function onAddPhoto(unit: string): void {
@@ -156,6 +178,18 @@ FocusScope {
             main.go("photo", "", false)
         }
         function onOpenUnit(unit: string): void { main.go("book", unit, false) }
+    }
+    Connections {
+        target: firstLayer.item
+        ignoreUnknownSignals: true
+        function onGo(screen: string, what: string): void { main.go(screen, what, false) }
+        function onHome(screen: string): void { main.isFirst = false }
+    }
+    Connections {
+        target: wallLayer.item
+        ignoreUnknownSignals: true
+        function onLeave(): void { main.shell.lock.leaveSay() }
+        function onSay(): void { main.openSay() }
     }
     PointHandler {
         acceptedButtons: Qt.AllButtons

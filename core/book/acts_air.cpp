@@ -127,9 +127,10 @@ Result<const UnitRecord*> standingIn(const Views& views, const std::string& id, 
   if (!unit->holds.empty()) return refuseAir(number, rule::kUnitHeld);
   if (const auto span = season::lastGoodDay(views, *unit); span && gear::judge(*span, dayOf(now)) != gear::LabelState::good)
     return refuseAir(number, rule::kLabelLapsed);
-  const bool isUnwell = std::any_of(athlete->said.begin(), athlete->said.end(),
-                                    [](const auto& s) { return s.isUnwell && !s.isAcknowledged && !s.isAnswered; });
-  if (isUnwell) return refuseAir(number, rule::kUnwellSaid);
+  for (const season::SaidRecord& said : athlete->said) {
+    if (!said.isAnswered) return refuseAir(number, said.isUnwell ? rule::kUnwellSaid : rule::kReportOpen);
+  }
+  if (!athlete->openCheck.empty()) return refuseAir(number, rule::kCheckOpen);
   if (kindDue(views, *athlete) == fit::CheckKind::first) return refuseAir(number, rule::kNeverFitted);
   return unit;
 }
@@ -210,6 +211,13 @@ Result<Drafts> readAir(const Views& views, const std::string& unitId, const AirR
   }
   UnitAirRead body{reading.port, reading.gauge, reading.isOnHead, reading.isRefill, weatherFor(views, now), reading.source};
   return Drafts{{unitId, std::move(body)}};
+}
+
+std::vector<int> lineScreens(int athletes) {
+  std::vector<int> screens(static_cast<std::size_t>((athletes + kLineScreenMost - 1) / kLineScreenMost));
+  const int count = static_cast<int>(screens.size());
+  for (int i = 0; i < count; ++i) screens[static_cast<std::size_t>(i)] = athletes / count + (i < athletes % count ? 1 : 0);
+  return screens;
 }
 
 Result<Drafts> lineCheck(const Views& views, const std::vector<std::string>& seen, const std::vector<LineException>& exceptions,

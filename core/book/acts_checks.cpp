@@ -5,6 +5,7 @@
 #include "core/book/acts.h"
 #include "core/book/acts_air.h"
 #include "core/book/acts_checks.h"
+#include "core/book/acts_units.h"
 #include "core/season/board_reasons.h"
 #include "core/season/standing.h"
 
@@ -22,29 +23,34 @@ tl::unexpected<Error> refuse(const std::string& place, std::string_view name) {
   return fail(ErrorCode::notAllowed, place, std::string(name));
 }
 
-bool isBrokeSaid(const season::SaidRecord& said) { return !said.isAnswered && (said.isBroken || said.feels == fit::Feels::broke); }
-
-// What keeps a unit off any head. A unit whose label is missing may still be checked: the verdict says so.
-Result<void> checkWearable(const Views& views, const UnitRecord& unit, Day today) {
-  if (unit.place == UnitPlace::retired) return refuse(unit.serial, rule::kUnitRetired);
-  if (unit.place == UnitPlace::repair || unit.place == UnitPlace::sentOut || unit.place == UnitPlace::lost) {
-    return refuse(unit.serial, rule::kUnitAway);
-  }
-  if (!unit.holds.empty()) return refuse(unit.serial, rule::kUnitHeld);
-  if (unit.isLabelDisputed) return refuse(unit.serial, rule::kLabelDisputed);
-  if (unit.isLabelUnreadable) return refuse(unit.serial, rule::kLabelUnreadable);
-  if (const auto span = season::lastGoodDay(views, unit); span && gear::judge(*span, today) != gear::LabelState::good) {
-    return refuse(unit.serial, rule::kLabelLapsed);
+// What keeps a helmet from being checked on a head at all. Faults, a report and a missing label do not: the verdict says so.
+Result<void> checkTryable(const Views& views, const UnitRecord& unit, Day today) {
+  using season::Bar;
+  for (const season::WhyNot& why : season::standingOf(views, unit, today).reasons) {
+    switch (why.bar) {
+      case Bar::retired:
+      case Bar::lost:
+      case Bar::sentOut:
+      case Bar::repair:
+      case Bar::held:
+      case Bar::labelDisputed:
+      case Bar::labelUnreadable:
+      case Bar::labelLapsed:
+        return refusedBy(unit, why);
+      case Bar::fault:
+      case Bar::brokeSaid:
+      case Bar::labelMissing:
+      case Bar::labelUnknown:
+      case Bar::noSheet:
+      case Bar::pointsAfterReport:
+      case Bar::pointUnchecked:
+      case Bar::notInService:
+      case Bar::twoAthletes:
+      case Bar::verdict:
+        break;
+    }
   }
   return {};
-}
-
-// Somebody said that this unit broke, and nobody has looked since.
-bool isSaidBroken(const Views& views, const UnitRecord& unit) {
-  return std::any_of(views.athletes.begin(), views.athletes.end(), [&](const auto& entry) {
-    const auto& said = entry.second.said;
-    return std::any_of(said.begin(), said.end(), [&](const auto& s) { return s.unit == unit.id && isBrokeSaid(s); });
-  });
 }
 
 // What is wrong with the unit itself, as a hold's reason and words. Nothing when only another size or model is needed.
@@ -136,23 +142,20 @@ struct AnswerDrafts {
 
 }  // namespace
 
-Result<Drafts> pair(const Views& views, const std::string& athleteId, const std::string& unitId, Day today) {
+Result<Drafts> pair(const Views& views, const std::string& athleteId, const std::string& unitId, Day today, bool isOldWithAthlete) {
   const AthleteRecord* athlete = views.athlete(athleteId);
   if (athlete != nullptr && athlete->isOnRoster && !athlete->openCheck.empty()) return refuse(athlete->jersey, rule::kCheckOpen);
-  return pairDrafts(views, athleteId, unitId, today);
+  return pairDrafts(views, athleteId, unitId, today, isOldWithAthlete);
 }
 
-Result<Drafts> pairDrafts(const Views& views, const std::string& athleteId, const std::string& unitId, Day today) {
+Result<Drafts> pairDrafts(const Views& views, const std::string& athleteId, const std::string& unitId, Day today, bool isOldWithAthlete) {
   const AthleteRecord* athlete = views.athlete(athleteId);
   if (athlete == nullptr) return fail(ErrorCode::notFound, "athlete " + athleteId);
   const UnitRecord* unit = views.unit(unitId);
   if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + unitId);
   if (!athlete->isOnRoster) return refuse(athlete->jersey, rule::kOffRoster);
-  if (auto ok = checkWearable(views, *unit, today); !ok) return tl::unexpected(ok.error());
-  if (unit->isLabelMissing) return refuse(unit->serial, rule::kLabelMissing);
-  if (unit->labels.empty()) return refuse(unit->serial, rule::kLabelUnknown);
-  if (!unit->isInService) return refuse(unit->serial, rule::kNotInService);
-  if (isSaidBroken(views, *unit)) return refuse(unit->serial, rule::kBrokeSaid);
+  const season::UnitStanding standing = season::standingOf(views, *unit, today);
+  if (const season::WhyNot* why = standing.offEveryHead()) return refusedBy(*unit, *why);
   if (athlete->units == std::vector{unitId} && unit->athletes == std::vector{athleteId}) return Drafts{};
 
   Drafts drafts;
@@ -163,12 +166,13 @@ Result<Drafts> pairDrafts(const Views& views, const std::string& athleteId, cons
   }
   for (const std::string& old : athlete->units) {
     if (old == unitId) continue;
-    drafts.push_back({old, UnitUnpaired{athleteId, "other helmet"}});
     // Said to be broken and now off the head: nobody else gets it before it was looked at.
-    for (const season::SaidRecord& said : athlete->said) {
-      if (said.unit != old || !isBrokeSaid(said)) continue;
-      drafts.push_back({old, UnitHeld{"broken", said.words, false}});
-      break;
+    if (const UnitRecord* worn = views.unit(old)) holdIfBroken(views, *worn, drafts);
+    drafts.push_back({old, UnitUnpaired{athleteId, "other helmet", isOldWithAthlete}});
+  }
+  if (!isOldWithAthlete) {
+    for (const UnitRecord* kept : season::keptBy(views, athleteId)) {
+      if (kept->id != unitId) drafts.push_back({kept->id, UnitMoved{"in-hand", {}}});
     }
   }
   drafts.push_back({unitId, UnitPaired{athleteId}});
@@ -178,7 +182,7 @@ Result<Drafts> pairDrafts(const Views& views, const std::string& athleteId, cons
 fit::CheckKind kindDue(const Views& views, const AthleteRecord& athlete) {
   season::DueContext context;
   context.views = &views;
-  context.now.ms = std::numeric_limits<std::int64_t>::max();  // no clock here: what is recorded counts
+  context.today = Day{std::numeric_limits<std::int32_t>::max() / 2};  // no clock here: what is recorded counts
   const season::Standing standing = season::standingOf(context, athlete);
   if (standing.fit == nullptr) return fit::CheckKind::first;
   const bool isCut = athlete.hairChanged ||
@@ -206,7 +210,7 @@ Result<Drafts> beginCheck(const Views& views, const std::string& athleteId, fit:
   const UnitRecord* unit = views.unit(athlete->units.front());
   if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + athlete->units.front());
   if (unit->athletes.size() > 1) return refuse(unit->serial, rule::kTwoAthletes);
-  if (auto ok = checkWearable(views, *unit, today); !ok) return tl::unexpected(ok.error());
+  if (auto ok = checkTryable(views, *unit, today); !ok) return tl::unexpected(ok.error());
   if (kind == fit::CheckKind::look && kindDue(views, *athlete) == fit::CheckKind::first) return refuse(athlete->jersey, rule::kNeverFitted);
   auto begun = begunIn(views, *athlete, *unit, kind);
   if (!begun) return tl::unexpected(begun.error());
@@ -214,7 +218,7 @@ Result<Drafts> beginCheck(const Views& views, const std::string& athleteId, fit:
 }
 
 Result<CheckBegun> begunIn(const Views& views, const AthleteRecord& athlete, const UnitRecord& unit, fit::CheckKind kind) {
-  // Out at once, out for the day: equipment work waits until the trainer knows.
+  // Out at once, out for the day: equipment work waits until staff have been told.
   const bool isUnwell =
       std::any_of(athlete.said.begin(), athlete.said.end(), [](const auto& s) { return s.isUnwell && !s.isAcknowledged && !s.isAnswered; });
   if (isUnwell) return refuse(athlete.jersey, rule::kUnwellSaid);
@@ -236,7 +240,20 @@ Result<CheckBegun> begunIn(const Views& views, const AthleteRecord& athlete, con
   return begun;
 }
 
-Result<Drafts> answer(const Views& views, const std::string& checkId, const std::vector<fit::Answer>& answers, Instant now,
+std::optional<fit::ColdSeen> coldNow(const Views& views, const CheckRecord& check, Instant now) {
+  const UnitRecord* unit = views.unit(check.unit);
+  const gear::ModelSheet* sheet = views.sheet(check.sheet);
+  if (unit == nullptr || sheet == nullptr) return std::nullopt;
+  const bool isSaid = std::any_of(check.answers.begin(), check.answers.end(), [](const season::AnswerRecord& record) {
+    const auto* cold = std::get_if<fit::ColdSeen>(&record.answer);
+    return cold != nullptr && cold->isSaid;
+  });
+  if (isSaid) return std::nullopt;
+  const bool isCold = season::isCold(*unit, *sheet, season::climateOf(weatherFor(views, now)), check.id);
+  return isCold == check.state.isCold ? std::nullopt : std::optional(fit::ColdSeen{isCold, false});
+}
+
+Result<Drafts> answer(const Views& views, const std::string& checkId, const std::vector<fit::Answer>& asked, Instant now,
                       const season::AirSource& source) {
   const CheckRecord* check = views.openCheck(checkId);
   if (check == nullptr) return fail(ErrorCode::notFound, "check " + checkId);
@@ -244,6 +261,9 @@ Result<Drafts> answer(const Views& views, const std::string& checkId, const std:
   if (!setup) return tl::unexpected(setup.error());
   fit::State state = check->state;
   AnswerDrafts collect{*check, {}};
+  std::vector<fit::Answer> answers = asked;
+  const bool isOfCold = !asked.empty() && std::holds_alternative<fit::ColdSeen>(asked.front());
+  if (const auto cold = coldNow(views, *check, now); cold && !isOfCold) answers.insert(answers.begin(), *cold);
   for (const fit::Answer& each : answers) {
     auto next = fit::take(*setup, state, each);
     if (!next) return tl::unexpected(next.error());
@@ -273,6 +293,7 @@ Result<Drafts> endCheck(const Views& views, const std::string& checkId, Instant 
   for (const fit::Reason& reason : assessment.reasons) ended.reasons.push_back(reason.codeText());
   ended.strip = assessment.strip;
   ended.isHairDry = check->kind != fit::CheckKind::look && check->state.isHairWet == std::optional(false);
+  ended.isForCold = assessment.isForCold;
   ended.dueFrom = assessment.dueFrom;
   ended.dueBy = assessment.dueBy;
 
@@ -288,7 +309,7 @@ Result<Drafts> endCheck(const Views& views, const std::string& checkId, Instant 
                                          [](const fit::Reason& r) { return !holdsFor({r}, nullptr).empty(); });
   if (!isUnitAtFault) {
     const std::string why = assessment.reasons.empty() ? std::string("other size or model") : assessment.reasons.front().codeText();
-    drafts.push_back({check->unit, UnitUnpaired{check->athlete, why}});
+    drafts.push_back({check->unit, UnitUnpaired{check->athlete, why, true}});  // until somebody says where it is
   }
   return drafts;
 }

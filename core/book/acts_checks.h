@@ -8,7 +8,8 @@
 namespace snugline::book {
 
 // As pair(), whatever check the athlete has open: the caller ends it in the same act.
-[[nodiscard]] Result<Drafts> pairDrafts(const season::Views& views, const std::string& athlete, const std::string& unit, Day today);
+[[nodiscard]] Result<Drafts> pairDrafts(const season::Views& views, const std::string& athlete, const std::string& unit, Day today,
+                                        bool isOldWithAthlete = false);
 // The beginning of a check in a unit that the athlete wears, or is given in the same act.
 [[nodiscard]] Result<CheckBegun> begunIn(const season::Views& views, const season::AthleteRecord& athlete, const season::UnitRecord& unit,
                                          fit::CheckKind kind);

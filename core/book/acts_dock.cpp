@@ -52,17 +52,35 @@ bool isHeldIn(const Drafts& drafts, const std::string& unit, const std::string& 
   });
 }
 
+// The same unpairing said twice in one act is one, and where the helmet is now is as said last.
+bool saysUnpairing(Drafts& drafts, const Draft& draft) {
+  const auto* unpaired = std::get_if<UnitUnpaired>(&draft.body);
+  if (unpaired == nullptr) return false;
+  for (Draft& other : drafts) {
+    auto* before = std::get_if<UnitUnpaired>(&other.body);
+    if (before == nullptr || other.about != draft.about || before->athlete != unpaired->athlete) continue;
+    before->isStillWith = unpaired->isStillWith;
+    return true;
+  }
+  return false;
+}
+
 void addEach(Drafts& drafts, Drafts&& more) {
   for (Draft& draft : more) {
     const auto* held = std::get_if<UnitHeld>(&draft.body);
-    const auto* unpaired = std::get_if<UnitUnpaired>(&draft.body);
     if (held != nullptr && isHeldIn(drafts, draft.about, held->reason)) continue;
-    const bool isUnpairedAlready = unpaired != nullptr && std::any_of(drafts.begin(), drafts.end(), [&](const Draft& other) {
-                                     const auto* before = std::get_if<UnitUnpaired>(&other.body);
-                                     return before != nullptr && other.about == draft.about && before->athlete == unpaired->athlete;
-                                   });
-    if (!isUnpairedAlready) drafts.push_back(std::move(draft));
+    if (!saysUnpairing(drafts, draft)) drafts.push_back(std::move(draft));
   }
+}
+
+// For what the old helmet goes on hold; nothing where it is held already or good.
+std::optional<season::HoldCause> causeOf(const Views& views, const UnitRecord& old, const Swap& swap, Day today) {
+  if (!swap.reason.empty()) return season::HoldCause{swap.reason, swap.what};
+  if (!old.holds.empty()) return std::nullopt;
+  const season::UnitStanding standing = season::standingOf(views, old, today);
+  if (const auto known = season::knownCause(standing)) return known;
+  if (swap.isOldGood) return std::nullopt;
+  return season::HoldCause{};  // refused by hold(): nobody said why
 }
 
 }  // namespace
@@ -96,13 +114,13 @@ Result<Drafts> swapHelmet(const Views& views, const Swap& swap, Instant now) {
     if (old == swap.unit) return fail(ErrorCode::inconsistent, unit->serial, "the helmet that is worn");
     const UnitRecord* worn = views.unit(old);
     if (worn == nullptr) continue;
-    const bool isHeldAlready = !worn->holds.empty() && swap.reason.empty();
-    if (isHeldAlready) continue;
-    auto held = hold(views, old, swap.reason, swap.what, swap.isOldWithAthlete);
+    const auto cause = causeOf(views, *worn, swap, dayOf(now));
+    if (!cause) continue;
+    auto held = hold(views, old, cause->reason, cause->what, swap.isOldWithAthlete);
     if (!held) return held;
     addEach(drafts, std::move(*held));
   }
-  auto paired = pairDrafts(views, swap.athlete, swap.unit, dayOf(now));
+  auto paired = pairDrafts(views, swap.athlete, swap.unit, dayOf(now), swap.isOldWithAthlete);
   if (!paired) return paired;
   addEach(drafts, std::move(*paired));
   drafts.push_back({"", *begun});

@@ -16,12 +16,14 @@ namespace snugline::book {
 // Years 1990..2199. A worn helmet is held where it is: still with the athlete.
 [[nodiscard]] Result<Drafts> issueNotice(const season::Views&, const NoticeIssued&, Day today);
 
-// A spare now, and the old helmet on hold: one append. The old one keeps the holds it has; reason and what as in hold(), reason empty where
-// it is on hold already or there is none. An open check is ended as it stands. The last draft begins the first fit in the new one.
+// Another helmet, or a first one, in one append; where the old one is now is always said. The old one goes on hold for the reason given;
+// without one it keeps the holds it has, is held for what its records know against it (season::knownCause), or, where isOldGood says so and
+// nothing is against it, goes back to the shelf. An open check is ended as it stands. The last draft begins the first fit in the new one.
 struct Swap {
-  std::string athlete, unit;  // unit: the new one
-  std::string reason, what;   // of the hold of the old one
-  bool isOldWithAthlete = false;
+  std::string athlete, unit;      // unit: the new one
+  std::string reason{}, what{};   // of the hold of the old one
+  bool isOldWithAthlete = false;  // else it is in our hands
+  bool isOldGood = false;
 };
 [[nodiscard]] Result<Drafts> swapHelmet(const season::Views&, const Swap&, Instant now);
 

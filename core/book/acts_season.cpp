@@ -4,13 +4,12 @@
 #include <algorithm>
 #include <set>
 
+#include "core/book/acts_units.h"
 #include "core/book/written.h"
 
 namespace snugline::book {
 
 namespace {
-
-constexpr std::string_view kReasonBroken = "broken";
 
 using season::AthleteRecord;
 using season::UnitPlace;
@@ -20,38 +19,6 @@ using season::Views;
 bool isSameName(std::string_view a, std::string_view b) {
   const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
   return std::equal(a.begin(), a.end(), b.begin(), b.end(), [&](char x, char y) { return lower(x) == lower(y); });
-}
-
-// Whoever hands the helmet in has nothing more to be asked about it: what was found so far is kept as the end of the check.
-void endOpenChecks(const Views& views, const UnitRecord& unit, Instant now, Drafts& drafts) {
-  for (const std::string& id : unit.athletes) {
-    const AthleteRecord* athlete = views.athlete(id);
-    if (athlete == nullptr || athlete->openCheck.empty()) continue;
-    const season::CheckRecord* check = views.openCheck(athlete->openCheck);
-    if (check == nullptr || check->unit != unit.id) continue;
-    // A check of a sheet that this program cannot read stays open: that is no reason to leave the helmet out.
-    if (auto ended = endCheck(views, check->id, now)) {
-      for (Draft& draft : *ended) drafts.push_back(std::move(draft));
-    }
-  }
-}
-
-// What was said to be broken is looked at before anybody else gets it.
-void keepHolds(const Views& views, const UnitRecord& unit, Drafts& drafts) {
-  bool isBrokenHeld = false;
-  for (const season::HoldRecord& open : unit.holds) {
-    isBrokenHeld = isBrokenHeld || open.reason == kReasonBroken;
-  }
-  for (const std::string& id : unit.athletes) {
-    const AthleteRecord* athlete = views.athlete(id);
-    if (athlete == nullptr || isBrokenHeld) continue;
-    const auto broke = std::find_if(athlete->said.begin(), athlete->said.end(), [&](const season::SaidRecord& said) {
-      return said.unit == unit.id && !said.isAnswered && (said.isBroken || said.feels == fit::Feels::broke);
-    });
-    if (broke == athlete->said.end()) continue;
-    drafts.push_back({unit.id, UnitHeld{std::string(kReasonBroken), broke->words, false}});
-    isBrokenHeld = true;
-  }
 }
 
 Result<void> checkDays(const season::SeasonRecord& before, const NextSeason& next) {
@@ -68,6 +35,26 @@ Result<void> checkDays(const season::SeasonRecord& before, const NextSeason& nex
 
 }  // namespace
 
+void endOpenChecks(const Views& views, const UnitRecord& unit, Instant now, Drafts& drafts) {
+  for (const std::string& id : unit.athletes) {
+    const AthleteRecord* athlete = views.athlete(id);
+    if (athlete == nullptr || athlete->openCheck.empty()) continue;
+    const season::CheckRecord* check = views.openCheck(athlete->openCheck);
+    if (check == nullptr || check->unit != unit.id) continue;
+    // A check of a sheet that this program cannot read stays open: that is no reason to leave the helmet out.
+    if (auto ended = endCheck(views, check->id, now)) {
+      for (Draft& draft : *ended) drafts.push_back(std::move(draft));
+    }
+  }
+}
+
+void holdIfBroken(const Views& views, const UnitRecord& unit, Drafts& drafts) {
+  const bool isHeld = std::any_of(unit.holds.begin(), unit.holds.end(), [](const auto& open) { return open.reason == kReasonBroken; });
+  const season::UnitStanding standing = season::standingOf(views, unit, {});
+  const season::WhyNot* broke = standing.why(season::Bar::brokeSaid);
+  if (!isHeld && broke != nullptr) drafts.push_back({unit.id, UnitHeld{std::string(kReasonBroken), broke->text, false}});
+}
+
 Result<Drafts> handIn(const Views& views, const HandIn& act, Instant now) {
   if (!views.team) return fail(ErrorCode::notFound, "team");
   const UnitRecord* unit = views.unit(act.unit);
@@ -77,13 +64,13 @@ Result<Drafts> handIn(const Views& views, const HandIn& act, Instant now) {
   if (season::isCollected(*unit, views.team->season)) return Drafts{};
   Drafts drafts;
   if (unit->place == UnitPlace::repair || unit->place == UnitPlace::sentOut) {
-    if (!act.isBack) return fail(ErrorCode::notAllowed, unit->serial, std::string(rule::kUnitAway));
-    auto back = move(views, unit->id, "back", {});
+    if (!act.returned) return fail(ErrorCode::notAllowed, unit->serial, std::string(rule::kReturnUnsaid));
+    auto back = comeBack(views, unit->id, *act.returned, dayOf(now));
     if (!back) return back;
     drafts = std::move(*back);
   }
   endOpenChecks(views, *unit, now, drafts);
-  keepHolds(views, *unit, drafts);
+  holdIfBroken(views, *unit, drafts);
   std::string from;
   for (const std::string& athlete : unit->athletes) {
     if (!from.empty()) drafts.push_back({unit->id, UnitUnpaired{from, "handed in"}});

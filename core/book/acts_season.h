@@ -22,12 +22,12 @@ inline constexpr int kSeasonDaysMost = 366;        // ours: a longer one is a sl
 
 // One helmet handed in: whoever had it has it no longer, all in one act, and the unit-collected is its last fact. A check that was open in
 // it ends as it stands, a hold that said "with the athlete" is in our hands, and what was said to be broken is held. Lost ones come to
-// light. Drafts nothing when it is in already: a tag seen twice counts once. isBack: it stood as in repair or sent out and is back, so
-// everything about it is open again. Refused: away and not said to be back (kUnitAway), retired (kUnitRetired).
+// light. Drafts nothing when it is in already: a tag seen twice counts once. returned: it stood as in repair or sent out and is back
+// (comeBack in acts.h). Refused: away and not said to be back (kReturnUnsaid), retired (kUnitRetired).
 struct HandIn {
   std::string unit;
   std::string where{};  // the shelf it goes to, 0..80 characters
-  bool isBack = false;
+  std::optional<season::ReturnRecord> returned{};
 };
 [[nodiscard]] Result<Drafts> handIn(const season::Views&, const HandIn&, Instant now);
 // A helmet that the Book does not know: taken in by its tag alone, on hold until its model and size are said, and handed in.

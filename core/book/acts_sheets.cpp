@@ -48,11 +48,4 @@ Result<Drafts> replaceSheet(const Views& views, const std::string& replaced, con
   return Drafts{{"", SheetAdopted{sheet.bytes, replaced}}};
 }
 
-Result<Drafts> putSheetBack(const Views& views, const std::string& hash) {
-  const gear::ModelSheet* sheet = views.sheet(hash);
-  if (sheet == nullptr) return fail(ErrorCode::notFound, "sheet " + hash);
-  if (season::isStanding(views, hash)) return Drafts{};
-  return replaceSheet(views, views.standingSheet(hash), *sheet);
-}
-
 }  // namespace snugline::book

@@ -17,7 +17,5 @@ inline constexpr std::string_view kSizeInUse = "size-in-use";         // place: 
 
 // From now on `sheet` counts where `replaced` did. Nothing where the two mean the same. Errors: notFound, and those rules.
 [[nodiscard]] Result<Drafts> replaceSheet(const season::Views&, const std::string& replaced, const gear::ModelSheet& sheet);
-// One that was replaced counts again, in place of the one that stands for it.
-[[nodiscard]] Result<Drafts> putSheetBack(const season::Views&, const std::string& hash);
 
 }  // namespace snugline::book

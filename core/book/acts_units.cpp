@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/book/acts.h"
+#include "core/book/acts_units.h"
 #include "core/book/written.h"
 #include "core/season/notice.h"
 #include "core/season/sheet_chain.h"
@@ -16,43 +17,9 @@ using season::UnitPlace;
 using season::UnitRecord;
 using season::Views;
 
-constexpr int kLabelYearLowest = 1990, kLabelYearHighest = 2199;  // as gear::Label says
-constexpr std::string_view kReasonLabel = "label", kReasonNotice = "notice";
-
-bool isAway(const UnitRecord& unit) {
-  switch (unit.place) {
-    case UnitPlace::shelf:
-    case UnitPlace::withAthlete:
-      return false;
-    case UnitPlace::repair:
-    case UnitPlace::sentOut:
-    case UnitPlace::retired:
-    case UnitPlace::lost:
-      return true;
-  }
-  return false;
-}
-
-bool isHoldReason(const std::string& reason) {
-  return gear::pointFromCode(reason).has_value() || reason == kReasonLabel || reason == "fit" || reason == "broken" ||
-         reason == kReasonNotice || reason == "other";
-}
-
 const HoldRecord* openHold(const UnitRecord& unit, std::string_view reason) {
   const auto it = std::find_if(unit.holds.begin(), unit.holds.end(), [&](const HoldRecord& h) { return h.reason == reason; });
   return it == unit.holds.end() ? nullptr : &*it;
-}
-
-Result<void> checkLabel(const gear::Label& label) {
-  if (label.year < kLabelYearLowest || label.year > kLabelYearHighest) {
-    return fail(ErrorCode::outOfRange, "label year",
-                std::to_string(label.year) + ", " + std::to_string(kLabelYearLowest) + ", " + std::to_string(kLabelYearHighest));
-  }
-  if (label.fullDate && civil(*label.fullDate).year != label.year) {
-    return fail(ErrorCode::inconsistent, "label date", print(*label.fullDate) + " is not in " + std::to_string(label.year));
-  }
-  // A full date counts for more than the label itself, so it must say where it stands.
-  return checkWritten(label.source, label.fullDate ? 1 : 0, kNameLimit, "label source");
 }
 
 const UnitRecord* knownUnit(const Views& views, const Arrival& arrival) {
@@ -64,8 +31,8 @@ std::string lotOf(const gear::Tag& tag) {
   return lot == tag.ai.end() ? std::string() : lot->second;
 }
 
-// The unit as it would stand once the arrival is written down.
-UnitRecord asArrived(const Views& views, const Arrival& arrival) {
+// The unit as it would stand once the arrival is written down, holds that end by its return left out.
+UnitRecord asArrived(const Views& views, const Arrival& arrival, Day today) {
   const UnitRecord* known = knownUnit(views, arrival);
   UnitRecord unit = known != nullptr ? *known : UnitRecord{};
   if (known == nullptr) {
@@ -77,39 +44,44 @@ UnitRecord asArrived(const Views& views, const Arrival& arrival) {
     unit.sheet = views.standingSheet(arrival.sheet);
     unit.size = arrival.size;
   }
-  if (arrival.label || arrival.isLabelMissing || arrival.isLabelUnreadable) {
-    unit.isLabelUnreadable = !arrival.label && arrival.isLabelUnreadable;
-    unit.isLabelMissing = !arrival.label && !unit.isLabelUnreadable;
-    if (arrival.label) unit.labels.push_back({*arrival.label, {}});
+  if (isAway(unit)) {
+    const bool isMended = isAtWork(unit);
+    unit = asReturned(unit, arrival.returned.value_or(season::ReturnRecord{}));
+    if (isMended) std::erase_if(unit.holds, [&](const HoldRecord& open) { return endsWithReturn(views, unit, open, today); });
   }
-  if (isAway(unit)) unit.points = {};  // back from elsewhere: everything is open again
+  if (arrival.label || arrival.isLabelMissing || arrival.isLabelUnreadable) addLabel(unit, arrival.label, arrival.isLabelUnreadable);
   for (gear::Point point : gear::kPoints) {
     const auto i = static_cast<std::size_t>(point);
-    if (arrival.points[i].state != gear::PointState::unseen) unit.points.see(point, {arrival.points[i], {}, arrival.isGroup});
+    if (arrival.points[i].state != gear::PointState::unseen) unit.points.see(point, {arrival.points[i], kLatest, arrival.isGroup});
   }
   return unit;
 }
 
-// Why a unit cannot go into service, worst first; nothing when it can.
-std::vector<std::pair<std::string, std::string>> barsToService(const Views& views, const UnitRecord& unit, Day today) {
+std::string_view wordOf(season::Bar bar) {
+  if (bar == season::Bar::labelMissing) return "missing";
+  if (bar == season::Bar::labelUnreadable) return "unreadable";
+  if (bar == season::Bar::labelLapsed) return "lapsed";
+  return kNotSeenYet;
+}
+
+// Why a unit cannot go into service, worst first, as reasons and words of holds; nothing when it can. Open holds are another matter.
+std::vector<std::pair<std::string, std::string>> barsToService(const Views& views, UnitRecord unit, Day today) {
   std::vector<std::pair<std::string, std::string>> bars;
-  for (gear::Point point : gear::kPoints) {
-    const auto& seen = unit.points[static_cast<std::size_t>(point)];
-    if (seen && seen->finding.state == gear::PointState::fault) bars.emplace_back(gear::code(point), seen->finding.what);
-  }
-  if (unit.isLabelMissing || unit.isLabelUnreadable) {
-    bars.emplace_back(kReasonLabel, unit.isLabelMissing ? "missing" : "unreadable");
-  } else if (const auto span = season::lastGoodDay(views, unit); !span) {
-    bars.emplace_back(kReasonLabel, kNotSeenYet);
-  } else if (gear::judge(*span, today) != gear::LabelState::good) {
-    bars.emplace_back(kReasonLabel, "lapsed");
-  }
-  for (gear::Point point : gear::kPoints) {
-    const auto& seen = unit.points[static_cast<std::size_t>(point)];
-    const bool isUnseen = !seen || seen->finding.state == gear::PointState::unseen;
-    if (isUnseen && gear::isNeededForService(point)) bars.emplace_back(gear::code(point), kNotSeenYet);
+  unit.isInService = false;  // what service needs is asked again
+  for (const season::WhyNot& why : season::standingOf(views, unit, today).reasons) {
+    if (why.bar == season::Bar::fault) bars.emplace_back(gear::code(*why.point), why.text);
+    if (why.bar == season::Bar::brokeSaid) bars.emplace_back(kReasonBroken, why.text);
+    if (why.bar == season::Bar::labelDisputed) continue;  // two readings are settled by a third
+    if (season::isLabelBar(why.bar)) bars.emplace_back(kReasonLabel, wordOf(why.bar));
+    if (why.bar == season::Bar::pointUnchecked) bars.emplace_back(gear::code(*why.point), kNotSeenYet);
   }
   return bars;
+}
+
+// Ends with this arrival: what waited for a label or a look, and a crack that came back mended with a label read now.
+bool isSettled(const Views& views, const UnitRecord& unit, const HoldRecord& open, Day today) {
+  if (open.reason == kReasonLabel || open.what == kNotSeenYet) return true;
+  return isCrackHold(open) && !season::whyNotReleased(views, unit, open, today);
 }
 
 // Notices that mean a helmet which comes only now; one that was here was held when the notice came.
@@ -122,30 +94,6 @@ std::vector<const season::NoticeRecord*> noticesFor(const Views& views, const Un
     if (isMeant) found.push_back(&notice);
   }
   return found;
-}
-
-// A maker's notice is met unit by unit, by somebody who says so; a repair may have been for anything.
-bool endsWithRepair(const HoldRecord& hold) { return hold.notice.empty(); }
-
-void unpairAll(Drafts& drafts, const UnitRecord& unit, const std::string& reason) {
-  for (const std::string& athlete : unit.athletes) drafts.push_back({unit.id, UnitUnpaired{athlete, reason}});
-}
-
-// A crack's hold ends by return from repair or by retirement only.
-bool isCrackHold(const HoldRecord& hold) { return hold.reason == gear::code(gear::Point::shell) && hold.what != kNotSeenYet; }
-
-void addBack(Drafts& drafts, const UnitRecord& unit, const std::string& where, const std::string& reason) {
-  drafts.push_back({unit.id, UnitMoved{"back", where, reason}});
-  if (unit.place == UnitPlace::repair) {
-    for (const HoldRecord& open : unit.holds) {
-      if (endsWithRepair(open)) drafts.push_back({unit.id, HoldReleased{open.fact, "back from repair"}});
-    }
-  }
-  for (const std::string& athlete : unit.athletes) {
-    drafts.push_back({unit.id, UnitUnpaired{athlete, "back"}});
-    drafts.push_back({unit.id, UnitPaired{athlete}});
-  }
-  if (!unit.athletes.empty()) drafts.push_back({unit.id, UnitMoved{"in-hand", {}}});  // paired anew, and with us
 }
 
 PointsSeen seenIn(const gear::PointFindings& points, bool isGroup) {
@@ -175,6 +123,10 @@ Result<void> checkArrival(const Views& views, const Arrival& arrival) {
   if (!arrival.tag.isCheckDigitOk) return fail(ErrorCode::checkDigitWrong, arrival.tag.serial, "01");
   if (known != nullptr) {
     if (known->place == UnitPlace::retired) return fail(ErrorCode::notAllowed, known->serial, std::string(rule::kUnitRetired));
+    if (isAtWork(*known)) {
+      if (!arrival.returned) return fail(ErrorCode::notAllowed, known->serial, std::string(rule::kReturnUnsaid));
+      if (auto ok = checkReturn(*arrival.returned); !ok) return ok;
+    }
     const bool isOther = !known->sheet.empty() && ((!arrival.sheet.empty() && !season::isOneModel(views, arrival.sheet, known->sheet)) ||
                                                    (!arrival.size.empty() && arrival.size != known->size));
     if (isOther) return fail(ErrorCode::inconsistent, known->serial, "known with another sheet or size: " + known->size);
@@ -196,15 +148,21 @@ Result<void> checkArrival(const Views& views, const Arrival& arrival) {
 
 }  // namespace
 
+bool isCrackHold(const HoldRecord& hold) { return hold.reason == gear::code(gear::Point::shell) && hold.what != kNotSeenYet; }
+
+void addLabel(UnitRecord& unit, const std::optional<gear::Label>& label, bool isUnreadable) {
+  unit.isLabelUnreadable = !label && isUnreadable;
+  unit.isLabelMissing = !label && !isUnreadable;
+  if (label) unit.labels.push_back({*label, kLatest});
+}
+
 Outcome outcomeOf(const Views& views, const Arrival& arrival, Day today) {
-  const UnitRecord unit = asArrived(views, arrival);
+  const UnitRecord unit = asArrived(views, arrival, today);
   const auto bars = barsToService(views, unit, today);
   if (!bars.empty()) return {false, bars.front().first, bars.front().second};
   // A hold for another cause stands until somebody releases it.
   for (const HoldRecord& open : unit.holds) {
-    const bool endsNow =
-        open.reason == kReasonLabel || open.what == kNotSeenYet || (unit.place == UnitPlace::repair && endsWithRepair(open));
-    if (!endsNow) return {false, open.reason, open.what};
+    if (!isSettled(views, unit, open, today)) return {false, open.reason, open.what};
   }
   if (const auto notices = noticesFor(views, unit); !notices.empty()) return {false, std::string(kReasonNotice), notices.front()->text};
   return {true, {}, {}};
@@ -223,23 +181,22 @@ Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
     about = known->id;
     if (known->sheet.empty() && !arrival.sheet.empty())
       drafts.push_back({about, UnitReceived{known->serial, known->tagKey, sheet, arrival.size, known->made, lotOf(arrival.tag)}});
-    if (isAway(*known)) addBack(drafts, *known, {}, {});
+    if (isAway(*known)) addBack(drafts, views, *known, arrival.returned.value_or(season::ReturnRecord{}), {}, {}, today);
+    if (!known->keptBy.empty()) drafts.push_back({about, UnitMoved{"in-hand", {}}});  // it is on the table
   }
   if (arrival.label || arrival.isLabelMissing || arrival.isLabelUnreadable) {
     drafts.push_back({about, LabelRead{arrival.label, !arrival.label && arrival.isLabelUnreadable}});
   }
   if (PointsSeen seen = seenIn(arrival.points, arrival.isGroup); !seen.points.empty()) drafts.push_back({about, std::move(seen)});
 
-  const UnitRecord unit = asArrived(views, arrival);
+  const UnitRecord unit = asArrived(views, arrival, today);
   const auto bars = barsToService(views, unit, today);
   const auto isBarred = [&](const HoldRecord& h) {
     return std::any_of(bars.begin(), bars.end(), [&](const auto& bar) { return bar.first == h.reason; });
   };
   bool isHeld = !bars.empty();
   for (const HoldRecord& open : unit.holds) {
-    if (unit.place == UnitPlace::repair && endsWithRepair(open)) continue;  // released above
-    const bool isSettled = (open.reason == kReasonLabel || open.what == kNotSeenYet) && !isBarred(open);
-    if (isSettled) {
+    if (isSettled(views, unit, open, today) && !isBarred(open)) {
       drafts.push_back({about, HoldReleased{open.fact, "seen again"}});
     } else {
       isHeld = true;
@@ -247,14 +204,14 @@ Result<Drafts> takeIn(const Views& views, const Arrival& arrival, Day today) {
   }
   for (const auto& [reason, what] : bars) {
     const HoldRecord* open = openHold(unit, reason);
-    const bool isNew = open == nullptr || unit.place == UnitPlace::repair || (open->what == kNotSeenYet && what != kNotSeenYet);
+    const bool isNew = open == nullptr || (open->what == kNotSeenYet && what != kNotSeenYet);
     if (isNew) drafts.push_back({about, UnitHeld{reason, what, false}});
   }
   for (const season::NoticeRecord* notice : noticesFor(views, unit)) {
     drafts.push_back({about, UnitHeld{std::string(kReasonNotice), notice->text, false, notice->fact}});
     isHeld = true;
   }
-  if (!isHeld && (!unit.isInService || isAway(unit))) drafts.push_back({about, UnitMoved{"in-service", {}}});
+  if (!isHeld && (!unit.isInService || (known != nullptr && isAway(*known)))) drafts.push_back({about, UnitMoved{"in-service", {}}});
   return drafts;
 }
 
@@ -276,105 +233,6 @@ Result<Drafts> seePoints(const Views& views, const std::string& id, const gear::
   }
   drafts.insert(drafts.begin(), Draft{id, std::move(seen)});
   return drafts;
-}
-
-Result<Drafts> readLabel(const Views& views, const std::string& unit, const std::optional<gear::Label>& label, bool isUnreadable) {
-  if (views.unit(unit) == nullptr) return fail(ErrorCode::notFound, "unit " + unit);
-  if (label) {
-    if (auto ok = checkLabel(*label); !ok) return tl::unexpected(ok.error());
-  }
-  return Drafts{{unit, LabelRead{label, !label && isUnreadable}}};
-}
-
-Result<Drafts> whereNow(const Views& views, const std::string& id, bool isWithAthlete) {
-  const UnitRecord* unit = views.unit(id);
-  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
-  if (isAway(*unit)) return fail(ErrorCode::notAllowed, unit->serial, std::string(rule::kUnitAway));
-  if (isWithAthlete && unit->athletes.empty() && unit->keptBy.empty())
-    return fail(ErrorCode::notAllowed, unit->serial, std::string(rule::kNobodyHasIt));
-  if (season::isOut(*unit) == isWithAthlete) return Drafts{};
-  return Drafts{{id, UnitMoved{isWithAthlete ? "with-athlete" : "in-hand", {}}}};
-}
-
-Result<Drafts> hold(const Views& views, const std::string& id, const std::string& reason, const std::string& what, bool isWithAthlete) {
-  const UnitRecord* unit = views.unit(id);
-  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
-  if (!isHoldReason(reason)) return fail(ErrorCode::unknownWord, "reason", reason + "; a point, label, fit, broken, other");
-  if (auto ok = checkWritten(what, 0, kWordsLimit, "what"); !ok) return tl::unexpected(ok.error());
-  Drafts drafts;
-  for (const HoldRecord& open : unit->holds) {
-    if (open.reason != reason || open.what != what) continue;
-    return whereNow(views, id, isWithAthlete);  // the same hold, elsewhere
-  }
-  drafts.insert(drafts.begin(), Draft{id, UnitHeld{reason, what, isWithAthlete}});
-  // Whoever holds a helmet for one of its points has seen that point at fault: the strip must not go on showing it sound.
-  if (const auto point = gear::pointFromCode(reason); point && what != kNotSeenYet) {
-    const auto& seen = unit->points[static_cast<std::size_t>(*point)];
-    const gear::PointFinding fault{gear::PointState::fault, what};
-    if (!seen || seen->finding != fault) drafts.push_back({id, PointsSeen{{{*point, fault}}, false, {}}});
-  }
-  return drafts;
-}
-
-Result<Drafts> releaseHold(const Views& views, const std::string& id, const std::string& holdFact, const std::string& why) {
-  const UnitRecord* unit = views.unit(id);
-  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
-  const auto it = std::find_if(unit->holds.begin(), unit->holds.end(), [&](const HoldRecord& h) { return h.fact == holdFact; });
-  if (it == unit->holds.end()) return fail(ErrorCode::notFound, "hold " + holdFact);
-  if (isCrackHold(*it)) return fail(ErrorCode::notAllowed, unit->serial, std::string(rule::kCrackHold));
-  if (auto ok = checkWritten(why, 1, kWordsLimit, "why"); !ok) return tl::unexpected(ok.error());
-  return Drafts{{id, HoldReleased{holdFact, why}}};
-}
-
-Result<Drafts> move(const Views& views, const std::string& id, const std::string& to, const std::string& where, const std::string& reason) {
-  const UnitRecord* unit = views.unit(id);
-  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
-  if (auto ok = checkWritten(where, 0, kNameLimit, "where"); !ok) return tl::unexpected(ok.error());
-  if (auto ok = checkWritten(reason, 0, kWordsLimit, "reason"); !ok) return tl::unexpected(ok.error());
-  const auto refuse = [&](std::string_view name) { return fail(ErrorCode::notAllowed, unit->serial, std::string(name)); };
-  if (unit->place == UnitPlace::retired) return refuse(rule::kUnitRetired);
-  Drafts drafts;
-  if (to == "in-service") {
-    if (isAway(*unit)) return refuse(rule::kUnitAway);
-    if (!unit->holds.empty()) return refuse(rule::kUnitHeld);
-    if (unit->isLabelMissing) return refuse(rule::kLabelMissing);
-    if (unit->isLabelUnreadable) return refuse(rule::kLabelUnreadable);
-    if (unit->isLabelDisputed) return refuse(rule::kLabelDisputed);
-    if (unit->labels.empty()) return refuse(rule::kLabelUnknown);
-    for (gear::Point point : gear::kPoints) {
-      const auto& seen = unit->points[static_cast<std::size_t>(point)];
-      if (seen && seen->finding.state == gear::PointState::fault) {
-        return fail(ErrorCode::notAllowed, std::string(gear::code(point)), std::string(rule::kPointFault));
-      }
-      const bool isSound = seen && seen->finding.state == gear::PointState::sound;
-      if (!isSound && gear::isNeededForService(point)) {
-        return fail(ErrorCode::notAllowed, std::string(gear::code(point)), std::string(rule::kPointUnseen));
-      }
-    }
-    drafts.push_back({id, UnitMoved{to, where, reason}});
-  } else if (to == "back") {
-    addBack(drafts, *unit, where, reason);
-  } else if (to == "repair" || to == "shelf") {
-    drafts.push_back({id, UnitMoved{to, where, reason}});
-  } else if (to == "sent-out" || to == "lost" || to == "retired") {
-    unpairAll(drafts, *unit, to);
-    drafts.push_back({id, UnitMoved{to, where, reason}});
-    if (to == "retired") {
-      for (const HoldRecord& open : unit->holds) drafts.push_back({id, HoldReleased{open.fact, to}});
-    }
-  } else {
-    return fail(ErrorCode::unknownWord, "to", to + "; in-service, repair, sent-out, back, retired, lost, shelf");
-  }
-  return drafts;
-}
-
-Result<Drafts> unpair(const Views& views, const std::string& athlete, const std::string& id, const std::string& why) {
-  const UnitRecord* unit = views.unit(id);
-  if (unit == nullptr) return fail(ErrorCode::notFound, "unit " + id);
-  const bool isPaired = std::find(unit->athletes.begin(), unit->athletes.end(), athlete) != unit->athletes.end();
-  if (!isPaired) return fail(ErrorCode::notFound, "athlete " + athlete);
-  if (auto ok = checkWritten(why, 0, kWordsLimit, "why"); !ok) return tl::unexpected(ok.error());
-  return Drafts{{id, UnitUnpaired{athlete, why}}};
 }
 
 }  // namespace snugline::book

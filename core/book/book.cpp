@@ -115,6 +115,7 @@ Result<std::unique_ptr<Book>> Book::open(const std::string& path, Access access,
     if (auto done = body->prepareStatements(); !done) return tl::unexpected<Error>(done.error());
     if (auto done = body->loadDevices(); !done) return tl::unexpected<Error>(done.error());
     if (auto done = body->loadViews(); !done) return tl::unexpected<Error>(done.error());
+    body->nameOwnDevice();
     if (access == Access::readWrite) body->dropTakenBackPhotos();
     return std::unique_ptr<Book>(new Book(std::move(body)));
   });
@@ -150,13 +151,9 @@ Result<InfoAnswer> Book::info() {
   return guarded(m_body->path, [&]() -> Result<InfoAnswer> {
     InfoAnswer answer;
     answer.format = kBookFormat;
-    std::string ignored;
-    const auto known = m_body->own ? Result<std::optional<Body::Own>>(m_body->own) : m_body->knownIdentity(&ignored);
-    const bool isKnown = known && *known;
-    for (std::size_t i = 0; i < m_body->devices.size(); ++i) {
-      const DeviceEntry& device = m_body->devices[i];
+    for (const DeviceEntry& device : m_body->devices) {
       answer.facts += device.last;
-      answer.devices.push_back({device.device, device.last, device.sealedTo, isKnown && (*known)->index == i});
+      answer.devices.push_back({device.device, device.last, device.sealedTo, device.device == m_body->folded.views.ownDevice});
     }
     if (const auto& team = m_body->folded.views.team) {
       answer.team = team->name;

@@ -62,8 +62,6 @@ struct InfoAnswer {
 struct Appended {
   std::vector<std::string> ids;      // of the new facts, in order
   std::vector<std::string> touched;  // entities whose records changed
-  std::vector<std::string>
-      athletes;  // athletes whose board row may have changed; weather alone names nobody: Board::update finds out itself
 };
 
 struct PhoneReports;
@@ -105,10 +103,12 @@ class Book {
   [[nodiscard]] const season::Views& views() const;
   [[nodiscard]] const season::UnitRecord* unitByTag(const std::string& tagKey) const;  // hash look-up
 
+  // Who may do what: rights.h. Errors of append and correct also: notAllowed with a rule of it.
   // All or nothing, one transaction, one sync. A draft may name an earlier one of the same call as "#0", "#1" in its ids.
   [[nodiscard]] Result<Appended> append(std::vector<Draft> drafts);
-  // Takes a fact out of the fold by a corrected fact.
-  [[nodiscard]] Result<Appended> correct(const std::string& factId);
+  // Takes all these facts out of the fold, latest first, in one append; what was taken out before is passed over. All or nothing: notFound,
+  // or notAllowed with rule::kRestsOnIt where a later fact that is not in the list stands on one of them (undo.h).
+  [[nodiscard]] Result<Appended> correct(const std::vector<std::string>& facts);
 
   // Many drafts in one transaction with one sync; ids are returned in order. "#0" names the first draft of this call. Call it in pieces of
   // some ten thousand. The Book's identity comes from Keys: a Keys that gives a fixed seed and mark makes the same bytes every time.

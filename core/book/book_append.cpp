@@ -4,6 +4,7 @@
 
 #include "core/book/book_body.h"
 #include "core/book/draft_names.h"
+#include "core/book/rights.h"
 
 namespace snugline::book {
 
@@ -99,6 +100,7 @@ Result<void> Book::Body::mint(const std::string& because) {
   highestOrder = fact->order;
   minted.index = byDevice.at(fact->device);
   own = std::move(minted);
+  nameOwnDevice();
   return foldIn(*fact, {fact->order, own->index, fact->n});
 }
 
@@ -111,7 +113,14 @@ Result<void> Book::Body::prepareWriting() {
   if (auto opened = openWal(); !opened) return opened;
   if (!*known) return mint(because);
   own = std::move(**known);
+  nameOwnDevice();
   return {};
+}
+
+void Book::Body::nameOwnDevice() {
+  std::string ignored;
+  const auto known = own ? Result<std::optional<Own>>(own) : knownIdentity(&ignored);
+  folded.views.ownDevice = known && *known ? devices[(*known)->index].device : std::string();
 }
 
 Result<std::vector<Fact>> Book::Body::write(std::vector<Timed> drafts) {
@@ -174,42 +183,15 @@ Result<std::vector<Fact>> Book::Body::write(std::vector<Timed> drafts) {
 
 Appended Book::Body::appendedOf(const std::vector<Fact>& facts) const {
   Appended answer;
-  const season::Views& views = folded.views;
-  const auto addOnce = [](std::vector<std::string>& list, const std::string& id) {
-    if (std::find(list.begin(), list.end(), id) == list.end()) list.push_back(id);
-  };
-  const auto addAll = [&] {
-    for (const auto& [id, record] : views.athletes) answer.athletes.push_back(id);
-  };
-  bool isForAll = false;
   for (const Fact& fact : facts) {
     answer.ids.push_back(fact.id());
     const Touches all(fact);
     for (const Touch& touch : all) {
-      const std::string& subject = *touch.id;
       // What was taken back may have been the team's: a closed season, its days.
-      const bool isTeam = touch.entity == Entity::team || subject == kTeamSubject;
-      addOnce(answer.touched, isTeam && views.team ? views.team->id : subject);
-      // Weather is asked for by the board; what a notice holds is said by holds of its own.
-      const bool isForNone = std::holds_alternative<WeatherNoted>(fact.body) || std::holds_alternative<PlaceSet>(fact.body) ||
-                             std::holds_alternative<NoticeIssued>(fact.body);
-      isForAll = isForAll || (isTeam && !isForNone) || touch.entity == Entity::sheet;
-      if (views.athletes.contains(subject)) addOnce(answer.athletes, subject);
-      if (const auto check = views.openChecks.find(subject); check != views.openChecks.end())
-        addOnce(answer.athletes, check->second.athlete);
-      const auto unit = views.units.find(subject);
-      if (unit == views.units.end()) continue;
-      for (const std::string& athlete : unit->second.athletes) addOnce(answer.athletes, athlete);
-      // Whoever was unwell in this unit waits for its seven points, whether it is still worn or not.
-      for (const auto& [id, record] : views.athletes) {
-        const auto waits = [&](const season::SaidRecord& said) { return said.unit == subject && (said.isUnwell || said.isBroken); };
-        if (std::any_of(record.said.begin(), record.said.end(), waits)) addOnce(answer.athletes, id);
-      }
+      const bool isTeam = touch.entity == Entity::team || *touch.id == kTeamSubject;
+      const std::string& subject = isTeam && folded.views.team ? folded.views.team->id : *touch.id;
+      if (std::find(answer.touched.begin(), answer.touched.end(), subject) == answer.touched.end()) answer.touched.push_back(subject);
     }
-  }
-  if (isForAll) {
-    answer.athletes.clear();
-    addAll();
   }
   return answer;
 }
@@ -220,6 +202,7 @@ Result<Appended> Book::append(std::vector<Draft> drafts) {
     std::vector<Body::Timed> timed;
     timed.reserve(drafts.size());
     const Instant now = body.clock.now();
+    if (auto ok = mayAppend(views(), body.who, drafts); !ok) return tl::unexpected<Error>(ok.error());
     for (Draft& draft : drafts) timed.push_back({std::move(draft), now, &body.who});
     auto facts = body.write(std::move(timed));
     if (!facts) return tl::unexpected<Error>(facts.error());
@@ -246,21 +229,6 @@ Result<std::vector<std::string>> Book::appendBulk(std::vector<BulkDraft> drafts)
       if (auto done = m_body->checkpoint(); !done) return tl::unexpected<Error>(done.error());
     }
     return ids;
-  });
-}
-
-Result<Appended> Book::correct(const std::string& factId) {
-  return guarded(m_body->path, [&]() -> Result<Appended> {
-    const auto fact = m_body->factNamed(factId);
-    if (!fact) return tl::unexpected<Error>(fact.error());
-    if (!*fact) return fail(ErrorCode::notFound, "fact " + factId);
-    const book::Body& body = (*fact)->body;
-    if (std::holds_alternative<TeamFounded>(body) || std::holds_alternative<DeviceAdmitted>(body)) {
-      return fail(ErrorCode::notAllowed, factId, std::string(kindOf(body)));
-    }
-    auto appended = append({Draft{(*fact)->about, Corrected{factId, touches(**fact)}}});
-    if (const auto* photo = std::get_if<PhotoTaken>(&body); appended && photo != nullptr) m_body->dropPhoto(photo->photo);
-    return appended;
   });
 }
 

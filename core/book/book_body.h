@@ -5,6 +5,7 @@
 #include <exception>
 #include <new>
 #include <optional>
+#include <set>
 #include <string>
 #include <unordered_map>
 #include <unordered_set>
@@ -132,7 +133,11 @@ struct Book::Body {
   [[nodiscard]] Result<Fact> factAt(std::size_t device, std::uint64_t n);
   [[nodiscard]] Result<std::optional<Fact>> factNamed(const std::string& id);
   [[nodiscard]] bool isCorrected(const std::string& factId) const;
-  void noteDevice(const Fact& fact);  // public keys that facts tell
+  // notAllowed, kRestsOnIt: something that is not in taken stands on this fact (book_correct.cpp).
+  [[nodiscard]] Result<void> checkLast(const Fact& fact, const std::set<std::string>& taken);
+  [[nodiscard]] Result<void> checkUnused(const Fact& fact, const std::set<std::string>& taken);
+  void noteDevice(const Fact& fact);  // what facts tell of devices: public keys, and who was heard when
+  void nameOwnDevice();               // in the views
   // Everything anew, into empty views. Where the chain is asked for, a line that does not go with it is brokenChain.
   [[nodiscard]] Result<std::uint64_t> foldAll(bool isChainChecked);
 
@@ -207,6 +212,9 @@ inline constexpr std::array<std::pair<Entity, const char*>, 6> kViewTables{{{Ent
 [[nodiscard]] Result<void> copyPhotos(const season::Views& views, const PhotoStore& from, const PhotoStore& to, CopyAnswer& answer,
                                       std::vector<std::string>& made);
 void takeAway(const PhotoStore& store, const std::vector<std::string>& made);
+// view_devices.cpp: season::Views::devices as one text, a line a device, and back. False: it is none.
+[[nodiscard]] std::string devicesText(const season::Views& views);
+[[nodiscard]] bool readDevices(std::string_view text, season::Views& views);
 // Calls visit(key, row) for every row of one kind, keys ascending.
 void eachRow(const Folded& folded, Entity entity, const std::function<void(const std::string& key, std::string&& row)>& visit);
 // One row, nothing when the entity is not there.

@@ -51,6 +51,11 @@ Result<void> Book::Body::storeViews() {
     sign->bind(1, std::string_view(foldSign()));
     if (auto done = sign->run(); !done) return done;
   }
+  auto heard = database.prepare("INSERT OR REPLACE INTO meta(key, value) VALUES('heard', ?1)");
+  if (!heard) return tl::unexpected<Error>(heard.error());
+  const std::string devicesHeard = devicesText(folded.views);
+  heard->bind(1, std::string_view(devicesHeard));
+  if (auto done = heard->run(); !done) return done;
   for (const auto& [entity, table] : kViewTables) {
     auto& changed = folded.changed[static_cast<std::size_t>(entity)];
     if (areViewsWhole && changed.empty()) continue;

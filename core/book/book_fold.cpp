@@ -94,9 +94,14 @@ Result<void> Book::Body::loadViews() {
   if (!noted) return tl::unexpected<Error>(noted.error());
   isFoldNoted = *noted && sign->bytes(0) == foldSign();
   sign->reset();
+  auto heard = database.prepare("SELECT value FROM meta WHERE key = 'heard'");
+  if (!heard) return tl::unexpected<Error>(heard.error());
+  const auto isHeard = heard->step();
+  if (!isHeard) return tl::unexpected<Error>(isHeard.error());
   RowReader reader;
   // What a program made that knew other kinds lacks what came of theirs.
-  bool isReadable = isFoldNoted;
+  bool isReadable = isFoldNoted && *isHeard && readDevices(heard->bytes(0), folded.views);
+  heard->reset();
   for (const auto& [entity, table] : kViewTables) {
     auto rows = database.prepare(std::string("SELECT key, value FROM ") + table);
     if (!rows) return tl::unexpected<Error>(rows.error());
@@ -139,6 +144,7 @@ Result<void> Book::Body::loadViews() {
 
 Result<std::uint64_t> Book::Body::foldAll(bool isChainChecked) {
   folded = {};
+  nameOwnDevice();
   tail.clear();
   corrections.clear();
   tailCorrections.clear();
@@ -180,6 +186,8 @@ Result<void> Book::Body::foldDeferred(Deferred& deferred) {
 }
 
 void Book::Body::noteDevice(const Fact& fact) {
+  season::DeviceRecord& heard = folded.views.devices[fact.device];
+  if (heard.latest.ms <= fact.at.ms) heard = {fact.at, fact.who};
   const auto note = [&](const std::string& device, const std::string& hex) {
     PublicKey key{};
     const auto known = byDevice.find(device);

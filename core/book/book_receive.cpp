@@ -93,6 +93,7 @@ Result<std::vector<Fact>> Book::Body::storeReceived(const std::vector<std::strin
     incarnation.clear();
     own.reset();
     mustMint = true;
+    nameOwnDevice();
   }
   return facts;
 }

@@ -23,6 +23,8 @@ struct Resolver {
     }
   }
   void operator()(PointsSeen& b) { at(b.check); }
+  void operator()(TapeRead& b) { at(b.with); }
+  void operator()(ReadingSetAside& b) { at(b.tape); }
   void operator()(UnitHeld& b) { at(b.notice); }
   void operator()(HoldReleased& b) { at(b.hold); }
   void operator()(PartChanged& b) { at(b.athlete); }
@@ -43,6 +45,7 @@ struct Resolver {
     at(b.said.unit);
     at(b.check);
   }
+  void operator()(SaidFollowed& b) { at(b.said); }
   void operator()(SaidAcknowledged& b) { at(b.said); }
   void operator()(CheckAnswered& b) { at(b.unit); }
   void operator()(LineSeen& b) { at(b.unit); }
@@ -61,10 +64,10 @@ struct Resolver {
   void operator()(TeamFounded&) {}
   void operator()(DeviceAdmitted&) {}
   void operator()(PersonAdded&) {}
+  void operator()(PersonChanged&) {}
   void operator()(CodeSet&) {}
   void operator()(AthleteAdded&) {}
   void operator()(AthleteChanged&) {}
-  void operator()(TapeRead&) {}
   void operator()(SheetAdopted&) {}
   void operator()(UnitReceived&) {}
   void operator()(LabelRead&) {}
@@ -79,6 +82,7 @@ struct Resolver {
   void operator()(WarningSet&) {}
   void operator()(WarningSigned&) {}
   void operator()(RetentionSet&) {}
+  void operator()(EmergencySet&) {}
   void operator()(LegalHoldMade&) {}
   void operator()(PhoneJoined&) {}
   void operator()(PhoneLeft&) {}

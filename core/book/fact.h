@@ -31,6 +31,11 @@ struct DeviceAdmitted {
 };  // because: "joined", "restored", "copied"
 struct PersonAdded {
   std::string name, initials, role;
+  bool isPractitioner = false;
+};
+struct PersonChanged {
+  std::optional<std::string> role;
+  std::optional<bool> isPractitioner;
 };
 struct CodeSet {
   season::CodeHash code;
@@ -46,7 +51,13 @@ struct AthleteChanged {
 };
 struct TapeRead {
   std::vector<Length> readings;
+  std::string with{};  // the fact that began measuring this head, where this is another reading of that time
 };
+struct ReadingSetAside {
+  std::string tape;  // the fact that holds the reading
+  int place = 0;     // in it
+  std::string reason;
+};  // about the athlete; taken back by a correction
 struct SheetAdopted {
   std::string sheet;
   std::string replaces{};  // hash of the sheet that it stands for from now on
@@ -120,11 +131,19 @@ struct CheckEnded {
 struct Said {
   season::SaidRecord said;
   std::string check;
-};  // about the athlete; fact and at are filled by the fold; check: the open one, if any
+  bool isUnnamed = false;  // a hit or feeling bad without a number: about the team
+};                         // about the athlete; fact and at are filled by the fold; check: the open one, if any
+// What who said unwell says next: that an adult was told, or that it was touched by mistake.
+struct SaidFollowed {
+  std::string said;
+  bool isMistake = false;
+  bool isUnnamed = false;
+};  // about the athlete or, unnamed, the team
 struct SaidAcknowledged {
   std::string said;
   bool isClosed = false;
   std::string outcome;
+  bool isUnnamed = false;
 };
 struct HairChanged {
   std::string words;
@@ -172,11 +191,12 @@ struct Unknown {
   std::int64_t version = 0;
 };
 
-using Body = std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, AthleteAdded, AthleteChanged, TapeRead, SheetAdopted,
-                          UnitReceived, LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved, PartChanged, UnitPaired, UnitUnpaired,
-                          CheckBegun, CheckAnswered, CheckEnded, Said, SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet,
-                          UnitAirRead, LineSeen, NoticeIssued, RecoverySet, WarningSet, WarningSigned, RetentionSet, LegalHoldMade,
-                          LegalHoldEnded, PhoneJoined, PhoneLeft, SeasonClosed, UnitCollected, PhotoTaken, Corrected, NoteAdded, Unknown>;
+using Body = std::variant<TeamFounded, DeviceAdmitted, PersonAdded, CodeSet, PersonChanged, AthleteAdded, AthleteChanged, TapeRead,
+                          ReadingSetAside, SheetAdopted, UnitReceived, LabelRead, PointsSeen, UnitHeld, HoldReleased, UnitMoved,
+                          PartChanged, UnitPaired, UnitUnpaired, CheckBegun, CheckAnswered, CheckEnded, Said, SaidFollowed,
+                          SaidAcknowledged, HairChanged, PracticeSet, WeatherNoted, PlaceSet, UnitAirRead, LineSeen, NoticeIssued,
+                          RecoverySet, WarningSet, WarningSigned, RetentionSet, EmergencySet, LegalHoldMade, LegalHoldEnded, PhoneJoined,
+                          PhoneLeft, SeasonClosed, UnitCollected, PhotoTaken, Corrected, NoteAdded, Unknown>;
 
 // What somebody wants to write down; device, n, order and time are given by the Book.
 struct Draft {

@@ -65,6 +65,7 @@ fit::Answer readAnswer(ObjectReader& in) {
   }
   if (in.has("group")) return fit::GroupSnug{in.word("group", fit::lookViewFromCode)};
   if (in.has("hair_wet")) return fit::HairSeen{in.boolean("hair_wet")};
+  if (in.has("cold")) return fit::ColdSeen{in.boolean("cold"), in.flag("said")};
   if (in.has("fitted")) {
     fit::Fitted a;
     in.object("fitted", [&](Reader& inner) { a = fitted(inner); });

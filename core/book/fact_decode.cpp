@@ -67,6 +67,7 @@ CheckEnded checkEnded(Reader& in) {
     b.outcome.strip[i] = finding.value_or(fit::Finding::unseen);
   }
   b.outcome.isHairDry = in.flag("hair_dry");
+  b.outcome.isForCold = in.flag("for_cold");
   b.outcome.dueFrom = in.day("due_from");
   b.outcome.dueBy = in.day("due_by");
   b.conditions = conditions(in);
@@ -85,6 +86,8 @@ Said said(Reader& in) {
   b.said.isUnwell = in.flag("unwell");
   b.said.words = in.textOr("words");
   b.check = in.textOr("check");
+  b.isUnnamed = in.flag("unnamed");
+  if (b.isUnnamed && !b.said.isUnwell) in.fail(ErrorCode::inconsistent, "unnamed");
   return b;
 }
 
@@ -116,6 +119,7 @@ CheckAnswered checkAnswered(Reader& in) {
 TapeRead tapeRead(Reader& in) {
   TapeRead b;
   for (std::int64_t um : in.integers("readings_um", -kLargestInteger, kLargestInteger)) b.readings.push_back(Length{um});
+  b.with = in.textOr("with");
   return b;
 }
 
@@ -140,7 +144,7 @@ const Readers& readers() {
        }},
       {"person-added",
        [](Reader& in) -> Body {
-         return PersonAdded{in.text("name"), in.text("initials"), in.text("role")};
+         return PersonAdded{in.text("name"), in.text("initials"), in.word("role", roleWord), in.flag("practitioner")};
        }},
       {"code-set", [](Reader& in) -> Body { return CodeSet{readCode(in)}; }},
       {"athlete-added",
@@ -148,6 +152,10 @@ const Readers& readers() {
          return AthleteAdded{in.text("jersey"), in.text("family"), in.text("given"), readIntIf(in, "birth_year", 0, 9999)};
        }},
       {"tape-read", [](Reader& in) -> Body { return tapeRead(in); }},
+      {"reading-set-aside",
+       [](Reader& in) -> Body {
+         return ReadingSetAside{in.text("tape"), readIntIf(in, "place", 0, 1000).value_or(0), in.text("reason")};
+       }},
       {"sheet-adopted",
        [](Reader& in) -> Body {
          return SheetAdopted{in.text("sheet"), in.textOr("replaces")};
@@ -159,6 +167,7 @@ const Readers& readers() {
       {"adjusted", [](Reader& in) -> Body { return checkAnswered(in); }},
       {"air-read", [](Reader& in) -> Body { return checkAnswered(in); }},
       {"hair-seen", [](Reader& in) -> Body { return checkAnswered(in); }},
+      {"cold-seen", [](Reader& in) -> Body { return checkAnswered(in); }},
       {"fitting-set", [](Reader& in) -> Body { return checkAnswered(in); }},
       {"question-answered", [](Reader& in) -> Body { return checkAnswered(in); }},
       {"check-answered", [](Reader& in) -> Body { return checkAnswered(in); }},
@@ -166,7 +175,7 @@ const Readers& readers() {
       {"said", [](Reader& in) -> Body { return said(in); }},
       {"said-acknowledged",
        [](Reader& in) -> Body {
-         return SaidAcknowledged{in.text("said"), in.flag("closed"), in.textOr("outcome")};
+         return SaidAcknowledged{in.text("said"), in.flag("closed"), in.textOr("outcome"), in.flag("unnamed")};
        }},
       {"hair-changed", [](Reader& in) -> Body { return HairChanged{in.textOr("words")}; }},
       {"weather-noted", readWeatherNoted},

@@ -22,6 +22,7 @@ constexpr bool isOneOf(const fit::Answer& a) {
 std::string_view kindOfAnswer(const fit::Answer& a) {
   if (isOneOf<fit::MarkSeen>(a) || isOneOf<fit::GroupSnug>(a)) return "mark-seen";
   if (isOneOf<fit::HairSeen>(a)) return "hair-seen";
+  if (isOneOf<fit::ColdSeen>(a)) return "cold-seen";
   if (isOneOf<fit::Fitted>(a)) return "fitting-set";
   if (isOneOf<fit::Adjusted>(a)) return "adjusted";
   if (isOneOf<fit::AirRead>(a)) return "air-read";
@@ -46,6 +47,7 @@ void where(LineWriter& out, const std::optional<fit::Mark>& m) {
 struct AnswerWriter {
   LineWriter& out;
   void operator()(const fit::HairSeen& a) const { out.key("hair_wet").boolean(a.isWet); }
+  void operator()(const fit::ColdSeen& a) const { out.key("cold").boolean(a.isCold).flag("said", a.isSaid); }
   void operator()(const fit::Fitted& a) const {
     out.key("fitted").beginObject();
     out.key("air_pa").beginObject();
@@ -112,7 +114,9 @@ struct BodyWriter {
   }
   void operator()(const PersonAdded& b) const {
     out.key("name").string(b.name).key("initials").string(b.initials).key("role").string(b.role);
+    out.flag("practitioner", b.isPractitioner);
   }
+  void operator()(const PersonChanged& b) const { writeBody(out, b); }
   void operator()(const CodeSet& b) const { writeCode(out, b.code); }
   void operator()(const AthleteAdded& b) const {
     out.key("jersey").string(b.jersey).key("family").string(b.family).key("given").string(b.given);
@@ -128,7 +132,10 @@ struct BodyWriter {
   void operator()(const TapeRead& b) const {
     out.key("readings_um").beginArray();
     for (Length reading : b.readings) out.integer(reading.um);
-    out.endArray();
+    out.endArray().text("with", b.with);
+  }
+  void operator()(const ReadingSetAside& b) const {
+    out.key("tape").string(b.tape).key("place").integer(b.place).key("reason").string(b.reason);
   }
   void operator()(const SheetAdopted& b) const { out.key("sheet").string(b.sheet).text("replaces", b.replaces); }
   void operator()(const UnitReceived& b) const {
@@ -200,7 +207,7 @@ struct BodyWriter {
     for (const std::string& reason : e.reasons) out.string(reason);
     out.endArray().key("strip").beginArray();
     for (fit::Finding finding : e.strip) out.string(fit::code(finding));
-    out.endArray().flag("hair_dry", e.isHairDry);
+    out.endArray().flag("hair_dry", e.isHairDry).flag("for_cold", e.isForCold);
     out.key("due_from").string(print(e.dueFrom)).key("due_by").string(print(e.dueBy));
     conditions(out, b.conditions);
     if (b.pumped.empty()) return;
@@ -218,9 +225,12 @@ struct BodyWriter {
     where(out, s.where);
     side(out, s.side);
     out.key("feels").string(fit::code(s.feels)).flag("hair_changed", s.isHairChanged).flag("broken", s.isBroken);
-    out.flag("unwell", s.isUnwell).text("words", s.words).text("check", b.check);
+    out.flag("unwell", s.isUnwell).text("words", s.words).text("check", b.check).flag("unnamed", b.isUnnamed);
   }
-  void operator()(const SaidAcknowledged& b) const { out.key("said").string(b.said).flag("closed", b.isClosed).text("outcome", b.outcome); }
+  void operator()(const SaidFollowed& b) const { writeBody(out, b); }
+  void operator()(const SaidAcknowledged& b) const {
+    out.key("said").string(b.said).flag("closed", b.isClosed).text("outcome", b.outcome).flag("unnamed", b.isUnnamed);
+  }
   void operator()(const HairChanged& b) const { out.text("words", b.words); }
   void operator()(const PracticeSet& b) const {
     if (b.seasonStart) out.key("season_start").string(print(*b.seasonStart));
@@ -241,6 +251,7 @@ struct BodyWriter {
   void operator()(const WarningSet& b) const { writeBody(out, b); }
   void operator()(const WarningSigned& b) const { writeBody(out, b); }
   void operator()(const RetentionSet& b) const { writeBody(out, b); }
+  void operator()(const EmergencySet& b) const { writeBody(out, b); }
   void operator()(const LegalHoldMade& b) const { writeBody(out, b); }
   void operator()(const LegalHoldEnded& b) const { writeBody(out, b); }
   void operator()(const NoticeIssued& b) const {
@@ -269,10 +280,12 @@ std::string_view kindOf(const Body& body) {
   return std::visit(Overloaded{[](const TeamFounded&) -> std::string_view { return "team-founded"; },
                                [](const DeviceAdmitted&) -> std::string_view { return "device-admitted"; },
                                [](const PersonAdded&) -> std::string_view { return "person-added"; },
+                               [](const PersonChanged&) -> std::string_view { return "person-changed"; },
                                [](const CodeSet&) -> std::string_view { return "code-set"; },
                                [](const AthleteAdded&) -> std::string_view { return "athlete-added"; },
                                [](const AthleteChanged&) -> std::string_view { return "athlete-changed"; },
                                [](const TapeRead&) -> std::string_view { return "tape-read"; },
+                               [](const ReadingSetAside&) -> std::string_view { return "reading-set-aside"; },
                                [](const SheetAdopted&) -> std::string_view { return "sheet-adopted"; },
                                [](const UnitReceived&) -> std::string_view { return "unit-received"; },
                                [](const LabelRead&) -> std::string_view { return "label-read"; },
@@ -287,6 +300,7 @@ std::string_view kindOf(const Body& body) {
                                [](const CheckAnswered& b) { return kindOfAnswers(b); },
                                [](const CheckEnded&) -> std::string_view { return "check-ended"; },
                                [](const Said&) -> std::string_view { return "said"; },
+                               [](const SaidFollowed&) -> std::string_view { return "said-followed"; },
                                [](const SaidAcknowledged&) -> std::string_view { return "said-acknowledged"; },
                                [](const HairChanged&) -> std::string_view { return "hair-changed"; },
                                [](const PracticeSet&) -> std::string_view { return "practice-set"; },
@@ -298,6 +312,7 @@ std::string_view kindOf(const Body& body) {
                                [](const WarningSet&) -> std::string_view { return "warning-set"; },
                                [](const WarningSigned&) -> std::string_view { return "warning-signed"; },
                                [](const RetentionSet&) -> std::string_view { return "retention-set"; },
+                               [](const EmergencySet&) -> std::string_view { return "emergency-set"; },
                                [](const LegalHoldMade&) -> std::string_view { return "legal-hold-made"; },
                                [](const LegalHoldEnded&) -> std::string_view { return "legal-hold-ended"; },
                                [](const NoticeIssued&) -> std::string_view { return "notice-issued"; },

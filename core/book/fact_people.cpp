@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// The recovery key, the yearly warning and how long names are shown, as bodies of facts; changed athletes and practice times read.
+// The recovery key, the yearly warning, how long names are shown, roles, and what follows a hit, as bodies of facts; changed athletes and
+// practice times read.
 #include "core/book/fact_json.h"
 
 namespace snugline::book {
@@ -8,6 +9,7 @@ namespace {
 
 constexpr std::size_t kLanguagesMost = 2;
 constexpr std::size_t kTextHashDigits = 64;
+constexpr std::string_view kMistake = "touched-by-mistake", kAdultTold = "adult-told";
 
 void readHash(ObjectReader& in, std::string_view key, std::string& hash) {
   hash = in.text(key);
@@ -77,8 +79,29 @@ Body readRetentionSet(ObjectReader& in) {
   return b;
 }
 
+Body readPersonChanged(ObjectReader& in) {
+  PersonChanged b;
+  b.role = in.wordIf("role", roleWord);
+  b.isPractitioner = in.booleanIf("practitioner");
+  return b;
+}
+
+Body readSaidFollowed(ObjectReader& in) {
+  SaidFollowed b;
+  b.said = in.text("said");
+  const std::string follows = in.text("follows");
+  b.isMistake = follows == kMistake;
+  if (!b.isMistake && follows != kAdultTold) in.fail(ErrorCode::unknownWord, "follows", follows);
+  b.isUnnamed = in.flag("unnamed");
+  return b;
+}
+
 }  // namespace
 
+std::optional<std::string> roleWord(std::string_view word) {
+  const bool isRole = word == kHelper || word == kStaff || word == kAdmin;
+  return isRole ? std::optional<std::string>(word) : std::nullopt;
+}
 bool isLanguage(std::string_view code) { return code == "en" || code == "es"; }
 
 void writeBody(LineWriter& out, const RecoverySet& b) { writeCode(out, b.key); }
@@ -96,6 +119,14 @@ void writeBody(LineWriter& out, const WarningSigned& b) {
 void writeBody(LineWriter& out, const RetentionSet& b) {
   if (b.years) out.key("years").integer(*b.years);
 }
+void writeBody(LineWriter& out, const EmergencySet& b) { out.key("number").string(b.number).text("plan", b.plan); }
+void writeBody(LineWriter& out, const PersonChanged& b) {
+  if (b.role) out.key("role").string(*b.role);
+  if (b.isPractitioner) out.key("practitioner").boolean(*b.isPractitioner);
+}
+void writeBody(LineWriter& out, const SaidFollowed& b) {
+  out.key("said").string(b.said).key("follows").string(b.isMistake ? kMistake : kAdultTold).flag("unnamed", b.isUnnamed);
+}
 void writeBody(LineWriter& out, const LegalHoldMade& b) { out.flag("everybody", b.isForAll).key("reason").string(b.reason); }
 void writeBody(LineWriter& out, const LegalHoldEnded& b) {
   out.flag("everybody", b.isForAll).key("hold").string(b.hold).key("reason").string(b.reason);
@@ -108,7 +139,10 @@ void addPeopleReaders(std::unordered_map<std::string_view, BodyReader>& readers)
   readers["warning-set"] = readWarningSet;
   readers["warning-signed"] = readWarningSigned;
   readers["retention-set"] = readRetentionSet;
+  readers["person-changed"] = readPersonChanged;
+  readers["said-followed"] = readSaidFollowed;
   // Braces keep the order of reading the order of writing.
+  readers["emergency-set"] = [](ObjectReader& in) -> Body { return EmergencySet{in.text("number"), in.textOr("plan")}; };
   readers["legal-hold-made"] = [](ObjectReader& in) -> Body { return LegalHoldMade{in.flag("everybody"), in.text("reason")}; };
   readers["legal-hold-ended"] = [](ObjectReader& in) -> Body {
     return LegalHoldEnded{in.flag("everybody"), in.text("hold"), in.text("reason")};

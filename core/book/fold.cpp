@@ -63,6 +63,7 @@ void Folded::takeTeam(const Fact& fact) {
   } else if (views.team && views.team->id == fact.about) {
     foldWeather(*views.team, fact);
     foldPrivacy(*views.team, fact);
+    foldUnnamed(*views.team, fact);
     foldNotice(*views.team, fact);
     foldSeason(*views.team, fact);
   }
@@ -74,10 +75,15 @@ void Folded::takePerson(const Fact& fact) {
     const auto person = views.people.find(fact.about);
     if (person == views.people.end()) return;
     person->second.code = set->code;
+  } else if (const auto* change = std::get_if<PersonChanged>(&fact.body)) {
+    const auto person = views.people.find(fact.about);
+    if (person == views.people.end()) return;
+    if (change->role) person->second.role = *change->role;
+    if (change->isPractitioner) person->second.isPractitioner = *change->isPractitioner;
   } else {
     const auto* added = std::get_if<PersonAdded>(&fact.body);
     if (added == nullptr || fact.about != fact.id()) return;
-    views.people[fact.about] = {fact.about, added->name, added->initials, added->role};
+    views.people[fact.about] = {fact.about, added->name, added->initials, added->role, added->isPractitioner};
   }
   changed[static_cast<std::size_t>(Entity::person)].insert(fact.about);
 }

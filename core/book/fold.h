@@ -113,10 +113,13 @@ void foldAir(season::UnitRecord& record, const Fact& fact, const CheckAnswered& 
 void foldAir(season::UnitRecord& record, const Fact& fact, const UnitAirRead& body);
 void foldPumped(season::UnitRecord& record, const Fact& fact, const CheckEnded& body);
 void foldWeather(season::TeamRecord& record, const Fact& fact);
-// fold_people.cpp: recovery key, warning, how long names are shown.
+// fold_people.cpp: recovery key, warning, how long names are shown, whom to call; what is said without a number, and what follows it.
 void foldHold(std::vector<season::LegalHoldRecord>& holds, const Fact& fact, const LegalHoldMade& body);
 void foldHold(std::vector<season::LegalHoldRecord>& holds, const LegalHoldEnded& body);
 void foldPrivacy(season::TeamRecord& record, const Fact& fact);
+void foldUnnamed(season::TeamRecord& record, const Fact& fact);
+void follow(std::vector<season::SaidRecord>& all, const SaidFollowed& body);
+void acknowledge(std::vector<season::SaidRecord>& all, const SaidAcknowledged& body);
 void foldNotice(season::TeamRecord& record, const Fact& fact);  // fact_gear.cpp
 // fact_season.cpp
 void foldSeason(season::TeamRecord& record, const Fact& fact);

@@ -36,7 +36,7 @@ int badness(fit::Verdict verdict) {
 
 // Whether the check saw what the word is about. Whoever recorded the check says what was left open in its reasons.
 bool isAnsweredBy(const SaidRecord& said, const EndedCheck& ended) {
-  if (said.isUnwell) return false;  // only a trainer closes that
+  if (said.isUnwell) return false;  // only a person closes that
   const auto left = [&](std::string_view code) {
     return std::find(ended.reasons.begin(), ended.reasons.end(), code) != ended.reasons.end();
   };
@@ -91,7 +91,27 @@ struct AthleteFold {
     }
     record.isOnRoster = *b.isOnRoster;
   }
-  void operator()(const TapeRead& b) const { record.tapes.push_back({b.readings, stampOf(fact)}); }
+  void operator()(const TapeRead& b) const {
+    const auto known = std::find_if(record.tapes.begin(), record.tapes.end(), [&](const auto& t) { return t.stamp.fact == b.with; });
+    const bool isFirst = known == record.tapes.end();
+    season::TapeRecord& tape = isFirst ? record.tapes.emplace_back() : *known;
+    if (isFirst) tape.stamp = stampOf(fact);
+    for (std::size_t i = 0; i < b.readings.size(); ++i) {
+      tape.readings.push_back(b.readings[i]);
+      tape.names.push_back(fact.id() + '/' + std::to_string(i));
+    }
+  }
+  void operator()(const ReadingSetAside& b) const {
+    const std::string name = b.tape + '/' + std::to_string(b.place);
+    for (season::TapeRecord& tape : record.tapes) {
+      const auto found = std::find(tape.names.begin(), tape.names.end(), name);
+      if (found == tape.names.end()) continue;
+      const auto reading = tape.readings.begin() + (found - tape.names.begin());
+      tape.aside.push_back({*reading, name, b.reason, stampOf(fact)});
+      tape.readings.erase(reading);
+      tape.names.erase(found);
+    }
+  }
   void operator()(const PartChanged& b) const {
     const bool isFirst = !record.partChanged || notes.partUnit != fact.about;
     if (isFirst) forgetParts();
@@ -112,11 +132,19 @@ struct AthleteFold {
     const auto same = [&](const auto& p) { return p.unit == fact.about; };
     std::erase_if(notes.pairings, same);
     notes.pairings.push_back({fact.about, stampOf(fact)});
+    record.had.reset();
     pairings();
   }
-  void operator()(const UnitUnpaired&) const { handBack(); }
+  void operator()(const UnitUnpaired& b) const {
+    const bool hadIt = std::any_of(notes.pairings.begin(), notes.pairings.end(), [&](const auto& p) { return p.unit == fact.about; });
+    handBack();
+    if (hadIt && notes.pairings.empty()) record.had = season::HadRecord{fact.about, b.reason, stampOf(fact)};
+  }
   void operator()(const UnitCollected& b) const {
-    if (b.athlete == record.id) handBack();
+    if (b.athlete == record.id) {
+      handBack();
+      if (notes.pairings.empty()) record.had.reset();
+    }
   }
   void handBack() const {
     std::erase_if(notes.pairings, [&](const auto& p) { return p.unit == fact.about; });
@@ -183,17 +211,11 @@ struct AthleteFold {
     SaidRecord said = b.said;
     said.fact = fact.id();
     said.at = fact.at;
-    said.isAcknowledged = said.isAnswered = false;
     if (!b.check.empty()) notes.saidIn[said.fact] = b.check;
     record.said.push_back(std::move(said));
   }
-  void operator()(const SaidAcknowledged& b) const {
-    for (SaidRecord& said : record.said) {
-      if (said.fact != b.said) continue;
-      said.isAcknowledged = true;
-      if (b.isClosed) said.isAnswered = true;
-    }
-  }
+  void operator()(const SaidFollowed& b) const { follow(record.said, b); }
+  void operator()(const SaidAcknowledged& b) const { acknowledge(record.said, b); }
   void operator()(const HairChanged&) const { record.hairChanged = stampOf(fact); }
 
   void operator()(const LineSeen& b) const {
@@ -221,6 +243,7 @@ struct AthleteFold {
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const {}
+  void operator()(const PersonChanged&) const {}
   void operator()(const CodeSet&) const {}
   void operator()(const SheetAdopted&) const {}
   void operator()(const UnitReceived&) const {}
@@ -237,6 +260,7 @@ struct AthleteFold {
   void operator()(const RecoverySet&) const {}
   void operator()(const WarningSet&) const {}
   void operator()(const RetentionSet&) const {}
+  void operator()(const EmergencySet&) const {}
   void operator()(const Corrected&) const {}
   void operator()(const NoteAdded&) const {}
   void operator()(const Unknown&) const {}

@@ -137,15 +137,18 @@ struct UnitFold {
   void operator()(const TeamFounded&) const {}
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const {}
+  void operator()(const PersonChanged&) const {}
   void operator()(const CodeSet&) const {}
   void operator()(const AthleteAdded&) const {}
   void operator()(const AthleteChanged&) const {}
   void operator()(const TapeRead&) const {}
+  void operator()(const ReadingSetAside&) const {}
   void operator()(const SheetAdopted&) const {}
   void operator()(const CheckBegun&) const {}
   void operator()(const CheckAnswered& b) const { foldAir(record, fact, b); }
   void operator()(const UnitAirRead& b) const { foldAir(record, fact, b); }
   void operator()(const Said&) const {}
+  void operator()(const SaidFollowed&) const {}
   void operator()(const SaidAcknowledged&) const {}
   void operator()(const HairChanged&) const {}
   void operator()(const PracticeSet&) const {}
@@ -156,6 +159,7 @@ struct UnitFold {
   void operator()(const WarningSet&) const {}
   void operator()(const WarningSigned&) const {}
   void operator()(const RetentionSet&) const {}
+  void operator()(const EmergencySet&) const {}
   void operator()(const LegalHoldMade&) const {}
   void operator()(const LegalHoldEnded&) const {}
   void operator()(const NoticeIssued&) const {}

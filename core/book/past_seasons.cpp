@@ -108,14 +108,17 @@ struct PastSeasons::Taker {
   // Facts that say nothing of a season.
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const {}
+  void operator()(const PersonChanged&) const {}
   void operator()(const CodeSet&) const {}
   void operator()(const AthleteAdded&) const {}
   void operator()(const AthleteChanged&) const {}
   void operator()(const TapeRead&) const {}
+  void operator()(const ReadingSetAside&) const {}
   void operator()(const SheetAdopted&) const {}
   void operator()(const HoldReleased&) const {}
   void operator()(const PartChanged&) const {}
   void operator()(const CheckAnswered&) const {}
+  void operator()(const SaidFollowed&) const {}
   void operator()(const SaidAcknowledged&) const {}
   void operator()(const HairChanged&) const {}
   void operator()(const WeatherNoted&) const {}
@@ -124,6 +127,7 @@ struct PastSeasons::Taker {
   void operator()(const WarningSet&) const {}
   void operator()(const WarningSigned&) const {}
   void operator()(const RetentionSet&) const {}
+  void operator()(const EmergencySet&) const {}
   void operator()(const LegalHoldMade&) const {}
   void operator()(const LegalHoldEnded&) const {}
   void operator()(const NoticeIssued&) const {}

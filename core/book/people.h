@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: staff and their codes, as drafts of facts, like acts.h. Staff are people with a code; athletes have none and sign nothing.
-// Errors: notFound, outOfRange (place: what), unknownWord (role). Thread: plain functions.
+// Purpose: staff, their roles and codes, and whom to call, as drafts of facts, like acts.h. Staff are people with a code; athletes have
+// none and sign nothing. Errors: notFound, outOfRange (place: what), unknownWord (role). Thread: plain functions.
 #pragma once
 
 #include <string>
@@ -11,16 +11,17 @@
 namespace snugline::book {
 
 inline constexpr std::size_t kInitialsMost = 3;
-inline constexpr std::string_view kTrainer = "trainer";
-inline constexpr std::string_view kStaff = "staff";
+inline constexpr std::size_t kNumberMost = 40, kPlanMost = 200;  // characters
 
-// name 1 to 80 characters, initials 1 to 3, role kTrainer or kStaff. The first person of a Book is a trainer whatever was asked: somebody
-// must be able to give out codes.
+// name 1 to 80 characters, initials 1 to 3, a role. The first person of a Book is an admin whatever was asked: somebody must be able to
+// give out codes. Who may do what: rights.h, asked by the Book.
 [[nodiscard]] Result<Drafts> addPerson(const season::Views&, const PersonAdded&);
+// Another role, the mark given or taken. Nothing to change drafts nothing; the last admin stays one (kLastAdmin).
+[[nodiscard]] Result<Drafts> changePerson(const season::Views&, const std::string& person, const PersonChanged&);
+// Whom to call: number 1 to 40 characters, plan 0 to 200. The same again drafts nothing.
+[[nodiscard]] Result<Drafts> setEmergency(const season::Views&, const EmergencySet&);
 // The hash of a code that checkCode took; made by hashCode.
 [[nodiscard]] Result<Drafts> setCode(const season::Views&, const std::string& person, const season::CodeHash&);
-
-[[nodiscard]] bool isTrainer(const season::Views&, const std::string& person);
 
 // Whether anybody can open a locked device. Until then nothing is locked.
 [[nodiscard]] bool hasCodes(const season::Views&);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: bodies of facts about the recovery key, the yearly warning and how long names are shown (BOOK_FORMAT.md). Part of fact.h.
-// Thread: plain values.
+// Purpose: bodies of facts about the recovery key, the yearly warning, how long names are shown, whom to call, and roles (BOOK_FORMAT.md).
+// Part of fact.h. Thread: plain values.
 #pragma once
 
 #include <optional>
@@ -15,6 +15,8 @@ namespace snugline::book {
 inline constexpr std::size_t kWarningTextMost = 6000;  // characters; two languages of four bytes each still fit into one fact
 inline constexpr int kRetentionYearsMost = 50;
 [[nodiscard]] bool isLanguage(std::string_view code);  // one that the app speaks
+inline constexpr std::string_view kHelper = "helper", kStaff = "staff", kAdmin = "admin";
+[[nodiscard]] std::optional<std::string> roleWord(std::string_view word);  // one of these three
 
 struct RecoverySet {
   season::CodeHash key;
@@ -35,6 +37,9 @@ struct WarningSigned {
 struct RetentionSet {
   std::optional<int> years;  // nothing: names are always shown
 };                           // about the team
+struct EmergencySet {
+  std::string number, plan;
+};  // about the team; the one last in order counts
 struct LegalHoldMade {
   bool isForAll = false;  // then about the team
   std::string reason;

@@ -7,6 +7,7 @@
 
 #include "core/book/acts.h"
 #include "core/book/fact_decode.h"
+#include "core/book/phone_exchange.h"
 #include "core/book/phone_json.h"
 #include "core/book/written.h"
 
@@ -48,19 +49,13 @@ Result<Phone> Phone::join(std::string_view codeText) {
   return Phone(*code, *key);
 }
 
-Result<void> Phone::add(std::string line, const Fact& fact) {
-  const bool isNext = fact.device == m_device && fact.n == m_lines.size() + 1 && fact.order > (m_lines.empty() ? 0 : m_said.back().order);
-  const auto* said = std::get_if<Said>(&fact.body);
-  if (!isNext || said == nullptr || fact.about != m_code.athlete) return fail(ErrorCode::inconsistent, fact.id());
+Result<void> Phone::add(std::string line, Fact fact) {
+  const bool isNext = fact.device == m_device && fact.n == m_lines.size() + 1 && fact.order > (m_facts.empty() ? 0 : m_facts.back().order);
+  if (!isNext || !isItsOwnToSay(fact, m_code.athlete)) return fail(ErrorCode::inconsistent, fact.id());
   m_chains.push_back(chainStep(m_chains.empty() ? chainStart(m_device) : m_chains.back(), line));
   m_lines.push_back(std::move(line));
   m_order = std::max(m_order, fact.order);
-  Entry entry;
-  entry.said = said->said;
-  entry.said.fact = fact.id();
-  entry.said.at = fact.at;
-  entry.order = fact.order;
-  m_said.push_back(std::move(entry));
+  m_facts.push_back(std::move(fact));
   return {};
 }
 
@@ -73,31 +68,46 @@ Result<std::string> Phone::say(const season::SaidRecord& asked, Instant now) {
   if (!said.where || !fit::knowsSides(*said.where)) said.side = fit::Side::both;
   if (said.feels == fit::Feels::broke) said.isBroken = true;
   said.unit.clear();
+  return write(Said{said, {}}, now);
+}
+
+Result<void> Phone::follow(const std::string& said, bool isMistake, Instant now) {
+  const bool isKnown = std::any_of(m_facts.begin(), m_facts.end(), [&](const Fact& fact) {
+    const auto* body = std::get_if<Said>(&fact.body);
+    return body != nullptr && body->said.isUnwell && fact.id() == said;
+  });
+  if (!isKnown) return fail(ErrorCode::notFound, "said " + said);
+  if (auto written = write(SaidFollowed{said, isMistake}, now); !written) return tl::unexpected<Error>(written.error());
+  return {};
+}
+
+Result<std::string> Phone::write(Body body, Instant now) {
   Fact fact;
   fact.device = m_device;
   fact.n = m_lines.size() + 1;
   fact.order = m_order + 1;
   fact.at = now;
   fact.about = m_code.athlete;
-  fact.body = Said{said, {}};
+  fact.body = std::move(body);
   auto line = encode(fact);
   if (!line) return tl::unexpected<Error>(line.error());
-  const auto readBack = decode(*line);
+  auto readBack = decode(*line);
   if (!readBack) return tl::unexpected<Error>(readBack.error());
-  if (auto ok = add(*line, *readBack); !ok) return tl::unexpected<Error>(ok.error());
+  if (auto ok = add(*line, std::move(*readBack)); !ok) return tl::unexpected<Error>(ok.error());
   return fact.id();
 }
 
 bool Phone::canTakeBack() const {
   const std::uint64_t sealed = m_segments.empty() ? 0 : m_segments.back().last;
-  return m_lines.size() > sealed;
+  const auto* said = m_facts.empty() ? nullptr : std::get_if<Said>(&m_facts.back().body);
+  return m_lines.size() > sealed && said != nullptr && !said->said.isUnwell;
 }
 
 void Phone::takeBack() {
   if (!canTakeBack()) return;
   m_lines.pop_back();
   m_chains.pop_back();
-  m_said.pop_back();
+  m_facts.pop_back();
 }
 
 Result<std::string> Phone::reports() {
@@ -141,11 +151,15 @@ Result<void> Phone::takeAnswers(std::string_view file) {
 
 std::vector<season::SaidRecord> Phone::said() const {
   std::vector<season::SaidRecord> all;
-  for (const Entry& entry : m_said) {
-    all.push_back(entry.said);
+  for (const Fact& fact : m_facts) {
+    const auto* body = std::get_if<Said>(&fact.body);
+    if (body == nullptr) continue;
+    season::SaidRecord& said = all.emplace_back(body->said);
+    said.fact = fact.id();
+    said.at = fact.at;
     if (!m_answers) continue;
-    all.back().isAnswered = std::any_of(m_answers->outcomes.begin(), m_answers->outcomes.end(),
-                                        [&](const PhoneOutcome& o) { return o.outcome.said == entry.said.fact; });
+    said.isAnswered = std::any_of(m_answers->outcomes.begin(), m_answers->outcomes.end(),
+                                  [&](const PhoneOutcome& o) { return o.outcome.said == fact.id(); });
   }
   return all;
 }
@@ -191,9 +205,9 @@ Result<Phone> Phone::read(std::string_view file) {
   Phone phone(code, *key);
   FactDecoder decoder;
   for (std::string& line : lines) {
-    const auto fact = decoder.decode(line, "phone");
+    auto fact = decoder.decode(line, "phone");
     if (!fact) return tl::unexpected<Error>(fact.error());
-    if (auto ok = phone.add(std::move(line), *fact); !ok) return tl::unexpected<Error>(ok.error());
+    if (auto ok = phone.add(std::move(line), std::move(*fact)); !ok) return tl::unexpected<Error>(ok.error());
   }
   phone.m_segments = std::move(segments);
   if (!answers.empty()) {

@@ -93,7 +93,9 @@ class Phone {
 
   // Words without a place, a hair change, something broken or feeling unwell are asked for as in Say. The id of the fact.
   [[nodiscard]] Result<std::string> say(const season::SaidRecord& said, Instant now);
-  [[nodiscard]] bool canTakeBack() const;  // the last one, while no file holds it
+  // What follows a hit or feeling bad that was said here: an adult was told, or it was touched by mistake.
+  [[nodiscard]] Result<void> follow(const std::string& said, bool isMistake, Instant now);
+  [[nodiscard]] bool canTakeBack() const;  // the last one, while no file holds it; a hit or feeling bad stays
   void takeBack();
   // The reports file; what is not signed yet is signed first, so keep file() before it is handed over.
   [[nodiscard]] Result<std::string> reports();
@@ -107,12 +109,9 @@ class Phone {
   [[nodiscard]] int waiting() const;  // reports that the Book is not known to hold
 
  private:
-  struct Entry {
-    season::SaidRecord said;
-    std::int64_t order = 0;
-  };
   Phone(JoinCode code, SigningKey key);
-  [[nodiscard]] Result<void> add(std::string line, const Fact& fact);
+  [[nodiscard]] Result<void> add(std::string line, Fact fact);
+  [[nodiscard]] Result<std::string> write(Body body, Instant now);
 
   JoinCode m_code;
   SigningKey m_key;
@@ -120,7 +119,7 @@ class Phone {
   std::vector<std::string> m_lines;
   std::vector<Chain> m_chains;  // after each line
   std::vector<PhoneSegment> m_segments;
-  std::vector<Entry> m_said;  // as the lines say
+  std::vector<Fact> m_facts;  // as the lines say
   std::int64_t m_order = 0;
   std::optional<PhoneAnswers> m_answers;
   std::string m_answersFile;

@@ -44,8 +44,10 @@ std::vector<PhoneOutcome> outcomesTold(Book& book, const AthleteRecord& athlete)
 }  // namespace
 
 bool isItsOwnToSay(const Fact& fact, const std::string& athlete) {
+  if (fact.about != athlete || !fact.who.empty()) return false;
+  if (const auto* followed = std::get_if<SaidFollowed>(&fact.body)) return !followed->isUnnamed;
   const auto* said = std::get_if<Said>(&fact.body);
-  return said != nullptr && fact.about == athlete && fact.who.empty() && said->check.empty() && said->said.unit.empty();
+  return said != nullptr && !said->isUnnamed && said->check.empty() && said->said.unit.empty();
 }
 
 Result<Drafts> letGo(const season::Views& views, const std::string& athlete) {

@@ -61,7 +61,7 @@ Result<void> mayRemovePhoto(const season::Views& views, const std::string& unitI
 
 Result<Appended> removePhoto(Book& book, const std::string& unit, const std::string& fact) {
   if (auto may = mayRemovePhoto(book.views(), unit, fact); !may) return tl::unexpected<Error>(may.error());
-  return book.correct(fact);
+  return book.correct({fact});
 }
 
 }  // namespace snugline::book

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: the yearly warning, how long names are shown and legal holds, as drafts of facts, like acts.h. Who may do what stands in
-// isTrainer (people.h) and is asked by the caller, who knows who holds the glass.
+// Purpose: the yearly warning, how long names are shown and legal holds, as drafts of facts, like acts.h. Who may do what: rights.h.
 // Errors: notFound, outOfRange (place: what), unknownWord (language), notAllowed with a rule below. Thread: plain functions.
 #pragma once
 

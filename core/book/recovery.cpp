@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/book/people.h"
+#include "core/book/rights.h"
 
 namespace snugline::book {
 
@@ -94,12 +95,12 @@ Result<Drafts> setRecovery(const season::Views& views, const CodeHash& key) {
   return Drafts{{views.team->id, RecoverySet{key}}};
 }
 
-Result<Drafts> recover(const season::Views& views, const std::string& trainer, const CodeHash& code, const CodeHash& nextKey) {
-  const auto person = views.people.find(trainer);
-  if (person == views.people.end()) return fail(ErrorCode::notFound, "person " + trainer);
-  if (person->second.role != kTrainer) return fail(ErrorCode::notAllowed, trainer, std::string(rule::kNotTrainer));
+Result<Drafts> recover(const season::Views& views, const std::string& admin, const CodeHash& code, const CodeHash& nextKey) {
+  const auto person = views.people.find(admin);
+  if (person == views.people.end()) return fail(ErrorCode::notFound, "person " + admin);
+  if (person->second.role != kAdmin) return fail(ErrorCode::notAllowed, admin, std::string(rule::kNeedsAdmin));
   auto drafts = setRecovery(views, nextKey);
-  if (drafts) drafts->push_back({trainer, CodeSet{code}});
+  if (drafts) drafts->push_back({admin, CodeSet{code}});
   return drafts;
 }
 

@@ -30,11 +30,7 @@ inline constexpr std::size_t kRecoveryDigits = kRecoveryGroups * kRecoveryGroupD
 
 // A new sheet: the ones before it are void.
 [[nodiscard]] Result<Drafts> setRecovery(const season::Views&, const CodeHash& key);
-// The key was right: a trainer gets a code, and the key gives way to another in the same breath. notAllowed (kNotTrainer) for staff.
-[[nodiscard]] Result<Drafts> recover(const season::Views&, const std::string& trainer, const CodeHash& code, const CodeHash& nextKey);
-
-namespace rule {
-inline constexpr std::string_view kNotTrainer = "not-trainer";
-}
+// The key was right: an admin gets a code, and the key gives way to another in the same breath. notAllowed (kNeedsAdmin) for others.
+[[nodiscard]] Result<Drafts> recover(const season::Views&, const std::string& admin, const CodeHash& code, const CodeHash& nextKey);
 
 }  // namespace snugline::book

@@ -179,6 +179,8 @@ std::string_view code(RowDoubt d) {
       return "label-unreadable";
     case RowDoubt::pointUnknown:
       return "point-unknown";
+    case RowDoubt::unitAway:
+      return "unit-away";
     case RowDoubt::unitRetired:
       return "unit-retired";
   }

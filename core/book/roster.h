@@ -5,8 +5,10 @@
 // Errors (whole file): cannotRead, notText, badRow (no header understood), tooLong.
 #pragma once
 
+#include <map>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/book/acts.h"
@@ -34,7 +36,8 @@ enum class RowDoubt : std::uint8_t {
   sizeUnknown,
   labelUnreadable,
   pointUnknown,
-  unitRetired  // refused at take-in
+  unitRetired,  // refused at take-in
+  unitAway      // in repair or sent out, and nobody said what was done
 };
 [[nodiscard]] std::string_view code(RowDoubt d);
 struct RowNote {
@@ -56,14 +59,21 @@ struct RosterRead {
 };
 [[nodiscard]] Result<RosterRead> readRoster(std::string_view bytes, const std::string& file);
 
+// What somebody said to the question of a row. For a head, a birth year or a number: it stands as written, or is left out (of two athletes
+// with one number that row goes in without its number). A head beyond what a tape can read is never taken.
+enum class RowAnswer : std::uint8_t { asWritten, leftOut };
+using RowAnswers = std::map<std::pair<std::size_t, RowDoubt>, RowAnswer>;  // by line and question
+
 struct RosterPlan {
   Drafts drafts;
   std::size_t added = 0, changed = 0, unchanged = 0;
-  std::vector<RowNote> questioned, refused;
+  std::vector<RowNote> questioned, refused;  // questioned: the answered ones too
 };
-// An athlete is known by jersey and family name together, or by both names where the jersey changed. A questioned head is not
-// recorded as a tape reading until somebody reads it again; the rest of the row goes in.
-[[nodiscard]] RosterPlan planRoster(const season::Views&, const RosterRead&, Day today);
+// An athlete is known by jersey and family name together, or by both names where the jersey changed. Without an answer a questioned head
+// or birth year stays out and a number that two have goes in; the rest of the row goes in.
+[[nodiscard]] RosterPlan planRoster(const season::Views&, const RosterRead&, Day today, const RowAnswers& = {});
+// Whether a question can be answered with "as written".
+[[nodiscard]] bool canStand(const RowNote& question);
 
 // Scans, one a line ("take-in"): known units are noted as seen; a new one by its tag alone goes in on hold until sheet,
 // size and label are said.

@@ -28,12 +28,20 @@ bool sameJersey(const std::string& known, const std::string& read) { return know
 
 class Planner {
  public:
-  Planner(const Views& views, const RosterRead& read, Day today) : m_views(views), m_read(read), m_today(today) {}
+  Planner(const Views& views, const RosterRead& read, Day today, const RowAnswers& answers)
+      : m_views(views), m_read(read), m_today(today), m_answers(answers) {}
 
   RosterPlan run() {
     m_plan.refused = m_read.refused;
     match();
-    for (std::size_t i = 0; i < m_read.rows.size(); ++i) plan(m_read.rows[i], m_known[i]);
+    for (std::size_t i = 0; i < m_read.rows.size(); ++i) {
+      RosterRow row = m_read.rows[i];
+      if (answer(row.line, RowDoubt::sameJersey) == RowAnswer::leftOut) {
+        m_jerseys[row.jersey].push_back({row.line, {}});  // the question stays, with its answer
+        row.jersey.clear();
+      }
+      plan(row, m_known[i]);
+    }
     askSameJerseys();
     std::stable_sort(m_plan.questioned.begin(), m_plan.questioned.end(),
                      [](const RowNote& a, const RowNote& b) { return a.line < b.line; });
@@ -69,6 +77,10 @@ class Planner {
     pass([](const AthleteRecord& a, const RosterRow& r) { return r.jersey.empty() && r.given.empty() && a.isOnRoster; });
   }
 
+  std::optional<RowAnswer> answer(std::size_t line, RowDoubt doubt) const {
+    const auto found = m_answers.find({line, doubt});
+    return found == m_answers.end() ? std::nullopt : std::optional(found->second);
+  }
   void question(std::size_t line, RowDoubt doubt, std::string text) { m_plan.questioned.push_back({line, doubt, std::move(text)}); }
 
   std::optional<int> birthYear(const RosterRow& row) {
@@ -76,7 +88,7 @@ class Planner {
     const int age = civil(m_today).year - *row.birthYear;
     if (age >= kYoungest && age <= kOldest) return row.birthYear;
     question(row.line, RowDoubt::birthYearUnlikely, std::to_string(*row.birthYear));
-    return std::nullopt;
+    return answer(row.line, RowDoubt::birthYearUnlikely) == RowAnswer::asWritten ? row.birthYear : std::nullopt;
   }
 
   // A head that nobody has at this age is asked about and not written down.
@@ -87,16 +99,10 @@ class Planner {
     fit::HeadDoubt doubt = fit::doubt(*row.head, age);
     if (*row.head > fit::kTapeHighest) doubt = fit::HeadDoubt::tooLarge;
     if (*row.head < fit::kTapeLowest) doubt = fit::HeadDoubt::tooSmall;
-    switch (doubt) {
-      case fit::HeadDoubt::none:
-        return row.head;
-      case fit::HeadDoubt::tooLarge:
-        question(row.line, RowDoubt::headTooLarge, exact(*row.head));
-        return std::nullopt;
-      case fit::HeadDoubt::tooSmall:
-        question(row.line, RowDoubt::headTooSmall, exact(*row.head));
-        return std::nullopt;
-    }
+    if (doubt == fit::HeadDoubt::none) return row.head;
+    const RowDoubt asked = doubt == fit::HeadDoubt::tooLarge ? RowDoubt::headTooLarge : RowDoubt::headTooSmall;
+    question(row.line, asked, exact(*row.head));
+    if (answer(row.line, asked) == RowAnswer::asWritten && canStand(m_plan.questioned.back())) return row.head;
     return std::nullopt;
   }
 
@@ -156,6 +162,7 @@ class Planner {
   const Views& m_views;
   const RosterRead& m_read;
   Day m_today;
+  const RowAnswers& m_answers;
   RosterPlan m_plan;
   std::vector<const AthleteRecord*> m_known;
   std::map<std::string, std::vector<Holder>> m_jerseys;
@@ -163,6 +170,14 @@ class Planner {
 
 }  // namespace
 
-RosterPlan planRoster(const Views& views, const RosterRead& read, Day today) { return Planner(views, read, today).run(); }
+RosterPlan planRoster(const Views& views, const RosterRead& read, Day today, const RowAnswers& answers) {
+  return Planner(views, read, today, answers).run();
+}
+
+bool canStand(const RowNote& question) {
+  if (question.doubt != RowDoubt::headTooLarge && question.doubt != RowDoubt::headTooSmall) return true;
+  const auto head = parseLength(question.text);
+  return head && *head >= fit::kTapeLowest && *head <= fit::kTapeHighest;
+}
 
 }  // namespace snugline::book

@@ -96,7 +96,7 @@ void shiftNames(Drafts& drafts, std::size_t by) {
 
 RowDoubt doubtOf(const Error& error) {
   if (error.code == ErrorCode::notFound) return RowDoubt::sheetUnknown;
-  if (error.code == ErrorCode::notAllowed) return RowDoubt::unitRetired;
+  if (error.code == ErrorCode::notAllowed) return error.detail == rule::kReturnUnsaid ? RowDoubt::unitAway : RowDoubt::unitRetired;
   if (error.code == ErrorCode::unknownWord || error.code == ErrorCode::inconsistent) return RowDoubt::sizeUnknown;
   return RowDoubt::notPrintable;
 }
@@ -130,7 +130,8 @@ Result<TakeInPlan> planTakeIn(const season::Views& views, std::string_view bytes
     const bool isKnown = views.unitByTag(arrival.tag.key) != nullptr;
     auto drafts = takeIn(views, arrival, today);
     if (!drafts) {
-      plan.refused.push_back({row.line, doubtOf(drafts.error()), drafts.error().detail});
+      const bool isRule = drafts.error().code == ErrorCode::notAllowed;
+      plan.refused.push_back({row.line, doubtOf(drafts.error()), isRule ? arrival.tag.serial : drafts.error().detail});
       continue;
     }
     (isKnown ? plan.known : plan.added).push_back(arrival.tag.serial);

@@ -12,18 +12,20 @@ struct Collector {
   Touches& out;
 
   void add(Entity entity, const std::string& id) const { out.add(entity, id); }
-  void ofEverybody(bool isForAll) const {
-    if (isForAll) return out.keep(Entity::team, {std::string(kTeamSubject)});
+  void ofTeamOrAthlete(bool isOfTeam) const {
+    if (isOfTeam) return out.keep(Entity::team, {std::string(kTeamSubject)});
     add(Entity::athlete, fact.about);
   }
   void operator()(const TeamFounded&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const PracticeSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const DeviceAdmitted&) const {}
   void operator()(const PersonAdded&) const { add(Entity::person, fact.about); }
+  void operator()(const PersonChanged&) const { add(Entity::person, fact.about); }
   void operator()(const CodeSet&) const { add(Entity::person, fact.about); }
   void operator()(const AthleteAdded&) const { add(Entity::athlete, fact.about); }
   void operator()(const AthleteChanged&) const { add(Entity::athlete, fact.about); }
   void operator()(const TapeRead&) const { add(Entity::athlete, fact.about); }
+  void operator()(const ReadingSetAside&) const { add(Entity::athlete, fact.about); }
   void operator()(const SheetAdopted& b) const { out.keep(Entity::sheet, {hashOf(b.sheet), b.replaces}); }
   void operator()(const UnitReceived&) const { add(Entity::unit, fact.about); }
   void operator()(const LabelRead&) const { add(Entity::unit, fact.about); }
@@ -60,10 +62,11 @@ struct Collector {
     add(Entity::unit, b.unit);  // its record stays; its history shows the check
   }
   void operator()(const Said& b) const {
-    add(Entity::athlete, fact.about);
-    add(Entity::check, b.check);
+    ofTeamOrAthlete(b.isUnnamed);
+    if (!b.isUnnamed) add(Entity::check, b.check);
   }
-  void operator()(const SaidAcknowledged&) const { add(Entity::athlete, fact.about); }
+  void operator()(const SaidFollowed& b) const { ofTeamOrAthlete(b.isUnnamed); }
+  void operator()(const SaidAcknowledged& b) const { ofTeamOrAthlete(b.isUnnamed); }
   void operator()(const HairChanged&) const { add(Entity::athlete, fact.about); }
   void operator()(const WeatherNoted&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const PlaceSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
@@ -76,8 +79,9 @@ struct Collector {
   void operator()(const WarningSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const WarningSigned&) const { add(Entity::athlete, fact.about); }
   void operator()(const RetentionSet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
-  void operator()(const LegalHoldMade& b) const { ofEverybody(b.isForAll); }
-  void operator()(const LegalHoldEnded& b) const { ofEverybody(b.isForAll); }
+  void operator()(const EmergencySet&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
+  void operator()(const LegalHoldMade& b) const { ofTeamOrAthlete(b.isForAll); }
+  void operator()(const LegalHoldEnded& b) const { ofTeamOrAthlete(b.isForAll); }
   void operator()(const NoticeIssued&) const { out.keep(Entity::team, {std::string(kTeamSubject)}); }
   void operator()(const PhoneJoined&) const { add(Entity::athlete, fact.about); }
   void operator()(const PhoneLeft&) const { add(Entity::athlete, fact.about); }

@@ -84,6 +84,9 @@ void privacyOf(LineWriter& out, const season::TeamRecord& r) {
   if (r.warning) warningOf(out, *r.warning);
   if (r.nameYears) out.key("name_years").integer(*r.nameYears);
   holdsOf(out, r.legalHolds);
+  if (r.emergency != season::EmergencyRecord{}) {
+    out.key("emergency").beginObject().key("number").string(r.emergency.number).text("plan", r.emergency.plan).endObject();
+  }
   if (!r.recovery) return;
   out.key("recovery").beginObject();
   writeCode(out, r.recovery->key);
@@ -110,6 +113,7 @@ void readPrivacy(ObjectReader& in, season::TeamRecord& r) {
   in.objectIf("warning", [&](ObjectReader& inner) { r.warning = readWarning(inner); });
   if (const auto years = in.integerIf("name_years", 1, kRetentionYearsMost)) r.nameYears = static_cast<int>(*years);
   r.legalHolds = readHolds(in);
+  in.objectIf("emergency", [&](ObjectReader& inner) { r.emergency = {inner.text("number"), inner.textOr("plan")}; });
   in.objectIf("recovery", [&](ObjectReader& inner) {
     season::RecoveryRecord recovery;
     recovery.key = readCode(inner);

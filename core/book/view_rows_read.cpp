@@ -76,6 +76,7 @@ season::EndedCheck ended(Reader& in) {
     e.strip[i] = static_cast<fit::Finding>(c - '0');
   }
   e.isHairDry = in.flag("hair_dry");
+  e.isForCold = in.flag("for_cold");
   e.dueFrom = day(in, "due_from");
   e.dueBy = day(in, "due_by");
   e.climate = climate(in);
@@ -96,6 +97,8 @@ season::SaidRecord readSaid(Reader& in) {
   s.isBroken = in.flag("broken");
   s.isUnwell = in.flag("unwell");
   s.words = in.textOr("words");
+  s.isAdultTold = in.flag("adult_told");
+  s.isMistake = in.flag("mistake");
   s.isAcknowledged = in.flag("acknowledged");
   s.isAnswered = in.flag("answered");
   return s;
@@ -137,6 +140,15 @@ void athlete(Reader& in, season::AthleteRecord& r, AthleteNotes& notes) {
   in.objects("tapes", [&](Reader& each) {
     season::TapeRecord tape;
     for (std::int64_t um : each.integers("readings_um", -kLargestInteger, kLargestInteger)) tape.readings.push_back(Length{um});
+    tape.names = each.texts("names");
+    each.objects("aside", [&](Reader& one) {
+      season::AsideReading aside;
+      aside.reading = Length{one.integer("reading_um")};
+      aside.name = one.text("name");
+      aside.reason = one.text("reason");
+      aside.stamp = stamp(one, "stamp");
+      tape.aside.push_back(std::move(aside));
+    });
     tape.stamp = stamp(each, "stamp");
     r.tapes.push_back(std::move(tape));
   });
@@ -145,6 +157,13 @@ void athlete(Reader& in, season::AthleteRecord& r, AthleteNotes& notes) {
   r.partChanged = stampIf(in, "part_changed");
   r.partMarks = marks(in, "part_marks");
   r.changedParts = textsIf(in, "changed_parts");
+  if (in.has("had")) {
+    in.object("had", [&](Reader& inner) {
+      season::HadRecord had{inner.text("unit"), inner.text("reason"), {}};
+      had.stamp = stamp(inner, "stamp");
+      r.had = std::move(had);
+    });
+  }
   in.objects("checks", [&](Reader& each) { r.checks.push_back(ended(each)); });
   if (in.has("lines")) in.objects("lines", [&](Reader& each) { r.lines.push_back(line(each)); });
   readPrivacy(in, r);
@@ -273,6 +292,7 @@ void team(Reader& in, season::TeamRecord& r) {
   });
   readPrivacy(in, r);
   readSeasons(in, r);
+  if (in.has("unnamed")) in.objects("unnamed", [&](Reader& each) { r.unnamed.push_back(readSaid(each)); });
   if (in.has("notices")) {
     in.objects("notices", [&](Reader& each) {
       season::NoticeRecord notice;
@@ -312,7 +332,7 @@ bool RowReader::read(Entity entity, std::string_view keyView, std::string_view v
       break;
     case Entity::person: {
       season::PersonRecord& person = views.people[key];
-      person = {key, in.text("name"), in.text("initials"), in.text("role")};
+      person = {key, in.text("name"), in.text("initials"), in.word("role", roleWord), in.flag("practitioner")};
       in.objectIf("code", [&](Reader& code) { person.code = readCode(code); });
       break;
     }

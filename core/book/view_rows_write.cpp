@@ -109,7 +109,7 @@ void ended(LineWriter& out, const season::EndedCheck& e) {
   out.beginObject().key("check").string(e.check).key("unit").string(e.unit).key("kind").string(fit::code(e.kind));
   out.key("verdict").string(fit::code(e.verdict));
   texts(out, "reasons", e.reasons);
-  out.key("strip").string(strip).flag("hair_dry", e.isHairDry);
+  out.key("strip").string(strip).flag("hair_dry", e.isHairDry).flag("for_cold", e.isForCold);
   out.key("due_from").integer(e.dueFrom.number).key("due_by").integer(e.dueBy.number);
   climate(out, e.climate);
   stamp(out, "stamp", e.stamp);
@@ -121,7 +121,8 @@ void said(LineWriter& out, const season::SaidRecord& s) {
   out.text("unit", s.unit);
   mark(out, s.where, s.side);
   out.key("feels").string(fit::code(s.feels)).flag("hair_changed", s.isHairChanged).flag("broken", s.isBroken).flag("unwell", s.isUnwell);
-  out.text("words", s.words).flag("acknowledged", s.isAcknowledged).flag("answered", s.isAnswered).endObject();
+  out.text("words", s.words).flag("adult_told", s.isAdultTold).flag("mistake", s.isMistake);
+  out.flag("acknowledged", s.isAcknowledged).flag("answered", s.isAnswered).endObject();
 }
 
 void notesOf(LineWriter& out, const AthleteNotes& n) {
@@ -157,6 +158,11 @@ std::string rowOf(const season::TeamRecord& r) {
   privacyOf(out, r);
   noticesOf(out, r);
   seasonsOf(out, r);
+  if (!r.unnamed.empty()) {
+    out.key("unnamed").beginArray();
+    for (const auto& each : r.unnamed) said(out, each);
+    out.endArray();
+  }
   out.endObject();
   return out.take();
 }
@@ -164,6 +170,7 @@ std::string rowOf(const season::TeamRecord& r) {
 std::string rowOf(const season::PersonRecord& r) {
   LineWriter out;
   out.beginObject().key("name").string(r.name).key("initials").string(r.initials).key("role").string(r.role);
+  out.flag("practitioner", r.isPractitioner);
   if (r.code) {
     out.key("code").beginObject();
     writeCode(out, *r.code);
@@ -196,6 +203,14 @@ std::string rowOf(const season::AthleteRecord& r, const AthleteNotes& notes) {
   for (const auto& tape : r.tapes) {
     out.beginObject().key("readings_um").beginArray();
     for (Length reading : tape.readings) out.integer(reading.um);
+    out.endArray().key("names").beginArray();
+    for (const std::string& name : tape.names) out.string(name);
+    out.endArray().key("aside").beginArray();
+    for (const season::AsideReading& each : tape.aside) {
+      out.beginObject().key("reading_um").integer(each.reading.um).key("name").string(each.name).key("reason").string(each.reason);
+      stamp(out, "stamp", each.stamp);
+      out.endObject();
+    }
     out.endArray();
     stamp(out, "stamp", tape.stamp);
     out.endObject();
@@ -207,6 +222,11 @@ std::string rowOf(const season::AthleteRecord& r, const AthleteNotes& notes) {
   stampIf(out, "part_changed", r.partChanged);
   marks(out, "part_marks", r.partMarks);
   texts(out, "changed_parts", r.changedParts);
+  if (r.had) {
+    out.key("had").beginObject().key("unit").string(r.had->unit).key("reason").string(r.had->reason);
+    stamp(out, "stamp", r.had->stamp);
+    out.endObject();
+  }
   out.key("checks").beginArray();
   for (const auto& each : r.checks) ended(out, each);
   out.endArray();

@@ -34,6 +34,7 @@ std::vector<Fact> forExport(std::vector<Fact> facts) {
   }
   std::erase_if(facts, [&](Fact& fact) {
     if (unwell.contains(fact.id())) return true;
+    if (const auto* followed = std::get_if<SaidFollowed>(&fact.body)) return unwell.contains(followed->said);
     if (const auto* acknowledged = std::get_if<SaidAcknowledged>(&fact.body)) return unwell.contains(acknowledged->said);
     if (const auto* corrected = std::get_if<Corrected>(&fact.body)) return unwell.contains(corrected->fact);
     if (auto* begun = std::get_if<CheckBegun>(&fact.body))

@@ -45,8 +45,8 @@ class AnswersReader {
 
   Result<WrittenCheck> read(const Node& root) {
     if (!root.isObject()) return root.error(ErrorCode::wrongType, "an object");
-    allow(root, {"today", "season_end", "certified_until", "label_missing", "hair_wet", "fitted", "points", "kind", "steps", "questions",
-                 "says", "unwell"});
+    allow(root, {"today", "season_end", "certified_until", "label_missing", "hair_wet", "cold", "fitted", "points", "kind", "steps",
+                 "questions", "says", "unwell"});
     require(root, "today");
     if (const auto day = date(root, "today")) m_out.setup.today = *day;
     m_out.setup.seasonEnd = date(root, "season_end");
@@ -57,6 +57,7 @@ class AnswersReader {
     m_out.state = begin(m_out.setup);
 
     if (const auto wet = flag(root, "hair_wet")) fold(HairSeen{*wet}, root.at("hair_wet"));
+    if (flag(root, "cold").value_or(false)) fold(ColdSeen{true, false}, root.at("cold"));
     readFitted(root);
     readPoints(root);
     for (const Node& step : list(root, "steps")) readStep(step);
@@ -232,9 +233,13 @@ class AnswersReader {
   }
 
   void readChange(const Node& step) {
+    if (step.at("did").isString() && step.at("did").asString() == std::string("warm")) {
+      allow(step, {"did"});
+      return fold(ColdSeen{false, true}, step);
+    }
     allow(step, {"did", "port", "part", "pumps", "kpa", "to"});
     Adjusted change;
-    const auto deed = word(step, "did", deedFromCode, "add, release, swap, reroute, relength");
+    const auto deed = word(step, "did", deedFromCode, "add, release, swap, reroute, relength, warm");
     change.port = word(step, "port", gear::portFromCode, kPortWords);
     change.part = word(step, "part", gear::partFromCode, kPartWords);
     if (step.at("pumps").exists()) change.pumps = static_cast<int>(value(step.integer("pumps", kPumpsLow, kPumpsMost)).value_or(0));

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: a whole check written down as JSON (the answers file of `snug guide`), read into a setup and the answers in their
 // order, and folded by the guide. Keys: today (required), season_end, certified_until (last good day; missing = not known),
-// label_missing, hair_wet, fitted, points, kind ("first" when missing), steps, questions, says, unwell.
-// Order of folding: hair, fitted, points, steps, questions, says, unwell: a word of the athlete counts as later than every
+// label_missing, hair_wet, cold (false when missing), fitted, points, kind ("first" when missing), steps, questions, says, unwell.
+// Order of folding: hair, cold, fitted, points, steps, questions, says, unwell: a word of the athlete counts as later than every
 // step. A step is {"mark":…,"found":…}, with side, how (hold) and mm (brow; found may then be missing);
-// {"did":…} with port or part and pumps, kpa or to; or {"read":port,"kpa":…}, with on_head.
+// {"did":…} with port or part and pumps, kpa or to, or {"did":"warm"} alone; or {"read":port,"kpa":…}, with on_head.
 // Errors: those of strict_json.h, of quantities and dates, unknownWord, unknownPort, inconsistent, outOfRange, notAllowed;
 // place is "file#/path/to/key", detail names what was read and what was expected. Thread: plain values.
 #pragma once

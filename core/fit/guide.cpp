@@ -20,7 +20,6 @@ using gear::Port;
 constexpr Pressure kGaugeLowest{-100000};  // no gauge reads below a vacuum
 constexpr Pressure kGaugeHighest{300000};  // beyond this the number was meant for something else (ours)
 
-constexpr MarkSet kAllMarks{Mark::brow, Mark::ears, Mark::nape, Mark::chin, Mark::straps, Mark::jaw, Mark::crown, Mark::sides, Mark::hold};
 // Sets: common practice, no source.
 constexpr MarkSet kCrownReopens{Mark::brow, Mark::ears, Mark::nape, Mark::chin, Mark::straps, Mark::jaw, Mark::crown, Mark::hold};
 constexpr MarkSet kSidesReopens{Mark::brow, Mark::ears, Mark::nape, Mark::jaw, Mark::sides, Mark::hold};
@@ -35,7 +34,7 @@ std::size_t at(Enum e) {
 void reopen(State& state, MarkSet set) {
   for (const Mark m : kMarks) {
     if (!set.has(m)) continue;
-    state.marks[at(m)].isCurrent = false;
+    state.marks[at(m)].isCurrent = state.marks[at(m)].isSeenAgain = false;
     state.marks[at(m)].standing = Finding::unseen;
   }
 }
@@ -72,13 +71,12 @@ void seeOneSide(MarkState& m, Finding found, Side side) {
 }
 
 Finding judged(const ModelSheet& sheet, const MarkSeen& seen) {
-  if (!seen.gap || seen.finding == Finding::fault) return seen.finding;
-  if (*seen.gap > sheet.browHigh) return Finding::over;
-  return *seen.gap < sheet.browLow ? Finding::under : Finding::snug;
+  return !seen.gap || seen.finding == Finding::fault ? seen.finding : browFinding(sheet, *seen.gap);
 }
 
 void see(State& state, const ModelSheet& sheet, const MarkSeen& seen, bool isInGroup) {
   MarkState& m = state.marks[at(seen.mark)];
+  const bool wasOff = isOff(m);
   const Finding found = judged(sheet, seen);
   const Side side = knowsSides(seen.mark) ? seen.side : Side::both;
   const bool isSideNamed = m.side != Side::both || m.standing != Finding::unseen;
@@ -93,6 +91,7 @@ void see(State& state, const ModelSheet& sheet, const MarkSeen& seen, bool isInG
   m.gap = seen.gap;
   m.isInGroup = isInGroup;
   m.isCurrent = true;
+  m.isSeenAgain = wasOff && isOff(m);
   state.words.remove(seen.mark);
 }
 
@@ -148,7 +147,7 @@ void movePad(State& state, const ModelSheet& sheet, const Adjusted& change, std:
 void countTurn(State& state, const ModelSheet& sheet, const Adjusted& change, std::optional<Way>& credited) {
   MarkState* firstOff = nullptr;
   state.turns += 1;
-  for (const Mark m : kMarks) {
+  for (const Mark m : marksInOrder(sheet)) {
     MarkState& mark = state.marks[at(m)];
     if (!isOff(mark)) continue;
     if (firstOff == nullptr) firstOff = &mark;
@@ -172,6 +171,7 @@ Result<State> change(const ModelSheet& sheet, State state, const Adjusted& c) {
     state.pumps[p] += c.deed == Deed::add ? c.pumps : -c.pumps;
     state.fitted.air[p] = c.air;
     state.isGauged[p] = c.air.has_value();
+    state.isAirAddedCold = state.isAirAddedCold || (state.isCold && c.deed == Deed::add);
   }
   if (c.deed == Deed::swap && sheet.padsAt(*c.part) != nullptr) movePad(state, sheet, c, credited);
   reopen(state, reopens(c) | state.wordsEver);
@@ -264,6 +264,16 @@ struct Taker {
     state.isHairWet = hair.isWet;
     return state;
   }
+  // A bladder that was warmed or has gone cold sits otherwise, and a pad is softer or harder.
+  Result<State> operator()(const ColdSeen& cold) const {
+    State state = before;
+    if (cold.isCold == state.isCold) return state;
+    state.isCold = cold.isCold;
+    state.isAirAddedCold = false;
+    reopen(state, kAllMarks);
+    state.words = state.words | state.wordsEver;
+    return state;
+  }
   Result<State> operator()(const Fitted& fitted) const { return setFitted(sheet(), before, fitted); }
   Result<State> operator()(const MarkSeen& seen) const {
     if (seen.finding == Finding::unseen)
@@ -314,6 +324,17 @@ struct Taker {
 };
 
 }  // namespace
+
+Finding browFinding(const ModelSheet& sheet, Length gap) {
+  if (gap > sheet.browHigh) return Finding::over;
+  return gap < sheet.browLow ? Finding::under : Finding::snug;
+}
+
+std::array<Mark, kMarkCount> marksInOrder(const ModelSheet& sheet) {
+  std::array<Mark, kMarkCount> order{};
+  for (std::size_t i = 0; i < kMarkCount; ++i) order[i] = static_cast<Mark>(sheet.markOrder[i]);
+  return order;
+}
 
 State begin(const Setup& setup) {
   State state;

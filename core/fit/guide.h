@@ -14,12 +14,17 @@
 //  unfinished   a mark, point, question, word, the hair or the label's date is open; or unwell (the next step is then stop).
 // Ways: a cell of the advice table is a list of ways in their order. A way is left for a mark while the sheet has the port or
 // part; the air is not known to stand at or beyond the sheet's limit; the pad has a next step; the check has fewer than
-// kTurnsPerCheck turns; and the mark has fewer than kTurnsPerMark turns or never used this way. To reseat, and to see that
-// straps are snapped, even and routed, are advice and no ways: alone they do not keep a check open.
+// kTurnsPerCheck turns; and the mark has fewer than kTurnsPerMark turns or never used this way. Where a cell begins with it,
+// to reseat comes first and once: until the mark was seen off again it keeps the check open, at the limit of the air and
+// after the last turn too. To see that straps are snapped, even and routed is advice and no way.
+// Cold (said by ColdSeen): nothing is let out. What presses on a cold helmet is warmed first and that alone; where another
+// mark would let air out, warming stands in its place. Air may be added, one pump at a time. What was seen cold says nothing
+// of it warm, and the other way about: a change of ColdSeen reopens every mark.
 // Turns: a change counts for the first mark that is off (current, not snug) and has it among its ways, else for the first
 // mark that is off, else for the check only. Turns are never reset. At eight the check has no way left for anything that is
 // off; a mark that is then seen snug is snug all the same.
 // Air: with a gauge reading (air) the gauge is known; pumps alone leave it unknown ("limit not measured"), which is no limit.
+// The sheet may order the marks: questions, advice, reasons and turns go by that order, the strip keeps its places.
 // Reopening: a change reopens reopens(change) and asks every word of the athlete again; a gauging reopens hold; hair that
 // was dry and is wet now (first, refit) reopens every mark; "broke" reopens the points. Only seeing a mark makes it current,
 // which also answers a word there. A finding said of one side leaves a standing finding of the other side as it is.
@@ -48,7 +53,7 @@
 namespace snugline::fit {
 
 // Names the rules that a check was judged by; goes up when any rule of the guide changes.
-inline constexpr int kRulesVersion = 1;
+inline constexpr int kRulesVersion = 2;
 inline constexpr Length kBrowTarget{25400};  // 1 in above the eyebrows: ASTM STP1177 (1997); AAP; NATA
 inline constexpr int kTurnsPerMark = 3;      // ours
 inline constexpr int kTurnsPerCheck = 8;     // ours
@@ -73,6 +78,11 @@ enum class Deed : std::uint8_t { add, release, swap, reroute, relength };
 
 struct HairSeen {
   bool isWet = false;
+};
+// Is the helmet cold, by the weather where the helmets are (season_air.h), or as said by whoever warmed it?
+struct ColdSeen {
+  bool isCold = false;
+  bool isSaid = false;  // by a person: the weather does not speak against it within this check
 };
 // What the unit was set to before the first change. Missing places stand at the sheet's start.
 struct Fitted {
@@ -125,10 +135,10 @@ struct AthleteSaid {
   Side side = Side::both;
   Feels feels = Feels::tight;
 };
-struct Unwell {};  // equipment work stops; the trainer is told
+struct Unwell {};  // equipment work stops; the athletic trainer is told
 
-using Answer =
-    std::variant<HairSeen, Fitted, MarkSeen, GroupSnug, Adjusted, AirRead, PointSeen, PointsSound, QuestionAnswered, AthleteSaid, Unwell>;
+using Answer = std::variant<HairSeen, ColdSeen, Fitted, MarkSeen, GroupSnug, Adjusted, AirRead, PointSeen, PointsSound, QuestionAnswered,
+                            AthleteSaid, Unwell>;
 
 // ---- state ---------------------------------------------------------------------------------------------------------
 
@@ -150,6 +160,7 @@ struct MarkState {
   HoldHow how = HoldHow::unsaid;
   std::optional<Length> gap;
   bool isInGroup = false;      // answered as part of a grouped view
+  bool isSeenAgain = false;    // off, and found off once more since: seating it anew was tried
   int turns = 0;               // changes made for this mark's sake; never reset
   std::uint32_t waysUsed = 0;  // bit i: way i of guide_table.h was used for this mark's sake
   friend bool operator==(const MarkState&, const MarkState&) = default;
@@ -159,6 +170,8 @@ struct State {
   std::array<MarkState, kMarkCount> marks;
   gear::PointFindings points;
   std::optional<bool> isHairWet;
+  bool isCold = false;
+  bool isAirAddedCold = false;  // what fits then, fits for this cold
   bool isFittedSet = false;
   Fitted fitted;                                  // as it stands now; air is missing where only pumps were counted since
   std::array<int, gear::kPortCount> pumps{};      // net pumps since the start, + in, - out
@@ -173,6 +186,12 @@ struct State {
   std::vector<std::pair<std::string, bool>> questions;  // answered ones
   friend bool operator==(const State&, const State&) = default;
 };
+
+// What a measured gap comes to, both ends of the sheet's band included.
+[[nodiscard]] Finding browFinding(const gear::ModelSheet& sheet, Length gap);
+
+// In which this sheet has the marks checked.
+[[nodiscard]] std::array<Mark, kMarkCount> marksInOrder(const gear::ModelSheet& sheet);
 
 [[nodiscard]] State begin(const Setup& setup);
 [[nodiscard]] Result<State> take(const Setup& setup, const State& state, const Answer& answer);
@@ -221,22 +240,23 @@ struct Reason {
 };
 
 // What to do next for a mark that is off, first way first.
-enum class AdviceKind : std::uint8_t { reseat, change, check, replacePart, otherSize, otherModel, holdUnit };
+enum class AdviceKind : std::uint8_t { reseat, warm, change, check, replacePart, otherSize, otherModel, holdUnit };
 struct Advice {
   AdviceKind kind = AdviceKind::reseat;
   Mark mark = Mark::brow;    // for whose sake
   std::optional<Deed> deed;  // kind change
   std::optional<gear::Port> port;
   std::optional<gear::Part> part;
-  int pumpsLow = 0, pumpsHigh = 0;   // air: 1 to 3
+  int pumpsLow = 0, pumpsHigh = 0;   // air: 1 to 3; 1 in the cold
   std::optional<Length> to;          // pad: the next step of the sheet
   int direction = 0;                 // otherSize: +1 up, -1 down; pad: +1 thicker, -1 thinner; relength: +1 longer, -1 shorter, 0 even
   std::optional<gear::Point> point;  // holdUnit, replacePart: for a point's sake (mark says nothing then)
   MarkSet reopens;                   // the athlete's word included
   std::uint8_t way = 0;              // index in the cell
-  [[nodiscard]] std::string doText() const;      // "add", "release", "swap", "reroute", "relength", "reseat", "check", "replace",
-                                                 // "other-size-up", "other-size-down", "other-model", "hold"
-  [[nodiscard]] std::string amountText() const;  // "1-3 pumps", the exact thickness ("28mm"), "longer", "shorter", "even"; else empty
+  [[nodiscard]] std::string doText() const;  // "add", "release", "swap", "reroute", "relength", "reseat", "warm", "check", "replace",
+                                             // "other-size-up", "other-size-down", "other-model", "hold"
+  [[nodiscard]] std::string amountText()
+      const;  // "1-3 pumps", "1 pump", the exact thickness ("28mm"), "longer", "shorter", "even"; else empty
   friend bool operator==(const Advice&, const Advice&) = default;
 };
 
@@ -258,6 +278,7 @@ struct Assessment {
   std::vector<Advice> advice;               // ways for the first mark that is off, then for the others in order
   std::array<Finding, kMarkCount> strip{};  // unseen where reopened
   Day dueFrom, dueBy;                       // of the next look; after fits never later than certifiedUntil; else today
+  bool isForCold = false;                   // fits with air added in the cold: to be seen again when it is warmer
 };
 [[nodiscard]] Assessment assess(const Setup& setup, const State& state);
 

@@ -23,6 +23,7 @@ std::size_t indexOf(Enum e) {
 bool needsWetHair(const Setup& setup) { return setup.kind != CheckKind::look; }
 
 bool isWayLeft(const ModelSheet& sheet, const State& state, Mark mark) {
+  if (isReseatLeft(state, mark) || isWarmLeft(sheet, state, mark)) return true;
   const CellWays ways = waysOf(sheet, state, mark);
   return std::any_of(ways.begin(), ways.end(), [&](const CellWay& w) { return isLeft(sheet, state, mark, w.way); });
 }
@@ -123,7 +124,7 @@ void addMark(Ranked& out, const ModelSheet& sheet, const State& state, Mark mark
 Ranked reasonsOf(const Setup& setup, const State& state) {
   Ranked out;
   if (needsWetHair(setup) && !state.isHairWet) out.unfinished.push_back(reasonOf(ReasonKind::hairOpen));
-  for (const Mark m : kMarks) addMark(out, *setup.sheet, state, m);
+  for (const Mark m : marksInOrder(*setup.sheet)) addMark(out, *setup.sheet, state, m);
   for (const gear::Question& q : setup.sheet->questions) {
     const std::optional<bool> isYes = answerTo(state, q.id);
     if (isYes == true) continue;
@@ -147,7 +148,7 @@ Step stepOf(StepKind kind) {
 std::vector<Step> openSteps(const Setup& setup, const State& state) {
   std::vector<Step> open;
   if (needsWetHair(setup) && !state.isHairWet) open.push_back(stepOf(StepKind::hair));
-  for (const Mark m : kMarks) {
+  for (const Mark m : marksInOrder(*setup.sheet)) {
     if (state.marks[indexOf(m)].isCurrent && state.marks[indexOf(m)].finding == Finding::snug) continue;
     open.push_back(stepOf(StepKind::mark));
     open.back().mark = m;
@@ -223,7 +224,7 @@ Advice changeAdvice(const ModelSheet& sheet, const State& state, Mark mark, cons
   a.part = change.part;
   if (change.port) {
     a.pumpsLow = kPumpsLow;
-    a.pumpsHigh = kPumpsHigh;
+    a.pumpsHigh = state.isCold ? kPumpsLow : kPumpsHigh;
   }
   a.to = change.to;
   a.direction = directionOf(way.way);
@@ -238,17 +239,29 @@ void addMarkAdvice(std::vector<Advice>& out, const ModelSheet& sheet, const Stat
   if (isFaultAtOnce(mark, m.finding) || !isWayLeft(sheet, state, mark)) return addEnds(out, state, mark);
   const auto rows = cell(mark, m.finding);
   const CellWays ways = waysOf(sheet, state, mark);
+  const auto push = [&](AdviceKind kind, std::size_t row) {
+    Advice a;
+    a.kind = kind;
+    a.mark = mark;
+    if (kind == AdviceKind::check) a.part = Part::straps;
+    if (kind == AdviceKind::warm) a.reopens = kAllMarks;
+    a.way = static_cast<std::uint8_t>(row);
+    out.push_back(std::move(a));
+  };
+  bool isWarmOpen = isWarmLeft(sheet, state, mark);
+  if (isWarmOpen && isColdPress(state, mark)) return push(AdviceKind::warm, 0);
   for (std::size_t i = 0; i < rows.size(); ++i) {
-    if (rows[i].row == Row::reseat || rows[i].row == Row::seeStraps) {
-      Advice a;
-      a.kind = rows[i].row == Row::reseat ? AdviceKind::reseat : AdviceKind::check;
-      a.mark = mark;
-      if (rows[i].row == Row::seeStraps) a.part = Part::straps;
-      a.way = static_cast<std::uint8_t>(i);
-      out.push_back(std::move(a));
+    if (rows[i].row == Row::reseat && isReseatLeft(state, mark)) push(AdviceKind::reseat, i);
+    if (rows[i].row == Row::seeStraps) push(AdviceKind::check, i);
+    for (const CellWay& w : ways) {
+      if (w.row != i) continue;
+      if (isLeft(sheet, state, mark, w.way)) {
+        out.push_back(changeAdvice(sheet, state, mark, w));
+      } else if (isWarmOpen && isLeftWarm(sheet, state, mark, w.way)) {
+        push(AdviceKind::warm, i);
+        isWarmOpen = false;
+      }
     }
-    for (const CellWay& w : ways)
-      if (w.row == i && isLeft(sheet, state, mark, w.way)) out.push_back(changeAdvice(sheet, state, mark, w));
   }
 }
 
@@ -263,7 +276,7 @@ std::vector<Advice> adviceOf(const Setup& setup, const State& state) {
     a.point = p;
     out.push_back(std::move(a));
   }
-  for (const Mark m : kMarks) addMarkAdvice(out, *setup.sheet, state, m);
+  for (const Mark m : marksInOrder(*setup.sheet)) addMarkAdvice(out, *setup.sheet, state, m);
   return out;
 }
 
@@ -304,6 +317,7 @@ Assessment assess(const Setup& setup, const State& state) {
   out.next = nextStep(setup, state, out.open);
   out.advice = adviceOf(setup, state);
   for (const Mark m : kMarks) out.strip[indexOf(m)] = state.marks[indexOf(m)].isCurrent ? state.marks[indexOf(m)].finding : Finding::unseen;
+  out.isForCold = out.verdict == Verdict::fits && state.isCold && state.isAirAddedCold;
   setDue(out, setup);
   return out;
 }

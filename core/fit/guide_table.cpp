@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "core/fit/guide_table.h"
 
+#include <algorithm>
+
 namespace snugline::fit {
 
 namespace {
@@ -272,10 +274,37 @@ bool hasRoom(const ModelSheet& sheet, const State& state, Way way) {
   return true;
 }
 
-bool isLeft(const ModelSheet& sheet, const State& state, Mark mark, Way way) {
+bool isLeftWarm(const ModelSheet& sheet, const State& state, Mark mark, Way way) {
   const MarkState& m = state.marks[static_cast<std::size_t>(mark)];
   if (state.turns >= kTurnsPerCheck || !hasRoom(sheet, state, way)) return false;
   return m.turns < kTurnsPerMark || ((m.waysUsed >> static_cast<unsigned>(way)) & 1U) == 0;
+}
+
+bool isLeft(const ModelSheet& sheet, const State& state, Mark mark, Way way) {
+  const Place place = placeOf(way);
+  const bool isKeptIn = state.isCold && ((place.port && !place.isMore) || isColdPress(state, mark));
+  return !isKeptIn && isLeftWarm(sheet, state, mark, way);
+}
+
+bool isReseatLeft(const State& state, Mark mark) {
+  const MarkState& m = state.marks[static_cast<std::size_t>(mark)];
+  if (!isOff(m) || m.isSeenAgain) return false;
+  const std::span<const CellRow> rows = cell(mark, m.finding);
+  return !rows.empty() && rows.front().row == Row::reseat;
+}
+
+bool isColdPress(const State& state, Mark mark) {
+  const bool canPress = mark == Mark::jaw || mark == Mark::crown || mark == Mark::sides || mark == Mark::hold;
+  return state.isCold && canPress && isOff(state.marks[static_cast<std::size_t>(mark)]) &&
+         state.marks[static_cast<std::size_t>(mark)].finding == Finding::over;
+}
+
+bool isWarmLeft(const ModelSheet& sheet, const State& state, Mark mark) {
+  if (!state.isCold) return false;
+  if (isColdPress(state, mark)) return true;
+  const CellWays ways = waysOf(sheet, state, mark);
+  return std::any_of(ways.begin(), ways.end(),
+                     [&](const CellWay& w) { return !isLeft(sheet, state, mark, w.way) && isLeftWarm(sheet, state, mark, w.way); });
 }
 
 bool isSuchChange(const State& state, Way way, const Adjusted& change) {

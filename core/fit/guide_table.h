@@ -104,6 +104,14 @@ struct CellWays {
 [[nodiscard]] CellWays waysOf(const gear::ModelSheet& sheet, const State& state, Mark mark);
 [[nodiscard]] bool hasRoom(const gear::ModelSheet& sheet, const State& state, Way way);
 [[nodiscard]] bool isLeft(const gear::ModelSheet& sheet, const State& state, Mark mark, Way way);
+// As isLeft, were the helmet warm.
+[[nodiscard]] bool isLeftWarm(const gear::ModelSheet& sheet, const State& state, Mark mark, Way way);
+// The cell begins with reseating, and the mark was not seen off again yet.
+[[nodiscard]] bool isReseatLeft(const State& state, Mark mark);
+// Pads and bladders press on a cold helmet: warmed first, whatever else there is (practice, no source).
+[[nodiscard]] bool isColdPress(const State& state, Mark mark);
+// Warming is the way now: what presses on a cold helmet, and any mark for which only the cold keeps the air in.
+[[nodiscard]] bool isWarmLeft(const gear::ModelSheet& sheet, const State& state, Mark mark);
 [[nodiscard]] bool isSuchChange(const State& state, Way way, const Adjusted& change);
 // The change that a way asks for, as it would be recorded; pads name the next step of the sheet.
 [[nodiscard]] Adjusted changeOf(const gear::ModelSheet& sheet, const State& state, Way way);

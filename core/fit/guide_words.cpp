@@ -133,6 +133,8 @@ std::string Advice::doText() const {
   switch (kind) {
     case AdviceKind::reseat:
       return "reseat";
+    case AdviceKind::warm:
+      return "warm";
     case AdviceKind::change:
       return std::string(deed ? code(*deed) : std::string_view{});
     case AdviceKind::check:
@@ -150,6 +152,7 @@ std::string Advice::doText() const {
 }
 
 std::string Advice::amountText() const {
+  if (pumpsHigh == 1) return "1 pump";
   if (pumpsHigh > 0) return std::to_string(pumpsLow) + "-" + std::to_string(pumpsHigh) + " pumps";
   if (to) return exact(*to);
   if (deed != Deed::relength) return {};

@@ -47,6 +47,9 @@ struct MarkSet {
   }
 };
 
+inline constexpr MarkSet kAllMarks{Mark::brow, Mark::ears,  Mark::nape,  Mark::chin, Mark::straps,
+                                   Mark::jaw,  Mark::crown, Mark::sides, Mark::hold};
+
 // The three grouped views of a look: front, side, hold.
 enum class LookView : std::uint8_t { front, side, hold };
 inline constexpr std::array<LookView, 3> kLookViews{LookView::front, LookView::side, LookView::hold};

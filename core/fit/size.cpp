@@ -96,7 +96,8 @@ Result<SizeAnswer> sizeOf(const gear::ModelSheet& sheet, const std::vector<Lengt
       answer.size = band.size;
     }
   }
-  if (answer.none > best) answer.size.clear();
+  if (answer.none > best || answer.isRetake) answer.size.clear();
+  if (answer.isRetake) return answer;
   // A head that is surely off the chart is not between sizes.
   answer.isBetween = std::max(best, answer.none) < kBetweenBelow;
   answer.startWith = answer.isBetween ? startWith(sheet, answer.odds, um) : answer.size;
@@ -105,14 +106,23 @@ Result<SizeAnswer> sizeOf(const gear::ModelSheet& sheet, const std::vector<Lengt
   return fail(ErrorCode::outOfMemory);
 }
 
+constexpr double kMedianOfNormal = 0.6744897501960817;  // of the amount of a standard normal
+
 std::optional<Length> technicalError(const std::vector<TapePair>& pairs) {
   if (pairs.size() < static_cast<std::size_t>(kPairsForOwnTem)) return std::nullopt;
-  double squares = 0;
-  for (const TapePair& pair : pairs) {
-    const auto difference = static_cast<double>(pair.first.um - pair.second.um);
-    squares += difference * difference;
+  std::vector<double> apart;
+  apart.reserve(pairs.size());
+  for (const TapePair& pair : pairs) apart.push_back(std::abs(static_cast<double>(pair.first.um - pair.second.um)));
+  std::sort(apart.begin(), apart.end());
+  const double median = (apart[(apart.size() - 1) / 2] + apart[apart.size() / 2]) / 2;
+  const double most = std::max(kApart * median / kMedianOfNormal, static_cast<double>(kRetakeSpread.um));
+  double squares = 0, count = 0;
+  for (const double each : apart) {
+    if (each > most) break;
+    squares += each * each;
+    count += 1;
   }
-  const Length tem{std::llround(std::sqrt(squares / (2.0 * static_cast<double>(pairs.size()))))};
+  const Length tem{std::llround(std::sqrt(squares / (2 * count)))};
   return std::clamp(tem, kTemLowest, kTemHighest);
 }
 

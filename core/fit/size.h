@@ -2,8 +2,8 @@
 // Purpose: from tape readings to a shell size, with its odds. All rules: mean for two readings, median for three or more;
 // spread over 5 mm asks for another; standard error = technical error of measurement / sqrt(k); odds of a size = normal
 // mass of its band; overlaps split at their middle; gaps and everything off the chart are "none"; best odds below 0.8 are
-// "between sizes" (thresholds: ours). TEM = sqrt(sum d^2 / 2N) over pairs in the Book once 20 pairs exist, before that 3 mm
-// (value from memory, adjustable).
+// "between sizes" (thresholds: ours). While another reading is asked for no size is guessed. TEM = sqrt(sum d^2 / 2N) over pairs in the
+// Book once 20 pairs exist, without those that stand apart; before that 3 mm (value from memory, adjustable).
 // Tape: 25.4 mm above the eyebrows, level, round the back (NATA infographic; common practice).
 #pragma once
 
@@ -21,6 +21,7 @@ inline constexpr Length kTemHighest{30000};   // ours: beyond this it is not a t
 inline constexpr Length kRetakeSpread{5000};  // ours
 inline constexpr double kBetweenBelow = 0.8;  // ours
 inline constexpr int kPairsForOwnTem = 20;    // ours
+inline constexpr double kApart = 3;           // standard deviations, judged by the median: Hampel's identifier (memory)
 inline constexpr Length kTapeLowest{400000};  // a head outside 400..700 mm is refused as a typing slip (ours)
 inline constexpr Length kTapeHighest{700000};
 
@@ -31,11 +32,11 @@ struct SizeOdds {
 };
 
 struct SizeAnswer {
-  std::string size;       // most likely; empty when "none" is the likeliest
+  std::string size;       // most likely; empty when "none" is the likeliest, and while isRetake
   std::string startWith;  // between sizes: of the two likeliest the one whose printed middle is nearer; else same as size
   Length circumference;
   Length uncertainty;          // one standard error
-  std::vector<SizeOdds> odds;  // in the sheet's order
+  std::vector<SizeOdds> odds;  // in the sheet's order; while isRetake as if the readings were right, and not to be shown
   double none = 0;             // off the chart or in a gap; odds and none sum to 1
   bool isBetween = false;      // the best odds, "none" included, are below kBetweenBelow
   bool isRetake = false;       // readings disagree by more than kRetakeSpread
@@ -45,7 +46,7 @@ struct SizeAnswer {
 [[nodiscard]] Result<SizeAnswer> sizeOf(const gear::ModelSheet& sheet, const std::vector<Length>& readings, Length tem = kDefaultTem);
 
 // Technical error from pairs of repeated readings of one head, brought into kTemLowest..kTemHighest; nothing below
-// kPairsForOwnTem pairs.
+// kPairsForOwnTem pairs. A pair that lies farther apart than kApart says counts for nothing: one wrong reading is not everybody's error.
 struct TapePair {
   Length first, second;
 };

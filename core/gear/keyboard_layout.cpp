@@ -5,6 +5,7 @@
 #include <array>
 #include <span>
 
+#include "core/gear/own_serial.h"
 #include "core/gear/tag.h"
 #include "core/gear/utf8.h"
 
@@ -75,9 +76,25 @@ std::string sentFrom(KeyboardLayout layout, std::string_view shown) {
   return sent;
 }
 
-bool isSoundGs1(std::string_view text, Day today) {
+// A tag that says of itself that it was read right: by its check digit, or by the last letter of a label of our own.
+bool isSound(std::string_view text, Day today) {
+  if (const auto own = readOwnSerial(text)) return own->isCheckOk;
   const auto tag = parseTag(text, today);
   return tag && tag->form != TagForm::plain && tag->isCheckDigitOk;
+}
+
+// The dash of a plain serial, typed on the key that has it on a German or Spanish keyboard (/ on a US one), or shown by a Spanish one (').
+// Letters are let be: which of the layouts it is, the dash alone does not say.
+std::optional<LayoutGuess> dashTurned(std::string_view text) {
+  const bool isLink = text.find("://") != std::string_view::npos;
+  if (isLink || text.find('-') != std::string_view::npos) return std::nullopt;
+  for (const char shown : {'/', '\''}) {
+    if (text.find(shown) == std::string_view::npos) continue;
+    std::string meant(text);
+    std::replace(meant.begin(), meant.end(), shown, '-');
+    return LayoutGuess{KeyboardLayout::spanish, std::move(meant), shown == '/', true};
+  }
+  return std::nullopt;
 }
 
 }  // namespace
@@ -112,16 +129,18 @@ std::string shownOn(KeyboardLayout layout, std::string_view sent) {
 }
 
 std::optional<LayoutGuess> wrongLayout(std::string_view text, Day today) {
-  if (!isUtf8(text) || isSoundGs1(text, today)) return std::nullopt;
-  for (const KeyboardLayout layout : kLayouts) {
-    std::string meant = sentFrom(layout, text);
-    if (meant != text && isSoundGs1(meant, today)) return LayoutGuess{layout, std::move(meant)};
+  if (!isUtf8(text) || isSound(text, today)) return std::nullopt;
+  for (const bool isScanner : {false, true}) {
+    for (const KeyboardLayout layout : kLayouts) {
+      std::string meant = isScanner ? shownOn(layout, text) : sentFrom(layout, text);
+      if (meant != text && isSound(meant, today)) return LayoutGuess{layout, std::move(meant), isScanner, false};
+    }
   }
-  // A plain serial: only letters that no maker prints give it away.
-  if (isPlainAscii(text)) return std::nullopt;
+  // A plain serial: only letters that no maker prints give it away, or its dash.
+  if (isPlainAscii(text)) return dashTurned(text);
   for (const KeyboardLayout layout : kLayouts) {
     std::string meant = sentFrom(layout, text);
-    if (isPlainAscii(meant) && parseTag(meant, today)) return LayoutGuess{layout, std::move(meant)};
+    if (isPlainAscii(meant) && parseTag(meant, today)) return LayoutGuess{layout, std::move(meant), false, false};
   }
   return std::nullopt;
 }

@@ -26,6 +26,11 @@ inline constexpr std::size_t kPartCount = 5;
 [[nodiscard]] std::string_view code(Part p);  // "jaw-left", "jaw-right", "crown-pad", "straps", "chin-cup"
 [[nodiscard]] std::optional<Part> partFromCode(std::string_view);
 
+// The nine marks of a fit (core/fit/marks.h), by their codes and in the usual order.
+inline constexpr std::array<std::string_view, 9> kMarkCodes{"brow", "ears", "nape", "chin", "straps", "jaw", "crown", "sides", "hold"};
+using MarkOrder = std::array<std::uint8_t, kMarkCodes.size()>;  // places in kMarkCodes, each once
+inline constexpr MarkOrder kUsualMarkOrder{0, 1, 2, 3, 4, 5, 6, 7, 8};
+
 struct SizeBand {
   std::string name;  // as the maker prints it: "S", "M", "L"; unique within the sheet
   Length low, high;  // head circumference, both ends belong to the band as printed; bands may overlap
@@ -57,13 +62,14 @@ struct ModelSheet {
   std::vector<AirPort> air;       // at most one per port; empty for a sheet without air
   std::optional<PadSet> jawPads;  // swapped by thickness; exclusive with air in the jaw ports
   std::optional<PadSet> crownPads;
-  Length browLow, browHigh;        // tolerance of the brow gap; target 25.4 mm lies within
-  int strapPoints = 4;             // 4 or 6
-  int certificationMonths = 0;     // required by the format: 1..60
-  int ageLimitMonths = 120;        // from first certification
-  Pressure changeAllowance;        // move of gauge pressure that calls for a look, > 0 when there is air
-  Pressure leakPerWeek;            // allowance, > 0 when there is air
-  std::vector<Port> fittingOrder;  // order in which the bladders are set at the first fit
+  Length browLow, browHigh;               // tolerance of the brow gap; target 25.4 mm lies within
+  int strapPoints = 4;                    // 4 or 6
+  int certificationMonths = 0;            // required by the format: 1..60
+  int ageLimitMonths = 120;               // from first certification
+  Pressure changeAllowance;               // move of gauge pressure that calls for a look, > 0 when there is air
+  Pressure leakPerWeek;                   // allowance, > 0 when there is air
+  std::vector<Port> fittingOrder;         // order in which the bladders are set at the first fit
+  MarkOrder markOrder = kUsualMarkOrder;  // in which the marks are asked: makers differ
   std::vector<Question> questions;
   std::string cautions;  // in the sheet's own words; may be empty
   std::string hash;      // 64 hex digits, BLAKE2b-256 of the bytes read

@@ -27,6 +27,7 @@ class Comparing {
     number(SheetField::changeAllowance, {}, ofAir(m_before, m_before.changeAllowance), ofAir(m_after, m_after.changeAllowance));
     number(SheetField::leakPerWeek, {}, ofAir(m_before, m_before.leakPerWeek), ofAir(m_after, m_after.leakPerWeek));
     words(SheetField::fittingOrder, {}, orderOf(m_before), orderOf(m_after));
+    words(SheetField::markOrder, {}, marksOf(m_before), marksOf(m_after));
     questions();
     words(SheetField::cautions, {}, m_before.cautions, m_after.cautions);
     return std::move(m_found);
@@ -105,6 +106,12 @@ class Comparing {
     return order;
   }
 
+  static std::string marksOf(const ModelSheet& sheet) {
+    std::string order;
+    for (const std::uint8_t place : sheet.markOrder) order += (order.empty() ? "" : ", ") + std::string(kMarkCodes[place]);
+    return order;
+  }
+
   void questions() {
     for (const Question& question : m_before.questions) {
       const Question* now = questionIn(m_after, question.id);
@@ -175,6 +182,8 @@ std::string_view code(SheetField field) {
       return "leak-per-week";
     case SheetField::fittingOrder:
       return "fitting-order";
+    case SheetField::markOrder:
+      return "mark-order";
     case SheetField::question:
       return "question";
     case SheetField::questionIfNo:
@@ -214,6 +223,7 @@ std::optional<FigureUnit> unitOf(SheetField field) {
     case SheetField::pads:
     case SheetField::padSteps:
     case SheetField::fittingOrder:
+    case SheetField::markOrder:
     case SheetField::question:
     case SheetField::questionIfNo:
     case SheetField::questionOrder:

@@ -34,6 +34,7 @@ enum class SheetField : std::uint8_t {
   changeAllowance,
   leakPerWeek,
   fittingOrder,  // text: codes joined by ", "
+  markOrder,     // as fittingOrder
   question,      // item: its id; text: what it asks
   questionIfNo,
   questionOrder,

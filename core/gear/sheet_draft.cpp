@@ -153,6 +153,8 @@ SheetDraft draftOf(const ModelSheet& sheet) {
   draft.changeAllowance = optionalFigure(!sheet.air.empty(), sheet.changeAllowance.pa);
   draft.leakPerWeek = optionalFigure(!sheet.air.empty(), sheet.leakPerWeek.pa);
   for (const Port port : sheet.fittingOrder) draft.order.emplace_back(port);
+  if (sheet.markOrder != kUsualMarkOrder)
+    for (const std::uint8_t place : sheet.markOrder) draft.markOrder.emplace_back(kMarkCodes[place]);
   for (const Question& question : sheet.questions) draft.questions.push_back({question.id, question.ask, question.ifNo});
   draft.cautions = sheet.cautions;
   return draft;
@@ -176,6 +178,10 @@ ModelSheet sheetOfDraft(const SheetDraft& draft) {
   sheet.changeAllowance = Pressure{draft.changeAllowance.value_or(0)};
   sheet.leakPerWeek = Pressure{draft.leakPerWeek.value_or(0)};
   for (const auto& port : draft.order) sheet.fittingOrder.push_back(port.value_or(Port::crown));
+  for (std::size_t i = 0; i < draft.markOrder.size() && i < sheet.markOrder.size(); ++i) {
+    const auto* const found = std::find(kMarkCodes.begin(), kMarkCodes.end(), draft.markOrder[i]);
+    if (found != kMarkCodes.end()) sheet.markOrder[i] = static_cast<std::uint8_t>(found - kMarkCodes.begin());
+  }
   for (const QuestionDraft& question : draft.questions) sheet.questions.push_back({question.id, question.ask, question.ifNo});
   sheet.cautions = draft.cautions;
   return sheet;
@@ -213,6 +219,13 @@ std::string bytesOf(const SheetDraft& draft) {
     lines.add("fitting_order", [&](json::Writer& out) {
       out.beginArray();
       for (const auto& port : draft.order) out.string(port ? code(*port) : std::string_view());
+      out.endArray();
+    });
+  }
+  if (!draft.markOrder.empty()) {
+    lines.add("mark_order", [&](json::Writer& out) {
+      out.beginArray();
+      for (const std::string& mark : draft.markOrder) out.string(mark);
       out.endArray();
     });
   }

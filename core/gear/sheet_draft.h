@@ -36,6 +36,11 @@ struct QuestionDraft {
   std::string id, ask, ifNo;
   friend bool operator==(const QuestionDraft&, const QuestionDraft&) = default;
 };
+// What a sheet may be without, and nobody has said yet: none is an answer, silence is not. Never true of a file.
+struct Unsaid {
+  bool air = false, jawPads = false, crownPads = false;
+  friend bool operator==(const Unsaid&, const Unsaid&) = default;
+};
 struct SheetDraft {
   std::string id, name;
   std::vector<BandDraft> sizes;
@@ -43,8 +48,10 @@ struct SheetDraft {
   std::optional<PadsDraft> jawPads, crownPads;
   Figure browLow, browHigh, strapPoints, certificationMonths, ageLimitMonths, changeAllowance, leakPerWeek;
   std::vector<std::optional<Port>> order;
+  std::vector<std::string> markOrder;  // codes; empty: the usual order
   std::vector<QuestionDraft> questions;
   std::string cautions;
+  Unsaid unsaid;
   [[nodiscard]] bool hasPort(Port p) const;
   friend bool operator==(const SheetDraft&, const SheetDraft&) = default;
 };
@@ -75,7 +82,7 @@ enum class SheetRule : std::uint8_t {
   strapCount,       // neither 4 nor 6
   noAir,            // only with air
   orderNoPort,      // a port without air
-  orderTwice,
+  orderTwice,       // a port or a mark
   orderLeavesOut,
   questionTaken,  // a mark, a point or a step has this name
   questionTwice

@@ -20,13 +20,14 @@ class Judge {
     names();
     sizes();
     air();
-    pads("/jaw_pads", m_draft.jawPads);
-    pads("/crown_pads", m_draft.crownPads);
+    pads("/jaw_pads", m_draft.jawPads, m_draft.unsaid.jawPads && !m_draft.hasPort(Port::jawLeft));
+    pads("/crown_pads", m_draft.crownPads, m_draft.unsaid.crownPads);
     if (m_draft.jawPads && m_draft.hasPort(Port::jawLeft))
       add("/jaw_pads", SheetRule::padsBesideAir, "the jaw has air ports; it has air or pads by thickness, not both");
     brow();
     intervals();
     airRules();
+    markOrder();
     questions();
     return std::move(m_faults);
   }
@@ -112,6 +113,7 @@ class Judge {
   }
 
   void air() {
+    if (m_draft.unsaid.air && m_draft.air.empty()) add("/air", SheetRule::missing, {}, ErrorCode::missingKey);
     count("/air", m_draft.air.size(), 0, kPortCount);
     bool isEachPort = true;
     for (std::size_t i = 0; i < std::min(m_draft.air.size(), kPortCount); ++i) {
@@ -134,7 +136,8 @@ class Judge {
       add("/air", SheetRule::jawPair, "jaw-left and jaw-right come as a pair");
   }
 
-  void pads(const std::string& path, const std::optional<PadsDraft>& pads) {
+  void pads(const std::string& path, const std::optional<PadsDraft>& pads, bool isUnsaid) {
+    if (!pads && isUnsaid) add(path, SheetRule::missing, {}, ErrorCode::missingKey);
     if (!pads) return;
     count(path + "/steps_um", pads->steps.size(), 1, limits::kStepCount);
     Figure before;
@@ -191,6 +194,20 @@ class Judge {
       return air.port && std::find(m_draft.order.begin(), m_draft.order.end(), air.port) == m_draft.order.end();
     });
     if (isLeftOut) add("/fitting_order", SheetRule::orderLeavesOut, "a port of air is left out");
+  }
+
+  void markOrder() {
+    const auto& order = m_draft.markOrder;
+    if (order.empty()) return;
+    count("/mark_order", order.size(), kMarkCodes.size(), kMarkCodes.size());
+    for (std::size_t i = 0; i < std::min(order.size(), kMarkCodes.size()); ++i) {
+      const std::string path = "/mark_order/" + std::to_string(i);
+      if (std::find(kMarkCodes.begin(), kMarkCodes.end(), order[i]) == kMarkCodes.end())
+        add(path, SheetRule::form, "not one of the nine marks", ErrorCode::unknownWord);
+      else if (std::find(order.begin(), order.begin() + static_cast<std::ptrdiff_t>(i), order[i]) !=
+               order.begin() + static_cast<std::ptrdiff_t>(i))
+        add(path, SheetRule::orderTwice, "the mark is listed twice");
+    }
   }
 
   void questions() {

@@ -12,7 +12,6 @@ namespace {
 
 constexpr std::int64_t kUmPerInch = 25'400;
 constexpr double kPaPerPsi = 6894.757293168361;
-constexpr std::int64_t kDenominatorMost = 128;  // of a tape or a rule, and twice that
 
 std::string_view unitName(FigureUnit unit, UnitSystem system) {
   const bool isMetric = system == UnitSystem::metric;
@@ -37,19 +36,6 @@ std::optional<std::int64_t> whole(std::string_view text) {
   std::int64_t value = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
   return error == std::errc{} && end == text.data() + text.size() && value >= 0 ? std::optional(value) : std::nullopt;
-}
-
-// "21 5/8", "5/8", with or without "in" behind it.
-std::optional<std::int64_t> fraction(std::string_view text) {
-  if (text.ends_with("in")) text = trimmed(text.substr(0, text.size() - 2));
-  const std::size_t slash = text.find('/');
-  if (slash == std::string_view::npos) return std::nullopt;
-  const std::size_t blank = text.rfind(' ', slash);
-  const auto inches = blank == std::string_view::npos ? std::optional<std::int64_t>(0) : whole(trimmed(text.substr(0, blank)));
-  const auto over = whole(trimmed(text.substr(blank == std::string_view::npos ? 0 : blank + 1, slash - (blank + 1))));
-  const auto under = whole(trimmed(text.substr(slash + 1)));
-  if (!inches || !over || !under || *under < 1 || *under > kDenominatorMost || *over >= *under || *inches > 1000) return std::nullopt;
-  return (2 * (*inches * *under + *over) * kUmPerInch + *under) / (2 * *under);
 }
 
 // 21654, 3 -> "21.654"; 21650 -> "21.65"; 21000 -> "21".
@@ -82,9 +68,9 @@ Result<std::int64_t> readFigure(std::string_view text, FigureUnit unit, UnitSyst
   text = trimmed(text);
   switch (unit) {
     case FigureUnit::um: {
-      if (const auto um = fraction(text); um && (system == UnitSystem::us || text.ends_with("in"))) return *um;
       auto length = parseLength(text);
-      if (!length && length.error().code == ErrorCode::missingUnit)
+      const bool isFraction = text.find('/') != std::string_view::npos;
+      if (!length && (isFraction || length.error().code == ErrorCode::missingUnit))
         length = parseLength(std::string(text) + std::string(unitName(unit, system)));
       if (!length) return tl::unexpected<Error>(length.error());
       return length->um;
@@ -141,9 +127,9 @@ std::vector<FigureStep> figureSteps(FigureUnit unit, UnitSystem system) {
   return {};
 }
 
-std::int64_t stepFigure(const Figure& value, int wholes, const FigureRange& range, UnitSystem system, std::int64_t from) {
-  if (!value) return std::clamp(from, range.lowest, range.highest);
+std::int64_t stepFigure(const Figure& value, int wholes, const FigureRange& range, UnitSystem system, const Figure& from) {
   const double step = smallest(range.unit, system);
+  if (!value) return std::clamp(from.value_or(std::llround(wholes * step)), range.lowest, range.highest);
   const std::int64_t nearest = std::llround(static_cast<double>(*value) / step);
   const bool isOnScale = std::abs(std::llround(static_cast<double>(nearest) * step) - *value) <= 1;
   const std::int64_t next = isOnScale ? std::llround(static_cast<double>(nearest + wholes) * step) : *value + std::llround(wholes * step);

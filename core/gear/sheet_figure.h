@@ -24,7 +24,8 @@ struct FigureStep {
   int wholes = 0;    // of the unit's smallest step
 };
 [[nodiscard]] std::vector<FigureStep> figureSteps(FigureUnit unit, UnitSystem system);
-// So many smallest steps on from a value, never beyond the range; a value on the scale of psi stays on it. From nothing: `from`.
-[[nodiscard]] std::int64_t stepFigure(const Figure& value, int wholes, const FigureRange& range, UnitSystem system, std::int64_t from);
+// So many smallest steps on from a value, never beyond the range; a value on the scale of psi stays on it. From nothing: `from`, where
+// there is a place to begin (the end of the size before, the target); else the step counts from nought.
+[[nodiscard]] std::int64_t stepFigure(const Figure& value, int wholes, const FigureRange& range, UnitSystem system, const Figure& from);
 
 }  // namespace snugline::gear

@@ -26,8 +26,8 @@ class Reader {
   ReadDraft read() {
     SheetDraft& draft = m_out.draft;
     onlyKeys(m_root, {"format", "id", "name", "sizes", "air", "jaw_pads", "crown_pads", "brow_low_um", "brow_high_um", "strap_points",
-                      "certification_months", "age_limit_months", "change_allowance_pa", "leak_per_week_pa", "fitting_order", "questions",
-                      "cautions"});
+                      "certification_months", "age_limit_months", "change_allowance_pa", "leak_per_week_pa", "fitting_order", "mark_order",
+                      "questions", "cautions"});
     text(m_root, "id", draft.id);
     text(m_root, "name", draft.name);
     if (m_root.at("cautions").exists()) text(m_root, "cautions", draft.cautions);
@@ -43,6 +43,7 @@ class Reader {
     if (!draft.air.empty() || m_root.at("change_allowance_pa").exists()) figure(m_root, "change_allowance_pa", draft.changeAllowance);
     if (!draft.air.empty() || m_root.at("leak_per_week_pa").exists()) figure(m_root, "leak_per_week_pa", draft.leakPerWeek);
     order();
+    markOrder();
     questions();
     return join();
   }
@@ -142,6 +143,25 @@ class Reader {
     const Node list = m_root.at("fitting_order");
     if (!list.exists() && m_out.draft.air.empty()) return;
     for (const Node& item : items(list)) port(item, m_out.draft.order.emplace_back());
+  }
+
+  // A word that is no mark says nothing of the order: the draft has the usual one then.
+  void markOrder() {
+    const Node list = m_root.at("mark_order");
+    if (!list.exists()) return;
+    std::vector<std::string>& order = m_out.draft.markOrder;
+    for (const Node& item : items(list)) {
+      const Result<std::string> read = item.asString();
+      const bool isMark = read && std::find(kMarkCodes.begin(), kMarkCodes.end(), *read) != kMarkCodes.end();
+      if (isMark) {
+        order.push_back(*read);
+        continue;
+      }
+      note(read ? item.error(ErrorCode::unknownWord, mendedUtf8(*read).substr(0, kWordShown) + "; one of the nine marks").value()
+                : read.error());
+      return order.clear();
+    }
+    if (order.empty()) note(list.error(ErrorCode::outOfRange, "0 entries, 9, 9").value());
   }
 
   void questions() {

@@ -15,6 +15,7 @@ namespace snugline::gear {
 namespace {
 
 constexpr std::size_t kPlainMost = 64;
+constexpr std::size_t kPlainLeast = 3;   // ours: shorter ones are asked about
 constexpr std::size_t kTextMost = 2048;  // ours: an address may be long, a scan never is
 constexpr std::size_t kItemDigits = 14;
 constexpr std::array<std::string_view, 3> kSymbologies{"]d2", "]Q3", "]C1"};  // Data Matrix, QR and Code 128, each with GS1 data
@@ -125,6 +126,15 @@ std::string_view code(TagForm f) {
       return "plain";
   }
   return {};
+}
+
+std::optional<TagDoubt> doubtOf(const Tag& tag) {
+  if (tag.form != TagForm::plain) return std::nullopt;
+  const auto isWord = [](char c) {
+    return isTagDigit(c) || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<unsigned char>(c) >= 0x80;
+  };
+  if (std::none_of(tag.serial.begin(), tag.serial.end(), isWord)) return TagDoubt::onlySigns;
+  return codePoints(tag.serial) < kPlainLeast ? std::optional(TagDoubt::tooShort) : std::nullopt;
 }
 
 int gs1CheckDigit(std::string_view digitsWithoutCheck) {

@@ -40,6 +40,13 @@ struct Tag {
 // Character 29 is accepted raw or written as \x1d. today settles two-digit years (-49/+50; value from memory).
 [[nodiscard]] Result<Tag> parseTag(std::string_view text, Day today);
 
+// A plain serial that looks like a slip of the finger or half a scan. To be asked about where the Book knows no such serial, never refused.
+enum class TagDoubt : std::uint8_t {
+  tooShort,  // one or two characters (ours)
+  onlySigns  // neither a letter nor a digit
+};
+[[nodiscard]] std::optional<TagDoubt> doubtOf(const Tag& tag);
+
 // Weights 3,1 from the right over the digits before the check digit (GS1 General Specifications). -1 where one is no digit.
 [[nodiscard]] int gs1CheckDigit(std::string_view digitsWithoutCheck);
 

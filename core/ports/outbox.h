@@ -33,6 +33,8 @@ class Outbox {
   // Where it stands now, as people find it. name: without folder, with its ending; a file of that name is let be and a number put behind.
   [[nodiscard]] virtual Result<std::string> keep(const std::string& name, const std::string& bytes) = 0;
   [[nodiscard]] virtual Result<std::string> print(const std::string& name, const Paper& paper) = 0;  // as PDF
+  // Opens a file of this outbox, or another one, where people look at it and print it. False: nothing on this device does.
+  virtual bool open(const std::string& place) = 0;
 };
 
 class MemoryOutbox final : public Outbox {
@@ -47,12 +49,18 @@ class MemoryOutbox final : public Outbox {
     papers[name] = paper;
     return name;
   }
+  bool open(const std::string& place) override {
+    opened.push_back(place);
+    return true;
+  }
+  std::vector<std::string> opened;
 };
 
 class FailingOutbox final : public Outbox {
  public:
   [[nodiscard]] Result<std::string> keep(const std::string& name, const std::string&) override { return fail(ErrorCode::diskFull, name); }
   [[nodiscard]] Result<std::string> print(const std::string& name, const Paper&) override { return fail(ErrorCode::diskFull, name); }
+  bool open(const std::string&) override { return false; }
 };
 
 }  // namespace snugline::ports

@@ -2,7 +2,9 @@
 #include "core/quantity/quantity.h"
 
 #include <array>
+#include <charconv>
 #include <cmath>
+#include <optional>
 #include <span>
 
 #include "core/quantity/decimal.h"
@@ -65,6 +67,49 @@ struct Parsed {
   std::string_view unit;
 };
 
+constexpr std::int64_t kUmPerInch = 25'400;
+constexpr std::int64_t kDenominatorMost = 128;  // of a tape or a rule, and twice that
+constexpr std::int64_t kInchesMost = 1000;
+constexpr std::int64_t kPadFraction = 16, kTapeFraction = 8;
+
+std::string_view trimmed(std::string_view text) {
+  const std::size_t first = text.find_first_not_of(' ');
+  return first == std::string_view::npos ? std::string_view() : text.substr(first, text.find_last_not_of(' ') - first + 1);
+}
+
+std::optional<std::int64_t> whole(std::string_view text) {
+  std::int64_t value = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+  return error == std::errc{} && end == text.data() + text.size() && value >= 0 ? std::optional(value) : std::nullopt;
+}
+
+// "21 5/8 in", "5/8in".
+std::optional<std::int64_t> inchFraction(std::string_view text) {
+  text = trimmed(text);
+  if (lowerCase(text.substr(text.size() < 2 ? 0 : text.size() - 2)) != "in") return std::nullopt;
+  text = trimmed(text.substr(0, text.size() - 2));
+  const std::size_t slash = text.find('/');
+  if (slash == std::string_view::npos) return std::nullopt;
+  const std::size_t blank = text.rfind(' ', slash);
+  const bool isMixed = blank != std::string_view::npos;
+  const auto inches = isMixed ? whole(trimmed(text.substr(0, blank))) : std::optional<std::int64_t>(0);
+  const auto over = whole(trimmed(text.substr(isMixed ? blank + 1 : 0, slash - (isMixed ? blank + 1 : 0))));
+  const auto under = whole(trimmed(text.substr(slash + 1)));
+  if (!inches || !over || !under || *under < 1 || *under > kDenominatorMost || *over >= *under || *inches > kInchesMost)
+    return std::nullopt;
+  return (2 * (*inches * *under + *over) * kUmPerInch + *under) / (2 * *under);
+}
+
+std::string inInches(Length v, std::int64_t parts) {
+  const std::int64_t all = decimal::roundedQuotient(Wide{v.um < 0 ? -v.um : v.um} * parts, kUmPerInch);
+  std::int64_t over = all % parts, under = parts;
+  for (; over != 0 && over % 2 == 0; over /= 2) under /= 2;
+  std::string text = v.um < 0 && all != 0 ? "-" : "";
+  if (all >= parts || over == 0) text += std::to_string(all / parts) + (over != 0 ? " " : "");
+  if (over != 0) text += std::to_string(over) + '/' + std::to_string(under);
+  return text + " in";
+}
+
 std::string shown(std::string_view text) { return std::string(text.substr(0, 60)); }
 
 Result<Parsed> parse(std::string_view text, std::string_view place, std::span<const Unit> units, Range range,
@@ -96,6 +141,11 @@ Temperature Temperature::celsius(double v) { return {scaled(v, 1000.0) + 273150}
 Elevation Elevation::metres(double v) { return {scaled(v, 1000.0)}; }
 
 Result<Length> parseLength(std::string_view text, std::string_view place) {
+  if (const auto um = inchFraction(text)) {
+    if (*um <= kLengthRange.high) return Length{*um};
+    return fail(ErrorCode::outOfRange, std::string(place),
+                shown(text) + ", " + exact(Length{kLengthRange.low}) + ", " + exact(Length{kLengthRange.high}));
+  }
   const auto parsed = parse(text, place, kLengthUnits, kLengthRange, [](std::int64_t v) { return exact(Length{v}); });
   if (!parsed) return tl::unexpected<Error>(parsed.error());
   return Length{parsed->value};
@@ -130,8 +180,10 @@ Result<Elevation> parseElevation(std::string_view text, std::string_view place) 
 
 std::string print(Length v, UnitSystem system) {
   if (system == UnitSystem::metric) return decimal::fixed(decimal::roundedQuotient(v.um, 1000), 0) + " mm";
-  return decimal::fixed(decimal::roundedQuotient(v.um, 254), 2) + " in";
+  return inInches(v, kPadFraction);
 }
+
+std::string printTape(Length v, UnitSystem system) { return system == UnitSystem::metric ? print(v, system) : inInches(v, kTapeFraction); }
 
 std::string print(Pressure v, UnitSystem system) {
   if (system == UnitSystem::metric) return decimal::fixed(decimal::roundedQuotient(v.pa, 100), 1) + " kPa";

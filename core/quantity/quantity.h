@@ -56,15 +56,17 @@ struct Elevation {
   friend auto operator<=>(const Elevation&, const Elevation&) = default;
 };
 
-// "575mm", "22.5in": a number, optional blanks, a unit in any case. Decimal point or decimal comma, no thousands mark. No
-// exponent, no bare number. What is finer than the type's unit is rounded half away from zero.
+// "575mm", "22.5in": a number, optional blanks, a unit in any case. Decimal point or decimal comma, no thousands mark; inches also as
+// "22 5/8in" and "5/8 in", down to 128ths. No exponent, no bare number. What is finer than the type's unit is rounded half away from zero.
 [[nodiscard]] Result<Length> parseLength(std::string_view text, std::string_view place = {});
 [[nodiscard]] Result<Pressure> parsePressure(std::string_view text, std::string_view place = {}, PressureKind kind = PressureKind::gauge);
 [[nodiscard]] Result<Temperature> parseTemperature(std::string_view text, std::string_view place = {});
 [[nodiscard]] Result<Elevation> parseElevation(std::string_view text, std::string_view place = {});
 
-// For people, rounded half away from zero: "25 mm", "1.00 in"; "20.0 kPa", "2.90 psi"; "4 °C", "39 °F"; "180 m", "591 ft".
+// For people, rounded half away from zero: "25 mm", "22 5/8 in" to sixteenths, as pads are made; "20.0 kPa", "2.90 psi"; "4 °C", "39 °F";
+// "180 m", "591 ft".
 [[nodiscard]] std::string print(Length v, UnitSystem system);
+[[nodiscard]] std::string printTape(Length v, UnitSystem system);  // to eighths of an inch, as a tape is read
 [[nodiscard]] std::string print(Pressure v, UnitSystem system);
 [[nodiscard]] std::string print(Temperature v, UnitSystem system);
 [[nodiscard]] std::string print(Elevation v, UnitSystem system);

@@ -42,6 +42,8 @@ std::string_view code(AirCause c) {
       return "cold";
     case AirCause::warm:
       return "warm";
+    case AirCause::afterCold:
+      return "after-cold";
     case AirCause::altitude:
       return "altitude";
     case AirCause::both:

@@ -65,9 +65,10 @@ enum class AirKind : std::uint8_t { set, read, changed };
 [[nodiscard]] std::string_view code(AirKind k);  // "set", "read", "changed"
 [[nodiscard]] std::optional<AirKind> airKindFromCode(std::string_view);
 
-// What moved the air since the marks were last seen: the weather, the height, or a hand outside a check (refilled).
-enum class AirCause : std::uint8_t { none, cold, warm, altitude, both, refilled };
-[[nodiscard]] std::string_view code(AirCause c);  // "none", "cold", "warm", "altitude", "both", "refilled"
+// What moved the air since the marks were last seen: the weather, the height, or a hand outside a check (refilled). afterCold: as warm, and
+// what fitted then fitted for the cold, with air added in it.
+enum class AirCause : std::uint8_t { none, cold, warm, afterCold, altitude, both, refilled };
+[[nodiscard]] std::string_view code(AirCause c);  // "none", "cold", "warm", "after-cold", "altitude", "both", "refilled"
 
 struct AirEvent {
   gear::Port port = gear::Port::crown;

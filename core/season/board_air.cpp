@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The board's reasons of air: weather and height, leaks, what was seen off in a line; and the board judged again when the weather changes.
+// The board's reasons of air: weather and height, leaks, what was seen off in a line.
 #include <algorithm>
 
 #include "core/season/board_reasons.h"
@@ -7,26 +7,6 @@
 namespace snugline::season {
 
 namespace {
-
-void fill(DueReason& reason, const AirFinding& found) {
-  reason.port = found.port;
-  reason.change = found.change;
-  reason.air = found.air;
-  reason.belowZero = found.isBelowZero;
-  reason.cause = found.cause;
-  reason.count = found.count;
-}
-
-bool isOfWeather(const DueReason& reason) { return reason.kind == DueKind::airChanged && reason.cause != AirCause::refilled; }
-
-// Judged where the marks were seen once: before that everything is open anyhow.
-AirWatch watchFor(const Views& views, const Standing& standing) {
-  if (standing.unit == nullptr) return {};
-  const gear::ModelSheet* sheet = views.sheetOf(*standing.unit);
-  const MarksSeen seen = marksSeen(standing);
-  if (sheet == nullptr || sheet->air.empty() || seen.stamp == nullptr) return {};
-  return watchOf(*standing.unit, *sheet, seen);
-}
 
 // Filled by hand outside a check after the marks were last seen: they may sit otherwise now.
 const AirEvent* refilledSince(const UnitRecord& unit, const Stamp& seen) {
@@ -65,11 +45,11 @@ MarksSeen marksSeen(const Standing& standing) {
   const EndedCheck* look = standing.look;
   const LineRecord* line = standing.line;
   if (line != nullptr && (look == nullptr || isAfter(line->stamp, look->stamp))) return {line->climate, &line->stamp};
-  if (look != nullptr) return {look->climate, &look->stamp};
+  if (look != nullptr) return {look->climate, &look->stamp, look->isForCold};
   return {};
 }
 
-bool findAirReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons, AirWatch* watch) {
+bool findAirReasons(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons) {
   const auto add = [&](DueKind kind, Lane lane, Day from) -> DueReason& {
     DueReason& reason = reasons.emplace_back();
     reason.kind = kind;
@@ -78,7 +58,6 @@ bool findAirReasons(const DueContext& context, const Standing& standing, std::ve
     reason.dueBy = lane == Lane::doNotWear ? reason.dueFrom : context.practice;
     return reason;
   };
-  if (watch != nullptr) *watch = {};
   if (standing.unit == nullptr) return false;
   const LineRecord* line = standing.line;
   if (line != nullptr && (standing.look == nullptr || isAfter(line->stamp, standing.look->stamp))) {
@@ -97,8 +76,8 @@ bool findAirReasons(const DueContext& context, const Standing& standing, std::ve
   }
   const UnitRecord& unit = *standing.unit;
   const MarksSeen seen = marksSeen(standing);
+  const gear::ModelSheet* sheet = context.views->sheetOf(unit);
   if (!unit.ports.empty()) {
-    const gear::ModelSheet* sheet = context.views->sheetOf(unit);
     for (std::size_t i = 0; i < unit.ports.size() && sheet != nullptr; ++i) {
       const PortAir& port = unit.ports[i];
       if (!sheet->hasPort(static_cast<gear::Port>(i))) continue;  // read while another sheet stood
@@ -118,77 +97,20 @@ bool findAirReasons(const DueContext& context, const Standing& standing, std::ve
       reason.at = refilled->stamp.at;
     }
   }
-  if (!context.climate.isKnown() && watch == nullptr) return false;
-  const AirWatch now = watchFor(*context.views, standing);
-  if (watch != nullptr) *watch = now;
-  const AirFinding found = findAir(now, context.climate);
+  // Judged where the marks were seen once: before that everything is open anyhow.
+  if (!context.climate.isKnown() || sheet == nullptr || seen.stamp == nullptr) return false;
+  const AirFinding found = findAir(watchOf(unit, *sheet, seen), context.climate);
   if (found.count != 0) {
     DueReason& reason = add(DueKind::airChanged, Lane::beforePractice, context.today);
-    fill(reason, found);
+    reason.port = found.port;
+    reason.change = found.change;
+    reason.air = found.air;
+    reason.belowZero = found.isBelowZero;
+    reason.cause = found.cause;
+    reason.count = found.count;
     reason.at = context.weatherAt;
   }
   return found.isUnknown;
-}
-
-void Board::watch(const Views& views, std::uint32_t slot) {
-  if (m_watches.empty()) return;
-  m_watches.resize(m_rows.size());
-  m_watches[slot] = {};
-  const AthleteRecord* athlete = views.athlete(m_rows[slot].athlete);
-  if (athlete == nullptr) return;
-  DueContext context;
-  context.views = &views;
-  context.now = m_time.now;
-  m_watches[slot] = watchFor(views, standingOf(context, *athlete));
-}
-
-// Only rows that get the reason or lose it are made anew; where it stays, its amounts are put in place, which moves no row.
-void Board::weather(const Views& views, const Conditions& conditions) {
-  m_conditions = conditions;
-  m_weather = season::weatherNow(views, m_time, conditions);
-  const DueContext context = contextOf(views, m_time, conditions);
-  if (m_watches.empty() && !m_rows.empty()) {
-    m_watches.resize(m_rows.size());
-    for (const std::uint32_t slot : m_order) watch(views, slot);
-  }
-  // The first cold day: most rows are other rows then, and walking through all of them costs less than finding them one by one. Some of
-  // them, evenly chosen, say whether it is such a day; the rows come out the same either way.
-  constexpr std::size_t kAsked = 256, kMany = 3;  // a third, as measured
-  const std::size_t step = m_order.size() / kAsked + 1;
-  std::size_t asked = 0, others = 0;
-  for (std::size_t place = 0; place < m_order.size(); place += step, ++asked) {
-    const std::uint32_t slot = m_order[place];
-    const bool has = std::any_of(m_rows[slot].reasons.begin(), m_rows[slot].reasons.end(), isOfWeather);
-    if (has != (findAir(m_watches[slot], context.climate).count != 0)) ++others;
-  }
-  if (others * kMany > asked) return build(views, m_time, conditions);
-  bool isRankOpen = false;
-  for (const std::uint32_t slot : m_order) {
-    const AirFinding found = findAir(m_watches[slot], context.climate);
-    DueRow& row = m_rows[slot];
-    row.isAirUnknown = found.isUnknown;
-    const auto reason = std::find_if(row.reasons.begin(), row.reasons.end(), isOfWeather);
-    const bool has = reason != row.reasons.end();
-    if (!has && found.count == 0) continue;
-    if (has && found.count != 0) {
-      fill(*reason, found);
-      reason->at = context.weatherAt;
-      continue;
-    }
-    const AthleteRecord* athlete = views.athlete(row.athlete);
-    if (athlete == nullptr) continue;
-    --m_counts[static_cast<std::size_t>(row.lane)];
-    makeRow(context, *athlete, row);
-    ++m_counts[static_cast<std::size_t>(row.lane)];
-    const RankKey key = rankKeyOf(row);
-    isRankOpen = isRankOpen || key != m_ranks[slot];
-    m_ranks[slot] = key;
-  }
-  if (isRankOpen) rank();
-}
-
-int Board::airUnknownCount() const {
-  return static_cast<int>(std::count_if(m_order.begin(), m_order.end(), [&](std::uint32_t slot) { return m_rows[slot].isAirUnknown; }));
 }
 
 }  // namespace snugline::season

@@ -4,25 +4,35 @@
 #include <algorithm>
 
 #include "core/season/patterns.h"
-#include "core/season/tape_age.h"
+#include "core/season/tape.h"
+#include "core/season/turn.h"
 
 namespace snugline::season {
 
 namespace {
 
-constexpr int kLapsingFromDays = 14;  // ours: two weeks to send a unit out
-constexpr int kPointByDays = 7;       // as the weekly look: common practice, no source
-constexpr int kTapeByDays = 30;       // ours
+constexpr int kTapeByDays = 30;  // ours
+
+bool isAway(UnitPlace place) { return place != UnitPlace::shelf && place != UnitPlace::withAthlete; }
+
+// What became of the last helmet of somebody who has none.
+std::string whyGone(const Views& views, const AthleteRecord& athlete) {
+  const UnitRecord* unit = views.unit(athlete.had->unit);
+  if (unit == nullptr) return {};
+  if (!unit->holds.empty()) return "held";
+  if (isAway(unit->place)) return std::string(code(unit->place));
+  if (!unit->athletes.empty()) return "given";
+  const EndedCheck* last = athlete.checks.empty() ? nullptr : &athlete.checks.back();
+  const bool isUnfit = last != nullptr && last->unit == unit->id && last->verdict == fit::Verdict::doNotWear;
+  return isUnfit ? athlete.had->reason : std::string(code(unit->place));
+}
 
 class Collector {
  public:
   Collector(const DueContext& context, const Standing& standing, std::vector<DueReason>& reasons)
-      : m_context(context), m_standing(standing), m_reasons(reasons) {
-    m_reasons.clear();
-  }
+      : m_context(context), m_standing(standing), m_reasons(reasons) {}
 
   void unwell();
-  void units();
   void pairing();
   void words();
   void changes();
@@ -51,13 +61,9 @@ class Collector {
     reason.who = stamp.who;
     reason.at = stamp.at;
   }
-  void heldOrAway(const UnitRecord& unit);
-  void faults(const UnitRecord& unit);
-  void label(const UnitRecord& unit);
   void lastCheck();
   void look();
   [[nodiscard]] bool isWorn(const std::string& unit) const;
-  [[nodiscard]] bool arePointsSeenSince(const SaidRecord& said) const;
 
   const DueContext& m_context;
   const Standing& m_standing;
@@ -69,99 +75,14 @@ bool Collector::isWorn(const std::string& unit) const {
   return unit.empty() || std::find(units.begin(), units.end(), unit) != units.end();
 }
 
-bool Collector::arePointsSeenSince(const SaidRecord& said) const {
-  const UnitRecord* unit = said.unit.empty() ? m_standing.unit : m_context.views->unit(said.unit);
-  if (unit == nullptr || unit->place == UnitPlace::retired || unit->place == UnitPlace::lost) return true;
-  const Stamp saidAt{said.at, {}, said.fact};
-  return std::all_of(unit->points.begin(), unit->points.end(), [&](const auto& point) {
-    return point && point->finding.state != gear::PointState::unseen && isSeen(m_context, point->stamp.at) && isAfter(point->stamp, saidAt);
-  });
-}
-
-// Not acknowledged: on top. Acknowledged: stays until it is closed and the unit has been looked over since.
+// Said: on top. Acknowledged: stays there until it is closed. What the helmet worn then needs after that, its standing says.
 void Collector::unwell() {
   for (const SaidRecord& said : m_standing.athlete->said) {
-    if (!said.isUnwell) continue;
-    const bool isClosed = said.isAnswered;
-    if (isClosed && arePointsSeenSince(said)) continue;
-    const Day day = dayOf(said.at);
-    DueReason& reason =
-        said.isAcknowledged || isClosed ? addBeforePractice(DueKind::seeAthleteNow, day) : addAtOnce(DueKind::seeAthleteNow, day);
-    reason.at = said.at;
+    if (!said.isUnwell || said.isAnswered) continue;
+    const DueKind kind = said.isAcknowledged ? DueKind::withTrainer : DueKind::seeAthleteNow;
+    if (std::any_of(m_reasons.begin(), m_reasons.end(), [&](const DueReason& r) { return r.kind == kind; })) continue;
+    addAtOnce(kind, dayOf(said.at)).at = said.at;
   }
-}
-
-void Collector::heldOrAway(const UnitRecord& unit) {
-  for (const HoldRecord& hold : unit.holds) {
-    DueReason& reason = addAtOnce(DueKind::held, dayOf(hold.stamp.at));
-    reason.point = gear::pointFromCode(hold.reason);
-    reason.text = hold.what.empty() ? hold.reason : hold.what;
-    sign(reason, hold.stamp);
-  }
-  std::string_view away;
-  switch (unit.place) {
-    case UnitPlace::shelf:
-    case UnitPlace::withAthlete:
-      return;
-    case UnitPlace::repair:
-      away = "repair";
-      break;
-    case UnitPlace::sentOut:
-      away = "sent-out";
-      break;
-    case UnitPlace::retired:
-      away = "retired";
-      break;
-    case UnitPlace::lost:
-      away = "lost";
-      break;
-  }
-  addAtOnce(DueKind::unitAway, m_context.today).text = away;
-}
-
-void Collector::faults(const UnitRecord& unit) {
-  for (gear::Point point : gear::kPoints) {
-    if (unit.points.glance(point).state != gear::PointState::fault) continue;
-    const auto& seen = unit.points[static_cast<std::size_t>(point)];
-    DueReason& reason = addAtOnce(DueKind::unitFault, dayOf(seen->stamp.at));
-    reason.point = point;
-    reason.text = seen->finding.what;
-    sign(reason, seen->stamp);
-  }
-}
-
-// A label year is a span; it is judged by the earliest end (NOCSAE, Recertification page; ND004).
-void Collector::label(const UnitRecord& unit) {
-  const Day today = m_context.today;
-  if (unit.isLabelMissing) {
-    addAtOnce(DueKind::labelMissing, today);
-    return;
-  }
-  if (unit.isLabelDisputed) addAtOnce(DueKind::labelDisputed, unit.labels.empty() ? today : dayOf(unit.labels.back().stamp.at));
-  const auto span = lastGoodDay(*m_context.views, unit);
-  if (!span) {
-    addAtOnce(DueKind::labelUnknown, dayOf(unit.received.at));
-    return;
-  }
-  const Day lastGood = span->first;
-  const Day lapse = lastGood.plus(1);
-  if (today >= lapse) {
-    addAtOnce(DueKind::labelLapsed, lapse).day = lastGood;
-    return;
-  }
-  const bool isBeforeSeasonEnd = !m_context.seasonEnd || lapse <= *m_context.seasonEnd;
-  const Day from = lapse.plus(-kLapsingFromDays);
-  if (isBeforeSeasonEnd && today >= from) add(DueKind::labelLapsing, Lane::weekly, from, lastGood).day = lastGood;
-}
-
-void Collector::units() {
-  const auto judge = [this](const UnitRecord& unit) {
-    heldOrAway(unit);
-    faults(unit);
-    label(unit);
-  };
-  if (m_standing.unit != nullptr) judge(*m_standing.unit);
-  for (const UnitRecord* unit : m_standing.others) judge(*unit);
 }
 
 void Collector::pairing() {
@@ -172,22 +93,18 @@ void Collector::pairing() {
     addAtOnce(DueKind::stillOut, m_context.between->closed).text = m_context.between->season;
   }
   if (athlete.units.empty()) {
-    addAtOnce(DueKind::noUnit, dayOf(athlete.added.at));
+    const SeasonRecord* turned = lastClosed(*m_context.views);
+    const bool hadOne = athlete.had && (turned == nullptr || isAfter(athlete.had->stamp, turned->stamp));
+    if (!hadOne) {
+      add(DueKind::noUnit, Lane::noHelmet, std::min(dayOf(athlete.added.at), m_context.today), m_context.practice);
+      return;
+    }
+    DueReason& reason = addAtOnce(DueKind::noUnit, dayOf(athlete.had->stamp.at));
+    reason.text = whyGone(*m_context.views, athlete);
+    sign(reason, athlete.had->stamp);
     return;
   }
   if (athlete.units.size() > 1) addAtOnce(DueKind::twoUnits, since).count = static_cast<int>(athlete.units.size());
-  const auto askOthers = [&](const UnitRecord& unit) {
-    if (unit.athletes.size() < 2) return;
-    DueReason& reason = addAtOnce(DueKind::twoAthletes, since);
-    for (const std::string& other : unit.athletes) {
-      const AthleteRecord* record = other == athlete.id ? nullptr : m_context.views->athlete(other);
-      if (record == nullptr) continue;
-      if (!reason.text.empty()) reason.text += ", ";
-      reason.text += record->jersey;
-    }
-  };
-  if (m_standing.unit != nullptr) askOthers(*m_standing.unit);
-  for (const UnitRecord* unit : m_standing.others) askOthers(*unit);
 }
 
 void Collector::words() {
@@ -244,13 +161,8 @@ void Collector::lastCheck() {
   };
   switch (last->verdict) {
     case fit::Verdict::fits:
+    case fit::Verdict::doNotWear:  // as the standing of the helmet says
       break;
-    case fit::Verdict::doNotWear: {
-      DueReason& reason = addAtOnce(DueKind::verdictDoNotWear, day);
-      if (!last->reasons.empty()) reason.text = last->reasons.front();
-      sign(reason, last->stamp);
-      break;
-    }
     case fit::Verdict::adjust: {
       const bool isOnlyHair =
           last->isHairDry && std::all_of(last->reasons.begin(), last->reasons.end(), [](const auto& r) { return r == "dry-hair"; });
@@ -314,29 +226,28 @@ void Collector::fit() {
   look();
 }
 
-// Seen at intake and weekly. A unit that was never put in service for want of one of the four must not be worn.
+// Seen at intake and weekly. What a helmet needs before it may be worn at all, its standing says.
 void Collector::points() {
   const UnitRecord* unit = m_standing.unit;
   if (unit == nullptr) return;
+  const EndedCheck* look = m_standing.look;
   for (gear::Point point : gear::kPoints) {
-    const auto& seen = unit->points.glance(point);
+    const auto& seen = unit->points[static_cast<std::size_t>(point)];
+    const gear::PointState state = seen ? seen->finding.state : gear::PointState::unseen;
+    if (state == gear::PointState::fault) continue;
     Day since = dayOf(unit->received.at);
-    if (seen.state == gear::PointState::fault) continue;
-    if (seen.state == gear::PointState::sound && isSeen(m_context, seen.at())) {
-      const EndedCheck* look = m_standing.look;
+    if (state == gear::PointState::sound) {
       // A check left open calls for all of it again and says so itself.
       if (look == nullptr || look->verdict != fit::Verdict::fits) continue;
-      const Day lookDay = dayOf(look->stamp.at);
-      const auto isWrittenAfter = [&] { return isAfter(unit->points[static_cast<std::size_t>(point)]->stamp, Stamp{{}, {}, look->check}); };
-      if (dayOf(seen.at()) >= lookDay || isWrittenAfter()) continue;
-      since = lookDay;
+      since = dayOf(look->stamp.at);
+      if (dayOf(seen->stamp.at) >= since || isAfter(seen->stamp, Stamp{{}, {}, look->check})) continue;
+    } else if (!unit->isInService && gear::isNeededForService(point)) {
+      continue;
     }
-    const bool isBarred = !unit->isInService && gear::isNeededForService(point);
-    DueReason& reason = isBarred ? addAtOnce(DueKind::pointUnseen, since)
-                                 : add(DueKind::pointUnseen, Lane::weekly, std::min(since, m_context.today),
-                                       std::min(since, m_context.today).plus(kPointByDays));
+    since = std::min(since, m_context.today);
+    DueReason& reason = add(DueKind::pointUnseen, Lane::weekly, since, since.plus(kPointByDays));
     reason.point = point;
-    reason.isLate = !isBarred && m_context.today > reason.dueBy;
+    reason.isLate = m_context.today > reason.dueBy;
   }
 }
 
@@ -344,7 +255,9 @@ void Collector::tape() {
   const AthleteRecord& athlete = *m_standing.athlete;
   const TapeRecord* last = nullptr;
   for (const TapeRecord& tape : athlete.tapes) {
-    if (isSeen(m_context, tape.stamp.at) && (last == nullptr || dayOf(tape.stamp.at) >= dayOf(last->stamp.at))) last = &tape;
+    if (!tape.readings.empty() && isSeen(m_context, tape.stamp) && (last == nullptr || dayOf(tape.stamp.at) >= dayOf(last->stamp.at))) {
+      last = &tape;
+    }
   }
   const Day today = m_context.today;
   if (last == nullptr) {
@@ -368,7 +281,7 @@ void findReasons(const DueContext& context, const Standing& standing, std::vecto
   Collector collect(context, standing, reasons);
   collect.unwell();
   collect.pairing();
-  collect.units();
+  findUnitReasons(context, standing, reasons);
   collect.words();
   if (context.between != nullptr) return;  // the next first fit sees to the rest
   collect.changes();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
+#include <tuple>
 
 #include "core/season/board_reasons.h"
 #include "core/season/turn.h"
@@ -25,14 +26,11 @@ bool isFit(const EndedCheck& check) {
   return false;
 }
 
-bool isRankedOnTop(const DueRow& row) {
-  return std::any_of(row.reasons.begin(), row.reasons.end(),
-                     [](const DueReason& r) { return r.kind == DueKind::seeAthleteNow && r.lane == Lane::doNotWear; });
-}
-
 // What a person would do first; the worst reason decides.
 RowAction actionFor(DueKind kind, const Standing& standing) {
   switch (kind) {
+    case DueKind::withTrainer:
+      return RowAction::close;
     case DueKind::seeAthleteNow:
     case DueKind::twoAthletes:
     case DueKind::twoUnits:
@@ -40,14 +38,18 @@ RowAction actionFor(DueKind kind, const Standing& standing) {
     case DueKind::tapeStale:
     case DueKind::neverTaped:
     case DueKind::stillOut:
+    case DueKind::keptUnit:
       return RowAction::athlete;
     case DueKind::noUnit:
     case DueKind::held:
     case DueKind::unitFault:
     case DueKind::labelLapsed:
     case DueKind::labelMissing:
+    case DueKind::labelUnreadable:
     case DueKind::labelUnknown:
     case DueKind::unitAway:
+    case DueKind::noSheet:
+    case DueKind::notInService:
     case DueKind::verdictDoNotWear:
       return RowAction::chooseHelmet;
     case DueKind::neverFitted:
@@ -59,6 +61,7 @@ RowAction actionFor(DueKind kind, const Standing& standing) {
     case DueKind::hairChanged:
     case DueKind::dryHair:
       return RowAction::refit;
+    case DueKind::pointsAfterHit:
     case DueKind::brokeSaid:
     case DueKind::wordOpen:
     case DueKind::partChanged:
@@ -77,6 +80,7 @@ RowAction actionFor(DueKind kind, const Standing& standing) {
 RowAction actionOf(const DueRow& row, const Standing& standing) {
   if (row.reasons.empty()) return RowAction::none;
   const RowAction worst = actionFor(row.reasons.front().kind, standing);
+  if (worst == RowAction::close) return worst;
   // Between two seasons: there is nothing on the head to look at.
   if (standing.unit == nullptr && worst != RowAction::chooseHelmet) return RowAction::athlete;
   if (worst == RowAction::chooseHelmet || worst == RowAction::athlete || standing.unit == nullptr) return worst;
@@ -108,22 +112,77 @@ void drawStrip(DueRow& row, const DueContext& context, const Standing& standing)
     row.wordFeels[static_cast<std::size_t>(*said.where)] = said.isBroken ? fit::Feels::broke : said.feels;
   }
   if (standing.unit == nullptr) return;
-  for (std::size_t i = 0; i < gear::kPointCount; ++i) {
-    const auto& seen = standing.unit->points.glance(gear::kPoints[i]);
-    const bool counts = seen.state == gear::PointState::fault || isSeen(context, seen.at());
-    row.points[i] = counts ? seen.state : gear::PointState::unseen;
-  }
+  row.points = context.standings->of(*standing.unit).points;
 }
 
 }  // namespace
 
+Grade gradeOf(const DueReason& reason) {
+  switch (reason.kind) {
+    case DueKind::seeAthleteNow:
+      return Grade::seeNow;
+    case DueKind::withTrainer:
+      return Grade::withTrainer;
+    case DueKind::keptUnit:
+      return reason.isWithAthlete ? Grade::stillWorn : Grade::rest;
+    case DueKind::held:
+      return reason.isWithAthlete ? Grade::stillWorn : Grade::fault;
+    case DueKind::brokeSaid:
+      return Grade::broke;
+    case DueKind::wordOpen:
+      return reason.feels == fit::Feels::broke ? Grade::broke : Grade::report;
+    case DueKind::hairChanged:
+      return Grade::report;
+    case DueKind::unitFault:
+    case DueKind::labelLapsed:
+    case DueKind::labelMissing:
+    case DueKind::labelUnreadable:
+    case DueKind::labelDisputed:
+    case DueKind::verdictDoNotWear:
+    case DueKind::twoAthletes:
+    case DueKind::twoUnits:
+    case DueKind::unitAway:
+    case DueKind::pointsAfterHit:
+      return Grade::fault;
+    case DueKind::lineOff:
+      return reason.finding == fit::Finding::fault ? Grade::fault : Grade::rest;
+    case DueKind::airLeaking:
+      return Grade::leak;
+    case DueKind::airChanged:
+      return reason.cause == AirCause::refilled ? Grade::rest : Grade::weather;
+    case DueKind::noUnit:
+    case DueKind::labelUnknown:
+    case DueKind::noSheet:
+    case DueKind::notInService:
+    case DueKind::neverFitted:
+    case DueKind::checkOpen:
+    case DueKind::adjustOpen:
+    case DueKind::partChanged:
+    case DueKind::dryHair:
+    case DueKind::breakIn:
+    case DueKind::weeklyLook:
+    case DueKind::pointUnseen:
+    case DueKind::labelLapsing:
+    case DueKind::tapeStale:
+    case DueKind::neverTaped:
+    case DueKind::stillOut:
+      return reason.isLate ? Grade::late : Grade::rest;
+  }
+  return Grade::rest;
+}
+
 DueContext contextOf(const Views& views, BoardTime time, const Conditions& conditions) {
   DueContext context;
   context.views = &views;
-  context.now = time.now;
   context.today = dayOf(time.now);
   context.practice = nextPractice(views, time.now);
   const WeatherNow weather = weatherNow(views, time, conditions);
+  context.standings.emplace(views, context.today);
+  for (const auto& [id, unit] : views.units) {
+    if (!unit.keptBy.empty()) context.kept[unit.keptBy].push_back(&unit);
+  }
+  for (auto& [id, units] : context.kept)
+    std::sort(units.begin(), units.end(), [](const UnitRecord* a, const UnitRecord* b) { return a->id < b->id; });
   context.climate = climateOf(weather.conditions);
   context.weatherAt = weather.notedAt;
   if (views.team) {
@@ -146,12 +205,10 @@ Day nextPractice(const Views& views, Instant now) {
   return today;  // no day of the week is set
 }
 
-Standing standingOf(const DueContext& context, const AthleteRecord& athlete, const UnitRecord* worn) {
+Standing standingOf(const DueContext& context, const AthleteRecord& athlete) {
   Standing standing;
   standing.athlete = &athlete;
-  standing.unit = worn;
   for (const std::string& id : athlete.units) {
-    if (worn != nullptr) break;
     const UnitRecord* unit = context.views->unit(id);
     if (unit == nullptr) continue;
     if (standing.unit != nullptr) standing.others.push_back(standing.unit);
@@ -170,12 +227,9 @@ Standing standingOf(const DueContext& context, const AthleteRecord& athlete, con
   // Newest first; nothing before the last fit matters.
   for (auto it = athlete.checks.rbegin(); it != athlete.checks.rend() && standing.fit == nullptr; ++it) {
     const EndedCheck& check = *it;
-    // Once the newest are known only a fit matters; asking a look for its unit would read a line of memory for nothing.
-    const bool isFitOnly = standing.last != nullptr && standing.look != nullptr;
-    if (isFitOnly && check.kind == fit::CheckKind::look) continue;
     if (!isOfThisUnit(check)) continue;
     const bool isFinding = check.verdict == fit::Verdict::doNotWear || check.verdict == fit::Verdict::adjust;
-    const bool counts = isSeen(context, check.stamp.at);
+    const bool counts = isSeen(context, check.stamp);
     if (standing.last == nullptr && (counts || isFinding)) standing.last = &check;
     if (!counts) continue;
     if (standing.look == nullptr && sawTheMarks(check)) standing.look = &check;
@@ -184,12 +238,12 @@ Standing standingOf(const DueContext& context, const AthleteRecord& athlete, con
   }
   // Taken over without a recorded first fit: a look that fits has seen all nine marks.
   for (auto it = athlete.checks.rbegin(); it != athlete.checks.rend() && standing.fit == nullptr; ++it) {
-    if (isFit(*it) && isSeen(context, it->stamp.at) && isOfThisUnit(*it)) standing.fit = &*it;
+    if (isFit(*it) && isSeen(context, it->stamp) && isOfThisUnit(*it)) standing.fit = &*it;
   }
   for (auto it = athlete.lines.rbegin(); it != athlete.lines.rend() && standing.line == nullptr; ++it) {
     const bool isSince =
         (!athlete.paired || isAfter(it->stamp, *athlete.paired)) && (turned == nullptr || isAfter(it->stamp, turned->stamp));
-    if (it->unit == standing.unit->id && isSince && isSeen(context, it->stamp.at)) standing.line = &*it;
+    if (it->unit == standing.unit->id && isSince && isSeen(context, it->stamp)) standing.line = &*it;
   }
   if (standing.fit != nullptr && standing.look != nullptr && dayOf(standing.look->stamp.at) > dayOf(standing.fit->stamp.at)) {
     standing.lookAfterFit = standing.look;
@@ -209,35 +263,24 @@ std::optional<NextLook> nextLook(const DueContext& context, const Standing& stan
   return NextLook{DueKind::weeklyLook, seen.plus(fit::kWeeklyFromDays), seen.plus(fit::kWeeklyByDays)};
 }
 
-void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& row, const UnitRecord* worn, AirWatch* watch) {
-  const Standing standing = standingOf(context, athlete, worn);
+DueRow makeRow(const DueContext& context, const AthleteRecord& athlete) {
+  const Standing standing = standingOf(context, athlete);
+  DueRow row;
   row.athlete = athlete.id;
   row.jersey = athlete.jersey;
   row.family = athlete.family;
   row.given = athlete.given;
-  row.unit.clear();
-  row.serial.clear();
-  row.check.clear();
   if (standing.unit != nullptr) {
     row.unit = standing.unit->id;
     row.serial = standing.unit->serial;
   }
   if (standing.open != nullptr) row.check = standing.open->id;
-  row.lane = Lane::nothingDue;
-  row.strip = {};
-  row.words = {};
-  row.wordFeels = {};
-  row.points = {};
   findReasons(context, standing, row.reasons);
-  row.isAirUnknown = context.between == nullptr && findAirReasons(context, standing, row.reasons, watch);
-  if (context.between != nullptr && watch != nullptr) *watch = {};
+  row.isAirUnknown = context.between == nullptr && findAirReasons(context, standing, row.reasons);
+  for (DueReason& reason : row.reasons) reason.grade = gradeOf(reason);
   if (row.reasons.size() > 1) {
     std::stable_sort(row.reasons.begin(), row.reasons.end(), [](const DueReason& a, const DueReason& b) {
-      if (a.lane != b.lane) return a.lane < b.lane;
-      const bool aOnTop = a.kind == DueKind::seeAthleteNow, bOnTop = b.kind == DueKind::seeAthleteNow;
-      if (aOnTop != bOnTop) return aOnTop;
-      if (a.dueBy != b.dueBy) return a.dueBy < b.dueBy;
-      return a.kind < b.kind;
+      return std::tie(a.lane, a.grade, a.dueBy, a.kind) < std::tie(b.lane, b.grade, b.dueBy, b.kind);
     });
   }
   if (row.reasons.empty()) {
@@ -246,6 +289,7 @@ void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& ro
     row.dueBy = next ? next->by : context.today;
   } else {
     row.lane = row.reasons.front().lane;
+    row.grade = row.reasons.front().grade;
     row.dueFrom = row.reasons.front().dueFrom;
     row.dueBy = row.reasons.front().dueBy;
     for (const DueReason& reason : row.reasons) {
@@ -254,18 +298,13 @@ void makeRow(const DueContext& context, const AthleteRecord& athlete, DueRow& ro
       row.dueBy = std::min(row.dueBy, reason.dueBy);
     }
   }
-  const auto isOut = [](const UnitRecord& unit) { return !unit.holds.empty() && !unit.isInHand; };
-  row.isWithAthlete = (standing.unit != nullptr && isOut(*standing.unit)) ||
-                      std::any_of(standing.others.begin(), standing.others.end(), [&](const UnitRecord* unit) { return isOut(*unit); });
-  row.isOnTop = isRankedOnTop(row);
   row.action = actionOf(row, standing);
   drawStrip(row, context, standing);
+  return row;
 }
 
 DueRow rowOf(const Views& views, const AthleteRecord& athlete, BoardTime time, const Conditions& conditions) {
-  DueRow row;
-  makeRow(contextOf(views, time, conditions), athlete, row);
-  return row;
+  return makeRow(contextOf(views, time, conditions), athlete);
 }
 
 }  // namespace snugline::season

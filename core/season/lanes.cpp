@@ -3,8 +3,6 @@
 
 #include <algorithm>
 
-#include "core/season/board.h"
-
 namespace snugline::season {
 
 namespace {
@@ -12,11 +10,10 @@ constexpr int kWeek = 7;
 }
 
 LaneCount lanesAt(const Views& views, Instant at) {
-  Board board;
-  board.build(views, {at}, {});
+  const Board board = boardOf(views, {at}, {});
   LaneCount count;
   count.at = at;
-  for (const DueRow& row : board.rows()) {
+  for (const DueRow& row : board.rows) {
     if (row.unit.empty()) {
       ++count.bare;
     } else {

@@ -6,14 +6,14 @@
 #include <array>
 #include <vector>
 
-#include "core/season/record.h"
+#include "core/season/board.h"
 
 namespace snugline::season {
 
 struct LaneCount {
   Instant at;
-  std::array<int, 4> helmets{};  // by Lane: helmets with an athlete of the roster, in the lane of that athlete's row
-  int bare = 0;                  // athletes of the roster without a helmet
+  std::array<int, kLaneCount> helmets{};  // by Lane: helmets with an athlete of the roster, in the lane of that athlete's row
+  int bare = 0;                           // athletes of the roster without a helmet
   friend bool operator==(const LaneCount&, const LaneCount&) = default;
 };
 // The board at that time, under the weather that these views noted last.

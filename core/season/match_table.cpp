@@ -6,7 +6,7 @@
 #include <cmath>
 #include <string_view>
 
-#include "core/season/tape_age.h"
+#include "core/season/tape.h"
 
 namespace snugline::season {
 
@@ -38,23 +38,6 @@ int yearsSinceFirstLabel(const UnitRecord& unit, Day today) {
   return first && *first < today ? fullYears(*first, today) : 0;
 }
 
-UnitBar placeBar(UnitPlace place) {
-  switch (place) {
-    case UnitPlace::shelf:
-    case UnitPlace::withAthlete:
-      return UnitBar::none;
-    case UnitPlace::repair:
-      return UnitBar::repair;
-    case UnitPlace::sentOut:
-      return UnitBar::sentOut;
-    case UnitPlace::retired:
-      return UnitBar::retired;
-    case UnitPlace::lost:
-      return UnitBar::lost;
-  }
-  return UnitBar::none;
-}
-
 template <typename Records>
 auto inOrder(const Records& records) {
   std::vector<const typename Records::mapped_type*> found;
@@ -82,23 +65,11 @@ std::string lastHelmetOf(const AthleteRecord& athlete) {
 }
 
 TapeState tapeState(const AthleteRecord& athlete, Day today) {
-  if (athlete.tapes.empty() || athlete.tapes.back().readings.empty()) return TapeState::missing;
+  const TapeRecord* tape = lastTape(athlete);
+  if (tape == nullptr) return TapeState::missing;
+  if (isReadingWanted(*tape)) return TapeState::open;
   const auto stale = tapeStaleFrom(athlete, today);
   return stale && *stale <= today ? TapeState::stale : TapeState::fresh;
-}
-
-UnitBar barOf(const Views& views, const UnitRecord& unit, Day through) {
-  if (const UnitBar bar = placeBar(unit.place); bar != UnitBar::none) return bar;
-  if (!unit.holds.empty()) return UnitBar::held;
-  if (!unit.isInService) return UnitBar::notInService;
-  if (views.sheetOf(unit) == nullptr) return UnitBar::noSheet;
-  for (const auto& point : unit.points)
-    if (point && point->finding.state == gear::PointState::fault) return UnitBar::faultOpen;
-  if (unit.isLabelMissing) return UnitBar::labelMissing;
-  if (unit.isLabelDisputed) return UnitBar::labelDisputed;
-  const auto good = lastGoodDay(views, unit);
-  if (!good) return UnitBar::labelUnknown;
-  return good->first < through ? UnitBar::lapses : UnitBar::none;
 }
 
 Result<MatchTable> MatchTable::make(const Views& views, const MatchWishes& wishes, Day today) {
@@ -128,15 +99,15 @@ void MatchTable::addHelmets(const Views& views, Day today) {
     firstKind[hash] = static_cast<int>(m_kinds.size());
     for (std::size_t i = 0; i < sheet->sizes.size(); ++i) m_kinds.push_back({hash, sheet->sizes[i].name, static_cast<int>(i)});
   }
+  const Standings standings(views, m_through);
   for (const UnitRecord* unit : units) {
-    MatchHelmet helmet{unit, barOf(views, *unit, m_through), -1, 0, 0, {}};
+    const UnitStanding standing = standings.of(*unit);
+    MatchHelmet helmet{unit, standing.mainBar(), -1, standing.uncheckedPoints(), 0, {}};
     if (const auto first = firstKind.find(views.standingSheet(unit->sheet)); first != firstKind.end()) {
       const auto& sizes = views.sheet(first->first)->sizes;
       for (std::size_t i = 0; i < sizes.size(); ++i)
         if (sizes[i].name == unit->size) helmet.kind = first->second + static_cast<int>(i);
     }
-    if (helmet.bar == UnitBar::none && helmet.kind < 0) helmet.bar = UnitBar::noSheet;  // a size that its sheet does not know
-    for (const auto& point : unit->points) helmet.unseenPoints += !point || point->finding.state == gear::PointState::unseen ? 1 : 0;
     helmet.years = yearsSinceFirstLabel(*unit, today);
     m_helmetAt.emplace(unit->id, static_cast<int>(m_helmets.size()));
     m_helmets.push_back(std::move(helmet));
@@ -150,7 +121,7 @@ void MatchTable::addHeads(const Views& views, const MatchWishes& wishes, Day tod
     head.athlete = athlete;
     head.tape = tapeState(*athlete, today);
     m_allOdds.emplace_back();
-    if (head.tape != TapeState::missing) addOdds(head, wishes.tem);
+    if (isSizeKnown(head.tape)) addOdds(head, wishes.tem);
     m_headAt.emplace(athlete->id, static_cast<int>(m_heads.size()));
     m_heads.push_back(std::move(head));
   }
@@ -160,7 +131,7 @@ void MatchTable::addOdds(MatchHead& head, Length tem) {
   double likeliest = 0;
   int kind = 0;
   for (const auto& [hash, sheet] : m_sheets) {
-    const auto answer = fit::sizeOf(*sheet, head.athlete->tapes.back().readings, tem);
+    const auto answer = fit::sizeOf(*sheet, lastTape(*head.athlete)->readings, tem);
     for (std::size_t i = 0; i < sheet->sizes.size(); ++i, ++kind) {
       const double odds = answer ? answer->odds[i].odds : 0;
       m_allOdds.back().emplace_back(kind, odds);
@@ -182,7 +153,7 @@ void MatchTable::addLast() {
     const EndedCheck* last = head.athlete->checks.empty() ? nullptr : &head.athlete->checks.back();
     // A helmet that did not fit is not offered to the same head again until a new tape says that the head is another.
     if (last != nullptr && last->verdict == fit::Verdict::doNotWear &&
-        (head.athlete->tapes.empty() || !isAfter(head.athlete->tapes.back().stamp, last->stamp))) {
+        (lastTape(*head.athlete) == nullptr || !isAfter(lastTape(*head.athlete)->stamp, last->stamp))) {
       const int failed = at(m_helmetAt, last->unit);
       if (failed >= 0) {
         head.failedKind = m_helmets[static_cast<std::size_t>(failed)].kind;
@@ -192,7 +163,7 @@ void MatchTable::addLast() {
     if (helmet < 0) continue;
     m_helmets[static_cast<std::size_t>(helmet)].lastOf.push_back(static_cast<int>(i));
     const MatchHelmet& its = m_helmets[static_cast<std::size_t>(helmet)];
-    const bool isToHand = its.bar == UnitBar::none && oddsOf(static_cast<int>(i), its.kind).value_or(1) >= kTryOnOdds;
+    const bool isToHand = !its.bar && oddsOf(static_cast<int>(i), its.kind).value_or(1) >= kTryOnOdds;
     if (isToHand && !isSetAside(static_cast<int>(i), helmet)) head.last = helmet;
   }
 }

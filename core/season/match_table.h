@@ -27,7 +27,7 @@ struct MatchKind {
 };
 struct MatchHelmet {
   const UnitRecord* unit = nullptr;
-  UnitBar bar = UnitBar::none;
+  std::optional<Bar> bar{};
   int kind = -1;
   int unseenPoints = 0, years = 0;
   std::vector<int> lastOf;  // heads

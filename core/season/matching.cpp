@@ -36,7 +36,7 @@ Result<Fixed> fix(const MatchTable& table, const MatchWishes& wishes) {
       return fail(ErrorCode::inconsistent, athlete, "pinned to two helmets");
     if (const auto it = fixed.headOf.find(helmet); it != fixed.headOf.end() && it->second != head)
       return fail(ErrorCode::inconsistent, unit, "pinned to two athletes");
-    if (const UnitBar bar = table.helmets()[at(helmet)].bar; bar != UnitBar::none) {
+    if (const auto bar = table.helmets()[at(helmet)].bar) {
       fixed.refused.push_back({athlete, unit, bar});
       continue;
     }
@@ -64,7 +64,7 @@ AssignmentProblem problemOf(const MatchTable& table, const Fixed& fixed) {
   std::set<int> alone;
   for (const auto& [helmet, head] : table.setAside()) alone.insert(helmet);
   std::vector<std::vector<int>> aloneOfKind(table.kinds().size());
-  const auto isOpen = [&](int helmet) { return table.helmets()[at(helmet)].bar == UnitBar::none && !fixed.headOf.contains(helmet); };
+  const auto isOpen = [&](int helmet) { return table.helmets()[at(helmet)].bar == std::nullopt && !fixed.headOf.contains(helmet); };
   for (std::size_t i = 0; i < table.helmets().size(); ++i) {
     const MatchHelmet& helmet = table.helmets()[i];
     const bool isAlone = alone.contains(static_cast<int>(i));
@@ -101,13 +101,13 @@ AssignmentProblem problemOf(const MatchTable& table, const Fixed& fixed) {
 UnmatchedHead unmatched(const MatchTable& table, int head) {
   const MatchHead& h = table.heads()[at(head)];
   UnmatchedHead answer{h.athlete->id, NoHelmet::neverTaped, h.likelySheet, h.likelySize, h.tape};
-  if (h.tape == TapeState::missing) return answer;
+  if (!isSizeKnown(h.tape)) return answer;
   answer.why = NoHelmet::offChart;
   if (!h.isOnAChart) return answer;
   bool isThere = false, isOpen = false;
   for (std::size_t i = 0; i < table.helmets().size(); ++i) {
     const MatchHelmet& helmet = table.helmets()[i];
-    if (helmet.bar != UnitBar::none || table.oddsOf(head, helmet.kind).value_or(0) < kTryOnOdds) continue;
+    if (helmet.bar || table.oddsOf(head, helmet.kind).value_or(0) < kTryOnOdds) continue;
     isThere = true;
     isOpen = isOpen || !table.isSetAside(head, static_cast<int>(i));
   }
@@ -155,10 +155,10 @@ MatchAnswer answerOf(const MatchTable& table, const Fixed& fixed, const std::vec
   }
   for (std::size_t i = 0; i < isGiven.size(); ++i) {
     const MatchHelmet& helmet = table.helmets()[i];
-    if (helmet.bar == UnitBar::none && !isGiven[i]) {
+    if (!helmet.bar && !isGiven[i]) {
       answer.spares.push_back(helmet.unit->id);
       ++spareBy[at(helmet.kind)];
-    } else if (helmet.bar != UnitBar::none && helmet.bar != UnitBar::retired && helmet.bar != UnitBar::lost) {
+    } else if (helmet.bar && helmet.bar != Bar::retired && helmet.bar != Bar::lost) {
       answer.barred.push_back({helmet.unit->id, helmet.bar});
     }
   }
@@ -195,40 +195,10 @@ std::string_view code(TapeState s) {
       return "fresh";
     case TapeState::stale:
       return "stale";
+    case TapeState::open:
+      return "open";
     case TapeState::missing:
       return "missing";
-  }
-  return {};
-}
-
-std::string_view code(UnitBar b) {
-  switch (b) {
-    case UnitBar::none:
-      return "none";
-    case UnitBar::notInService:
-      return "not-in-service";
-    case UnitBar::held:
-      return "held";
-    case UnitBar::repair:
-      return "repair";
-    case UnitBar::sentOut:
-      return "sent-out";
-    case UnitBar::retired:
-      return "retired";
-    case UnitBar::lost:
-      return "lost";
-    case UnitBar::faultOpen:
-      return "fault-open";
-    case UnitBar::labelMissing:
-      return "label-missing";
-    case UnitBar::labelUnknown:
-      return "label-unknown";
-    case UnitBar::labelDisputed:
-      return "label-disputed";
-    case UnitBar::lapses:
-      return "lapses";
-    case UnitBar::noSheet:
-      return "no-sheet";
   }
   return {};
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: heads to helmets for a whole roster: first as many heads as can be, then the least cost. A pair is feasible when the helmet is
-// in service, not held and not away, certified through the day asked (by the earliest end of its label's span), and its size odds for this
+// Purpose: heads to helmets for a whole roster: first as many heads as can be, then the least cost. A pair is feasible when
+// nothing keeps the helmet off every head on the day asked (standing.h), and its size odds for this
 // head are at least kMatchOdds; from kTryOnOdds up it is a pair to try on. Cost = -log(odds) + terms from one table (kTermCosts).
 // Every pair carries its terms; whoever gets none carries why, and so does a helmet that cannot be given.
 // Pins are a person's decision: they may go against the odds or a missing tape, never against service or certification.
@@ -18,6 +18,7 @@
 
 #include "core/fit/size.h"
 #include "core/season/record.h"
+#include "core/season/standing.h"
 
 namespace snugline::season {
 
@@ -46,8 +47,10 @@ inline constexpr std::array<double, kCostTermCount> kTermCosts{
     0.02,   // unseenPoints, each
     0.01};  // age, each year
 
-enum class TapeState : std::uint8_t { fresh, stale, missing };
-[[nodiscard]] std::string_view code(TapeState s);  // "fresh", "stale", "missing"
+// open: another reading is asked for, so that no size is known.
+enum class TapeState : std::uint8_t { fresh, stale, open, missing };
+[[nodiscard]] constexpr bool isSizeKnown(TapeState s) { return s == TapeState::fresh || s == TapeState::stale; }
+[[nodiscard]] std::string_view code(TapeState s);  // "fresh", "stale", "open", "missing"
 
 struct PairTerm {
   CostTerm term = CostTerm::size;
@@ -65,25 +68,6 @@ struct MatchPair {
   bool isLastHelmet = false;
   bool isPinned = false;  // by a wish, or kept by keepsWorn
 };
-
-enum class UnitBar : std::uint8_t {
-  none,
-  notInService,
-  held,
-  repair,
-  sentOut,
-  retired,
-  lost,
-  faultOpen,  // a point was last seen with a fault
-  labelMissing,
-  labelUnknown,
-  labelDisputed,
-  lapses,  // before the day asked, or may have
-  noSheet  // its model sheet is not in the Book
-};
-[[nodiscard]] std::string_view code(UnitBar b);  // "none", "not-in-service", "held", "repair", …, "lapses", "no-sheet"
-// What keeps a unit off every head until `through`. The label is judged last, so that labelUnknown and lapses mean: nothing else.
-[[nodiscard]] UnitBar barOf(const Views& views, const UnitRecord& unit, Day through);
 
 enum class NoHelmet : std::uint8_t {
   neverTaped,
@@ -107,11 +91,11 @@ struct SizeCount {
 };
 struct BarredUnit {
   std::string unit;
-  UnitBar bar = UnitBar::none;
+  std::optional<Bar> bar{};
 };
 struct RefusedPin {
   std::string athlete, unit;
-  UnitBar bar = UnitBar::none;
+  std::optional<Bar> bar{};
 };
 
 struct MatchWishes {
@@ -136,7 +120,7 @@ struct MatchAnswer {
 // What a pair would cost, whether it was chosen or not; the bar where it is not feasible at all.
 struct PairAnswer {
   std::optional<MatchPair> pair;
-  UnitBar bar = UnitBar::none;
+  std::optional<Bar> bar{};
   bool isSetAside = false;  // excluded, or did not fit this head since its last tape
   bool isBelowOdds = false;
 };

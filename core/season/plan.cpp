@@ -63,14 +63,20 @@ Result<void> setCalendar(const Views& views, PlanAnswer& answer) {
 
 bool isGoneForGood(const UnitRecord& unit) { return unit.place == UnitPlace::retired || unit.place == UnitPlace::lost; }
 
-// Held for nothing but a label that has lapsed: what a send-out is for.
-bool isHeldForLabel(const UnitRecord& unit) {
-  return std::all_of(unit.holds.begin(), unit.holds.end(), [](const HoldRecord& hold) { return hold.reason == "label"; });
+// Nothing against it but a label that has lapsed, held for that or not: what a send-out is for.
+bool isLapsedOnly(const UnitStanding& standing) {
+  const bool isHeldForIt = standing.why(Bar::held) != nullptr;
+  return standing.why(Bar::labelLapsed) != nullptr && std::all_of(standing.reasons.begin(), standing.reasons.end(), [&](const WhyNot& why) {
+           if (why.bar == Bar::held) return why.reason == "label";
+           const bool isOfHold = why.bar == Bar::notInService || why.bar == Bar::pointUnchecked;
+           return why.bar == Bar::labelLapsed || isOfWearer(why.bar) || (isOfHold && isHeldForIt);
+         });
 }
 
 class Planning {
  public:
-  Planning(const Views& views, const PlanWishes& wishes, PlanAnswer& answer) : m_views(views), m_wishes(wishes), m_answer(answer) {}
+  Planning(const Views& views, const PlanWishes& wishes, PlanAnswer& answer)
+      : m_views(views), m_standings(views, answer.today), m_wishes(wishes), m_answer(answer) {}
 
   Result<void> run() {
     for (const auto& [id, unit] : m_views.units)
@@ -129,7 +135,8 @@ class Planning {
   }
 
   void addUnit(const UnitRecord& unit) {
-    const UnitBar bar = barOf(m_views, unit, m_answer.today);
+    const UnitStanding standing = m_standings.of(unit);
+    const std::optional<Bar> bar = standing.mainBar();
     PlanKind* kind = m_kinds.find(m_views.standingSheet(unit.sheet), unit.size);
     const auto good = lastGoodDay(m_views, unit);
     if (kind == nullptr) return;
@@ -138,13 +145,11 @@ class Planning {
     if (good && good->first < m_answer.nextEnd)
       m_answer.lapsing.push_back({unit.id, kind->sheet, unit.size, *good, whenOf(good->first), isRenewable, bar});
     const Day away = m_answer.today.plus(m_wishes.turnaround);  // nobody said when it comes back: as long as one that goes today
-    const bool isLapsedOnly =
-        bar == UnitBar::lapses || (bar == UnitBar::held && isHeldForLabel(unit) && good && good->first < m_answer.today);
     SendHelmet helmet{m_answer.today, m_answer.today, limit, isRenewable};
-    if (bar == UnitBar::sentOut) {
+    if (bar == Bar::sentOut) {
       helmet.from = away;
       helmet.lastGood = limit ? std::min(*limit, renewed(*kind->model, away)) : renewed(*kind->model, away);
-    } else if (good && (bar == UnitBar::none || isLapsedOnly)) {
+    } else if (good && (!bar || isLapsedOnly(standing))) {
       helmet.lastGood = good->first;
     } else {
       ++kind->notCounted;
@@ -208,6 +213,7 @@ class Planning {
   };
 
   const Views& m_views;
+  Standings m_standings;
   const PlanWishes& m_wishes;
   PlanAnswer& m_answer;
   std::vector<const UnitRecord*> m_units;

@@ -17,18 +17,17 @@
 #include "core/fit/size.h"
 #include "core/season/matching.h"
 #include "core/season/send_schedule.h"
+#include "core/season/tape.h"
 
 namespace snugline::season {
 
-inline constexpr int kTurnaroundDays = 42;     // ours: six weeks
-inline constexpr double kCover = 0.95;         // ours
-inline constexpr double kReturning = 0.85;     // ours
-inline constexpr int kNewcomerAge = 14;        // ours: first year of high school
-inline constexpr int kLastAge = 18;            // ours: last year of high school
-inline constexpr Length kGrowthPerYear{5000};  // ours, from the medians of Dutch boys at 11 and 18 (R package mice): 35 mm in 7 years
-inline constexpr Length kGrowthSpread{4000};   // ours: standard deviation, for each year grown
-inline constexpr int kGrowthThroughAge = 18;   // ours; the medians of soldiers are no larger
-inline constexpr int kSeasonStartMonth = 8;    // ours, with kSeasonEndMonth: where the Book does not say, 1 August to 30 November
+inline constexpr int kTurnaroundDays = 42;    // ours: six weeks
+inline constexpr double kCover = 0.95;        // ours
+inline constexpr double kReturning = 0.85;    // ours
+inline constexpr int kNewcomerAge = 14;       // ours: first year of high school
+inline constexpr int kLastAge = 18;           // ours: last year of high school
+inline constexpr Length kGrowthSpread{4000};  // ours: standard deviation, for each year grown
+inline constexpr int kSeasonStartMonth = 8;   // ours, with kSeasonEndMonth: where the Book does not say, 1 August to 30 November
 inline constexpr int kSeasonEndMonth = 11;
 
 struct PlanWishes {
@@ -50,7 +49,7 @@ struct Lapsing {
   gear::DaySpan lastGood;
   LapseWhen when = LapseWhen::before;  // before: today it is no longer good
   bool isRenewable = true;             // false: its age limit comes before the end of the next season
-  UnitBar bar = UnitBar::none;         // what else keeps it: held, sent out, ...; such a unit is in no batch
+  std::optional<Bar> bar{};            // what else keeps it: held, sent out, ...; such a unit is in no batch
 };
 
 struct Batch {

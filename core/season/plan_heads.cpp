@@ -5,12 +5,12 @@
 
 #include "core/season/match_table.h"
 #include "core/season/plan_parts.h"
+#include "core/season/tape.h"
 
 namespace snugline::season {
 
 namespace {
 
-constexpr double kDaysOfYear = 365.25;
 constexpr double kChanceWorthAdding = 1e-10;  // ours: of a hundred thousand heads this leaves out a hundred-thousandth of one
 
 // What a head may measure: half of the chance on either side of the middle, each half as a normal of its own spread.
@@ -21,11 +21,6 @@ struct HeadGuess {
   }
 };
 
-double yearsGrown(const AthleteRecord& athlete, Day from, Day to) {
-  const Day through = athlete.birthYear ? std::min(to, dayOf(*athlete.birthYear + kGrowthThroughAge, 12, 31)) : to;
-  return std::max(0, daysBetween(from, through)) / kDaysOfYear;
-}
-
 HeadGuess guessOfAge(int age) {
   const fit::HeadsOfAge heads = fit::headsOfAge(age);
   return {static_cast<double>(heads.middle.um), static_cast<double>(heads.below.um), static_cast<double>(heads.above.um)};
@@ -34,10 +29,9 @@ HeadGuess guessOfAge(int age) {
 // The head in the middle of the next season.
 HeadGuess guessOf(const AthleteRecord& athlete, const PlanWishes& wishes, const PlanAnswer& calendar) {
   const Day middle = calendar.nextStart.plus(daysBetween(calendar.nextStart, calendar.nextEnd) / 2);
-  if (!athlete.tapes.empty()) {
-    const TapeRecord& tape = athlete.tapes.back();
-    if (const auto read = fit::sizeOf(gear::ModelSheet{}, tape.readings, wishes.tem)) {
-      const double years = yearsGrown(athlete, dayOf(tape.stamp.at), middle);
+  if (const TapeRecord* tape = lastTape(athlete); tape != nullptr && !isReadingWanted(*tape)) {
+    if (const auto read = fit::sizeOf(gear::ModelSheet{}, tape->readings, wishes.tem)) {
+      const double years = yearsGrown(athlete, dayOf(tape->stamp.at), middle);
       const double grown = static_cast<double>(kGrowthSpread.um) * years;
       const double spread = std::hypot(static_cast<double>(read->uncertainty.um), grown);
       return {static_cast<double>(read->circumference.um) + static_cast<double>(kGrowthPerYear.um) * years, spread, spread};
@@ -71,7 +65,7 @@ class Counter {
                          : m_kinds.find(m_views.standingSheet(worn->sheet), worn->size);
     const std::string sheet = kind == nullptr ? m_answer.newSheet : kind->sheet;
     const TapeState tape = tapeState(athlete, m_answer.today);
-    m_answer.untaped += tape == TapeState::missing ? 1 : 0;
+    m_answer.untaped += isSizeKnown(tape) ? 0 : 1;
     m_answer.staleTapes += tape == TapeState::stale ? 1 : 0;
     m_answer.unknownBirthYears += athlete.birthYear ? 0 : 1;
     if (kind == nullptr) kind = likeliest(athlete, sheet);
@@ -104,8 +98,9 @@ class Counter {
   // A head without a helmet that counts: the size that its tape says today.
   PlanKind* likeliest(const AthleteRecord& athlete, const std::string& sheet) {
     const gear::ModelSheet* model = m_kinds.sheet(sheet);
-    if (model == nullptr || athlete.tapes.empty()) return nullptr;
-    const auto answer = fit::sizeOf(*model, athlete.tapes.back().readings, m_wishes.tem);
+    const TapeRecord* tape = lastTape(athlete);
+    if (model == nullptr || tape == nullptr) return nullptr;
+    const auto answer = fit::sizeOf(*model, tape->readings, m_wishes.tem);
     return answer ? m_kinds.find(sheet, answer->size) : nullptr;
   }
 

@@ -9,6 +9,24 @@
 
 namespace snugline::season {
 
+std::string_view code(UnitPlace p) {
+  switch (p) {
+    case UnitPlace::shelf:
+      return "shelf";
+    case UnitPlace::withAthlete:
+      return "with-athlete";
+    case UnitPlace::repair:
+      return "repair";
+    case UnitPlace::sentOut:
+      return "sent-out";
+    case UnitPlace::retired:
+      return "retired";
+    case UnitPlace::lost:
+      return "lost";
+  }
+  return {};
+}
+
 namespace {
 
 template <typename Map>

@@ -30,6 +30,56 @@
 
 namespace snugline::season {
 
+struct PersonRecord {
+  std::string id, name, initials, role;         // role "helper", "staff" or "admin" (core/book/rights.h)
+  bool isPractitioner = false;                  // athletic trainer or designated health care professional: a mark beside the role
+  std::optional<CodeHash> code = std::nullopt;  // the last one set; without one nobody opens this device as this person
+  friend bool operator==(const PersonRecord&, const PersonRecord&) = default;
+};
+struct SheetRecord {
+  std::string hash;
+  std::shared_ptr<const gear::ModelSheet> sheet;
+  Stamp adopted;
+  std::optional<ReplacedRecord> replaced{};  // the last time that it was
+};
+
+// A reading that counts no more, and why.
+struct AsideReading {
+  Length reading;
+  std::string name;    // as TapeRecord::names
+  std::string reason;  // "misread", "typed", "hair", "other-head", "other"
+  Stamp stamp;         // of the setting aside: undone by taking it back
+  friend bool operator==(const AsideReading&, const AsideReading&) = default;
+};
+// A head measured once, by one reading or several.
+struct TapeRecord {
+  std::vector<Length> readings;      // those that count, in the order read
+  Stamp stamp;                       // of the first
+  std::vector<std::string> names{};  // of the readings: the fact, '/', the place in it
+  std::vector<AsideReading> aside{};
+  friend bool operator==(const TapeRecord&, const TapeRecord&) = default;
+};
+// Whom to call, as the team sets it; in words, since a number may have letters or pauses in it.
+struct EmergencyRecord {
+  std::string number = "911";
+  std::string plan;  // what to do and where, one or two sentences; may be empty
+  friend bool operator==(const EmergencyRecord&, const EmergencyRecord&) = default;
+};
+struct SaidRecord {
+  std::string fact;
+  Instant at;
+  std::string unit;  // worn when it was said; may be empty
+  std::optional<fit::Mark> where;
+  fit::Side side = fit::Side::both;
+  fit::Feels feels = fit::Feels::tight;
+  bool isHairChanged = false, isBroken = false, isUnwell = false;
+  std::string words;
+  bool isAdultTold = false;     // unwell: who said it says that an adult was told
+  bool isMistake = false;       // unwell: who said it says that it was touched by mistake; staff ask
+  bool isAcknowledged = false;  // unwell: staff have been told; the row stays
+  bool isAnswered = false;      // a later check saw the marks concerned, or it was closed
+  friend bool operator==(const SaidRecord&, const SaidRecord&) = default;
+};
 struct TeamRecord {
   std::string id, name, mascot, season;  // season "2026"
   std::optional<Day> seasonStart, seasonEnd;
@@ -43,37 +93,9 @@ struct TeamRecord {
   std::optional<RecoveryRecord> recovery;                                        // the key on the recovery sheet
   std::vector<NoticeRecord> notices;                                             // oldest first
   std::vector<SeasonRecord> closedSeasons;                                       // oldest first
+  std::vector<SaidRecord> unnamed;                                               // hits and feeling bad said without a number, oldest first
+  EmergencyRecord emergency;
   friend bool operator==(const TeamRecord&, const TeamRecord&) = default;
-};
-struct PersonRecord {
-  std::string id, name, initials, role;         // role "trainer" or "staff"
-  std::optional<CodeHash> code = std::nullopt;  // the last one set; without one nobody opens this device as this person
-  friend bool operator==(const PersonRecord&, const PersonRecord&) = default;
-};
-struct SheetRecord {
-  std::string hash;
-  std::shared_ptr<const gear::ModelSheet> sheet;
-  Stamp adopted;
-  std::optional<ReplacedRecord> replaced{};  // the last time that it was
-};
-
-struct TapeRecord {
-  std::vector<Length> readings;
-  Stamp stamp;
-  friend bool operator==(const TapeRecord&, const TapeRecord&) = default;
-};
-struct SaidRecord {
-  std::string fact;
-  Instant at;
-  std::string unit;  // worn when it was said; may be empty
-  std::optional<fit::Mark> where;
-  fit::Side side = fit::Side::both;
-  fit::Feels feels = fit::Feels::tight;
-  bool isHairChanged = false, isBroken = false, isUnwell = false;
-  std::string words;
-  bool isAcknowledged = false;  // for unwell: the trainer was told; the row stays
-  bool isAnswered = false;      // a later check saw the marks concerned, or it was closed
-  friend bool operator==(const SaidRecord&, const SaidRecord&) = default;
 };
 // The outcome of a check as it was recorded; never worked out again.
 struct EndedCheck {
@@ -83,6 +105,7 @@ struct EndedCheck {
   std::vector<std::string> reasons;  // Reason::codeText()
   std::array<fit::Finding, fit::kMarkCount> strip{};
   bool isHairDry = false;
+  bool isForCold = false;  // fits with air added in the cold
   Day dueFrom, dueBy;
   Climate climate;  // in which the marks were seen
   Stamp stamp;
@@ -96,6 +119,12 @@ struct LineRecord {
   Stamp stamp;
   friend bool operator==(const LineRecord&, const LineRecord&) = default;
 };
+// The helmet that somebody gave up and got none for; not one that was handed in at the end of a season.
+struct HadRecord {
+  std::string unit, reason;  // as unit-unpaired says
+  Stamp stamp;
+  friend bool operator==(const HadRecord&, const HadRecord&) = default;
+};
 struct AthleteRecord {
   std::string id, jersey, family, given;  // jersey as written: "07", "00"
   std::optional<int> birthYear;
@@ -104,6 +133,7 @@ struct AthleteRecord {
   std::vector<std::string> units;           // paired now; more than one is an open question
   std::string pairedAs;                     // fact of the last pairing
   std::optional<Stamp> paired;              // when that was; a fit counts for this unit only when it is later
+  std::optional<HadRecord> had{};           // while there is none now
   std::vector<TapeRecord> tapes;            // oldest first
   std::vector<SaidRecord> said;             // oldest first, answered ones included
   std::optional<Stamp> hairChanged;         // not seen in a fit since
@@ -122,6 +152,7 @@ struct AthleteRecord {
 };
 
 enum class UnitPlace : std::uint8_t { shelf, withAthlete, repair, sentOut, retired, lost };
+[[nodiscard]] std::string_view code(UnitPlace p);  // "shelf", "with-athlete", "repair", "sent-out", "retired", "lost"
 struct HoldRecord {
   std::string fact, reason;  // reason: point code, "label", "fit", "broken", "notice", "other"
   std::string what;          // in the finder's words
@@ -192,8 +223,17 @@ struct CheckRecord {
   std::optional<EndedCheck> ended;
 };
 
+// What was heard of a device: its entry with the latest wall time, and who made it.
+struct DeviceRecord {
+  Instant latest;
+  std::string who;
+  friend bool operator==(const DeviceRecord&, const DeviceRecord&) = default;
+};
+
 struct Views {
   std::optional<TeamRecord> team;
+  std::string ownDevice;                        // this one's name in the Book; empty where it has none yet
+  std::map<std::string, DeviceRecord> devices;  // by name, every one that wrote here
   std::map<std::string, PersonRecord> people;
   std::unordered_map<std::string, SheetRecord> sheets;  // by hash
   std::unordered_map<std::string, AthleteRecord> athletes;

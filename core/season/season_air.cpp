@@ -183,9 +183,28 @@ air::PumpResponse airResponse(const PumpLearned& learned, gear::Port port) {
   return air::respond(air::airPrior(port), learned.air[indexOf(port)]);
 }
 
+bool isCold(const UnitRecord& unit, const gear::ModelSheet& sheet, const Climate& now, const std::string& check) {
+  if (now.temperatureMk == 0) return false;
+  if (now.temperatureMk < kColdBelow.mk) return true;
+  return std::any_of(sheet.air.begin(), sheet.air.end(), [&](const gear::AirPort& port) {
+    const AirEvent* set = nullptr;
+    eachBack(unit, port.port, [&](const AirEvent& event) {
+      const bool isSet = event.kind != AirKind::read && (check.empty() || event.check != check);
+      if (isSet) set = &event;
+      return !isSet;
+    });
+    if (set == nullptr) return false;
+    const Both both = bothOf(set->climate, now);
+    if (!both.isTemperatureKnown) return false;
+    const auto moved = air::foresee({set->gauge.value_or(port.start), both.then, both.ambientThen}, both.now, both.ambientNow);
+    return moved.byTemperature.pa < -sheet.changeAllowance.pa;
+  });
+}
+
 AirWatch watchOf(const UnitRecord& unit, const gear::ModelSheet& sheet, const MarksSeen& seen) {
   AirWatch watch;
   watch.allowancePa = static_cast<std::int32_t>(sheet.changeAllowance.pa);
+  watch.isForCold = seen.isForCold;
   for (const gear::AirPort& of : sheet.air) {
     PortWatch& port = watch.ports[watch.count++];
     port.port = of.port;
@@ -235,6 +254,7 @@ AirFinding findAir(const AirWatch& watch, const Climate& now) {
     found.air = port.isMeasured ? std::optional(judged.since.gauge) : std::nullopt;
     found.isBelowZero = isBelowZero;
     found.cause = whatMoved(judged.since);
+    if (watch.isForCold && found.cause == AirCause::warm) found.cause = AirCause::afterCold;
   }
   return found;
 }

@@ -48,8 +48,14 @@ struct PumpLearned {
 [[nodiscard]] air::PumpResponse browResponse(const PumpLearned& learned);  // of crown pumps
 [[nodiscard]] air::PumpResponse airResponse(const PumpLearned& learned, gear::Port port);
 
+// --- for a check
+inline constexpr Temperature kColdBelow{278'150};  // 5 C (ours)
+// The cold rule: below kColdBelow, or the temperature alone took more than the sheet's allowance from a bladder since its air was set. What
+// was set within `check` does not count: air added in the cold does not make the helmet warm. Nothing known: not cold.
+[[nodiscard]] bool isCold(const UnitRecord& unit, const gear::ModelSheet& sheet, const Climate& now, const std::string& check = {});
+
 // --- for the board
-// What the weather is judged against, flat and small, so that a district can be judged again without reading its records.
+// What the weather is judged against.
 struct PortWatch {
   std::int32_t gaugePa = 0;            // when the marks were last seen; the sheet's start where it was never measured
   std::int32_t lowPa = 0, highPa = 0;  // of the sheet
@@ -62,11 +68,13 @@ struct AirWatch {
   std::array<PortWatch, gear::kPortCount> ports;
   std::int32_t allowancePa = 0;
   std::uint8_t count = 0;  // ports of the sheet
+  bool isForCold = false;  // as MarksSeen
 };
 // In which the marks of the wearer were last seen, by a check or in a line.
 struct MarksSeen {
   Climate climate;
   const Stamp* stamp = nullptr;  // nothing: never
+  bool isForCold = false;        // they fitted with air added in the cold
 };
 [[nodiscard]] AirWatch watchOf(const UnitRecord& unit, const gear::ModelSheet& sheet, const MarksSeen& seen);
 

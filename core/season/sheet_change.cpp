@@ -6,7 +6,8 @@
 #include <map>
 #include <set>
 
-#include "core/fit/size.h"
+#include "core/season/board_reasons.h"
+#include "core/season/tape.h"
 #include "core/season/unit_age.h"
 
 namespace snugline::season {
@@ -23,36 +24,6 @@ bool hasSize(const ModelSheet& sheet, const std::string& size) {
   return std::any_of(sheet.sizes.begin(), sheet.sizes.end(), [&](const gear::SizeBand& band) { return band.name == size; });
 }
 
-// The records that rows of these units' wearers are made from, and no more of a Book of thousands.
-Views around(const Views& views, const std::string& standing) {
-  Views part;
-  part.team = views.team;
-  part.people = views.people;
-  part.sheets = views.sheets;
-  std::set<std::string> athletes, units;
-  for (const auto& [id, unit] : views.units) {
-    if (!isOfModel(views, unit, standing)) continue;
-    units.insert(id);
-    athletes.insert(unit.athletes.begin(), unit.athletes.end());
-  }
-  // What else they wear, and who else wears that: both are reasons of a row.
-  for (const std::string& id : std::set<std::string>(athletes)) {
-    const AthleteRecord* athlete = views.athlete(id);
-    if (athlete == nullptr) continue;
-    units.insert(athlete->units.begin(), athlete->units.end());
-    if (const CheckRecord* check = views.openCheck(athlete->openCheck)) part.openChecks.emplace(check->id, *check);
-  }
-  for (const std::string& id : units) {
-    const UnitRecord* unit = views.unit(id);
-    if (unit == nullptr) continue;
-    athletes.insert(unit->athletes.begin(), unit->athletes.end());
-    part.units.emplace(id, *unit);
-  }
-  for (const std::string& id : athletes)
-    if (const AthleteRecord* athlete = views.athlete(id)) part.athletes.emplace(id, *athlete);
-  return part;
-}
-
 // As folding the replacement would leave it, later than everything else.
 void putInPlace(Views& views, const std::string& replaced, const ModelSheet& sheet, Instant now) {
   const Stamp last{now, {}, {}, std::numeric_limits<std::int64_t>::max()};
@@ -61,8 +32,9 @@ void putInPlace(Views& views, const std::string& replaced, const ModelSheet& she
 }
 
 Result<std::optional<double>> oddsIn(const ModelSheet& sheet, const AthleteRecord& athlete, const std::string& size) {
-  if (athlete.tapes.empty() || athlete.tapes.back().readings.empty()) return std::optional<double>();
-  const auto answer = fit::sizeOf(sheet, athlete.tapes.back().readings);
+  const TapeRecord* tape = lastTape(athlete);
+  if (tape == nullptr || isReadingWanted(*tape)) return std::optional<double>();
+  const auto answer = fit::sizeOf(sheet, tape->readings);
   if (!answer) return tl::unexpected<Error>(answer.error());
   for (const fit::SizeOdds& each : answer->odds)
     if (each.size == size) return std::optional<double>(each.odds);
@@ -109,8 +81,8 @@ Result<SheetChange> changeOf(const Views& views, const std::string& replaced, co
     if (views.standingSheet(check.sheet) == standing) change.openChecks.push_back(id);
   std::sort(change.openChecks.begin(), change.openChecks.end());
 
-  const Views before = around(views, standing);
-  Views after = before;
+  const Views& before = views;
+  Views after = views;
   putInPlace(after, standing, sheet, time.now);
   const std::vector<gear::Port> ports = portsBetween(*old, sheet);
   std::set<std::string> wearers, concerned;
@@ -129,20 +101,21 @@ Result<SheetChange> changeOf(const Views& views, const std::string& replaced, co
   std::sort(change.units.begin(), change.units.end(),
             [&](const UnitEffect& a, const UnitEffect& b) { return before.unit(a.unit)->serial < before.unit(b.unit)->serial; });
 
+  const DueContext was = contextOf(before, time, conditions), is = contextOf(after, time, conditions);
   for (const std::string& id : wearers) {
     const AthleteRecord* athlete = before.athlete(id);
     if (athlete == nullptr || !athlete->isOnRoster) continue;
     AthleteEffect effect;
     effect.athlete = id;
-    effect.row = {rowOf(before, *athlete, time, conditions), rowOf(after, *athlete, time, conditions)};
+    effect.row = {makeRow(was, *athlete), makeRow(is, *athlete)};
     for (const std::string& worn : athlete->units) {
       const UnitRecord* unit = before.unit(worn);
       if (unit == nullptr || !isOfModel(before, *unit, standing)) continue;
       effect.unit = worn;
-      auto was = oddsIn(*old, *athlete, unit->size), is = oddsIn(sheet, *athlete, unit->size);
-      if (!was) return tl::unexpected<Error>(was.error());
-      if (!is) return tl::unexpected<Error>(is.error());
-      effect.odds = {*was, *is};
+      auto oddsBefore = oddsIn(*old, *athlete, unit->size), oddsAfter = oddsIn(sheet, *athlete, unit->size);
+      if (!oddsBefore) return tl::unexpected<Error>(oddsBefore.error());
+      if (!oddsAfter) return tl::unexpected<Error>(oddsAfter.error());
+      effect.odds = {*oddsBefore, *oddsAfter};
     }
     if (std::find(change.openChecks.begin(), change.openChecks.end(), athlete->openCheck) != change.openChecks.end())
       effect.openCheck = athlete->openCheck;

@@ -7,55 +7,57 @@
 
 #include "core/gear/serial_range.h"
 #include "core/season/match_table.h"
+#include "core/season/standing.h"
+#include "core/season/tape.h"
 
 namespace snugline::season {
 
 namespace {
 
-// What keeps a helmet off every head today, in the order in which a person would see it.
-std::optional<NotOffered> whyBarred(const Views& views, const UnitRecord& unit, Day today) {
-  switch (barOf(views, unit, today)) {
-    case UnitBar::none:
-      return std::nullopt;
-    case UnitBar::notInService:
-      return NotOffered::notInService;
-    case UnitBar::held:
+// What keeps a helmet off every head today, or where it is.
+std::optional<NotOffered> whyBarred(const UnitStanding& standing) {
+  if (standing.where == Where::withAthlete) return NotOffered::away;
+  const std::optional<Bar> bar = standing.mainBar();
+  if (!bar) return std::nullopt;
+  if (isLabelBar(*bar)) return NotOffered::label;
+  switch (*bar) {
+    case Bar::held:
       return NotOffered::held;
-    case UnitBar::repair:
-    case UnitBar::sentOut:
-    case UnitBar::retired:
-    case UnitBar::lost:
+    case Bar::repair:
+    case Bar::sentOut:
+    case Bar::retired:
+    case Bar::lost:
       return NotOffered::away;
-    case UnitBar::faultOpen:
+    case Bar::fault:
       return NotOffered::faultOpen;
-    case UnitBar::labelMissing:
-    case UnitBar::labelUnknown:
-    case UnitBar::labelDisputed:
-    case UnitBar::lapses:
-      return NotOffered::label;
-    case UnitBar::noSheet:
+    case Bar::brokeSaid:
+      return NotOffered::brokeSaid;
+    case Bar::noSheet:
       return NotOffered::noSheet;
+    case Bar::pointsAfterReport:
+      return NotOffered::pointsOpen;
+    case Bar::labelMissing:
+    case Bar::labelUnreadable:
+    case Bar::labelDisputed:
+    case Bar::labelUnknown:
+    case Bar::labelLapsed:
+    case Bar::pointUnchecked:
+    case Bar::notInService:
+    case Bar::twoAthletes:
+    case Bar::verdict:
+      break;
   }
   return NotOffered::notInService;
 }
 
 bool isOutOfReach(const UnitRecord& unit) { return unit.place == UnitPlace::retired || unit.place == UnitPlace::lost; }
 
-std::set<std::string> saidBroken(const Views& views) {
-  std::set<std::string> units;
-  for (const auto& [id, athlete] : views.athletes) {
-    for (const SaidRecord& said : athlete.said) {
-      if (!said.isAnswered && (said.isBroken || said.feels == fit::Feels::broke)) units.insert(said.unit);
-    }
-  }
-  return units;
-}
-
 // Units that this head tried since its last tape, and that could not be brought to fit.
 std::set<std::string> triedInVain(const AthleteRecord& athlete) {
   std::set<std::string> units;
+  const TapeRecord* tape = lastTape(athlete);
   for (const EndedCheck& check : athlete.checks) {
-    const bool isSinceTape = athlete.tapes.empty() || isAfter(check.stamp, athlete.tapes.back().stamp);
+    const bool isSinceTape = tape == nullptr || isAfter(check.stamp, tape->stamp);
     if (isSinceTape && check.verdict == fit::Verdict::doNotWear) units.insert(check.unit);
   }
   return units;
@@ -64,14 +66,14 @@ std::set<std::string> triedInVain(const AthleteRecord& athlete) {
 // Odds of each size of each sheet for one head, worked out once a sheet.
 class HeadOdds {
  public:
-  HeadOdds(const Views& views, const AthleteRecord& athlete) : m_views(views), m_athlete(athlete) {}
+  HeadOdds(const Views& views, const AthleteRecord& athlete) : m_views(views), m_tape(lastTape(athlete)), m_error(readingError(views)) {}
 
   Result<void> add(const std::string& hash) {
     if (m_bySheet.contains(hash)) return {};
     const gear::ModelSheet* sheet = m_views.sheet(hash);
     auto& odds = m_bySheet[hash];
-    if (sheet == nullptr || m_athlete.tapes.empty() || m_athlete.tapes.back().readings.empty()) return {};
-    const auto answer = fit::sizeOf(*sheet, m_athlete.tapes.back().readings);
+    if (sheet == nullptr || m_tape == nullptr || isReadingWanted(*m_tape)) return {};
+    const auto answer = fit::sizeOf(*sheet, m_tape->readings, m_error);
     if (!answer) return tl::unexpected<Error>(answer.error());
     for (const fit::SizeOdds& each : answer->odds) odds[each.size] = each.odds;
     return {};
@@ -96,14 +98,10 @@ class HeadOdds {
 
  private:
   const Views& m_views;
-  const AthleteRecord& m_athlete;
+  const TapeRecord* m_tape;
+  Length m_error;
   std::map<std::string, std::map<std::string, double>> m_bySheet;
 };
-
-int unseenOf(const UnitRecord& unit) {
-  return static_cast<int>(std::count_if(unit.points.begin(), unit.points.end(),
-                                        [](const auto& point) { return !point || point->finding.state == gear::PointState::unseen; }));
-}
 
 }  // namespace
 
@@ -123,6 +121,8 @@ std::string_view code(NotOffered n) {
       return "label";
     case NotOffered::noSheet:
       return "no-sheet";
+    case NotOffered::pointsOpen:
+      return "points-open";
     case NotOffered::otherSize:
       return "other-size";
     case NotOffered::didNotFit:
@@ -148,11 +148,11 @@ Result<SpareAnswer> sparesFor(const Views& views, const std::string& athleteId, 
   }
   odds.likeliest(answer);
   const UnitRecord* last = views.unit(lastHelmetOf(*athlete));
-  if (answer.tape == TapeState::missing && last != nullptr) {
+  if (!isSizeKnown(answer.tape) && last != nullptr) {
     answer.likelySheet = views.standingSheet(last->sheet);
     answer.likelySize = last->size;
   }
-  const std::set<std::string> broken = saidBroken(views);
+  const Standings standings(views, today);
   const std::set<std::string> tried = triedInVain(*athlete);
   for (const auto& [id, unit] : views.units) {
     if (isOutOfReach(unit)) continue;
@@ -160,12 +160,13 @@ Result<SpareAnswer> sparesFor(const Views& views, const std::string& athleteId, 
       if (std::find(unit.athletes.begin(), unit.athletes.end(), athleteId) == unit.athletes.end()) ++answer.worn;
       continue;
     }
-    std::optional<NotOffered> why = whyBarred(views, unit, today);
-    if (!why && broken.contains(id)) why = NotOffered::brokeSaid;
+    const UnitStanding standing = standings.of(unit);
+    std::optional<NotOffered> why = whyBarred(standing);
     if (!why && tried.contains(id)) why = NotOffered::didNotFit;
-    Spare spare{id, views.standingSheet(unit.sheet), unit.size, std::nullopt, false, unit.shelf, {}, unseenOf(unit)};
-    if (answer.tape == TapeState::missing) {
-      if (!why && (last == nullptr || spare.sheet != answer.likelySheet || unit.size != last->size)) why = NotOffered::otherSize;
+    Spare spare{id, views.standingSheet(unit.sheet), unit.size, std::nullopt, false, unit.shelf, {}, standing.uncheckedPoints()};
+    if (!isSizeKnown(answer.tape)) {
+      if (!why && (last == nullptr ? answer.tape != TapeState::missing : spare.sheet != answer.likelySheet || unit.size != last->size))
+        why = NotOffered::otherSize;
     } else {
       spare.odds = odds.of(spare.sheet, unit.size);
       spare.isTryOn = *spare.odds < kMatchOdds;
@@ -175,7 +176,7 @@ Result<SpareAnswer> sparesFor(const Views& views, const std::string& athleteId, 
       ++answer.notOffered[static_cast<std::size_t>(*why)];
       continue;
     }
-    if (const auto good = lastGoodDay(views, unit)) spare.lastGood = good->first;
+    if (standing.lastGood) spare.lastGood = standing.lastGood->first;
     answer.offers.push_back(std::move(spare));
   }
   const auto serialOf = [&](const Spare& s) -> const std::string& { return views.unit(s.unit)->serial; };

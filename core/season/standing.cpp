@@ -186,6 +186,18 @@ bool isOut(const UnitRecord& unit) {
   return isHere && (!unit.keptBy.empty() || (!unit.athletes.empty() && !unit.isInHand));
 }
 
+bool isReasonOfPoints(std::string_view reasonCode) {
+  constexpr std::string_view kFault = "-fault", kLabel = "label-";
+  if (reasonCode == kBrokenReason || reasonCode.starts_with(kLabel)) return true;
+  return reasonCode.ends_with(kFault) && gear::pointFromCode(reasonCode.substr(0, reasonCode.size() - kFault.size()));
+}
+
+bool isOfPoints(const WhyNot& why) {
+  if (why.bar == Bar::held) return why.reason != "fit";
+  if (why.bar == Bar::verdict) return isReasonOfPoints(why.text);
+  return why.bar != Bar::twoAthletes;
+}
+
 const WhyNot* UnitStanding::why(Bar bar) const {
   const auto found = std::find_if(reasons.begin(), reasons.end(), [&](const WhyNot& each) { return each.bar == bar; });
   return found == reasons.end() ? nullptr : &*found;
@@ -194,6 +206,17 @@ const WhyNot* UnitStanding::why(Bar bar) const {
 const WhyNot* UnitStanding::offEveryHead() const {
   const auto found = std::find_if(reasons.begin(), reasons.end(), [](const WhyNot& each) { return !isOfWearer(each.bar); });
   return found == reasons.end() ? nullptr : &*found;
+}
+
+std::optional<Bar> UnitStanding::mainBar() const {
+  std::optional<Bar> label;
+  for (const WhyNot& each : reasons) {
+    if (isOfWearer(each.bar)) continue;
+    if (each.bar == Bar::pointUnchecked) return Bar::notInService;
+    if (!isLabelBar(each.bar)) return each.bar;
+    label = each.bar;
+  }
+  return label;
 }
 
 int UnitStanding::uncheckedPoints() const { return static_cast<int>(std::count(points.begin(), points.end(), gear::PointState::unseen)); }
@@ -231,9 +254,8 @@ UnitStanding Standings::of(const UnitRecord& unit) const {
   const auto addReports = [&](Bar bar) {
     if (reports == m_reports.end()) return;
     for (const Report& report : reports->second) {
-      const bool isThis =
-          report.said->isUnwell ? bar == Bar::pointsAfterReport && !areAllCheckedSince(unit, *report.said) : bar == Bar::brokeSaid;
-      if (isThis) reasons.said(*report.athlete, *report.said, bar);
+      const bool isOfBar = bar == (report.said->isUnwell ? Bar::pointsAfterReport : Bar::brokeSaid);
+      if (isOfBar && !areAllCheckedSince(unit, *report.said)) reasons.said(*report.athlete, *report.said, bar);
     }
   };
   addReports(Bar::brokeSaid);

@@ -45,6 +45,12 @@ enum class Bar : std::uint8_t {
 // Says something of the head it is on, and nothing that keeps it off another.
 [[nodiscard]] inline bool isOfWearer(Bar bar) { return bar == Bar::twoAthletes || bar == Bar::verdict; }
 [[nodiscard]] bool isLabelBar(Bar bar);
+[[nodiscard]] inline std::string_view code(const std::optional<Bar>& bar) { return bar ? code(*bar) : "none"; }
+
+struct WhyNot;
+// Which strip holds the reason: the seven points, else the nine marks.
+[[nodiscard]] bool isOfPoints(const WhyNot& why);
+[[nodiscard]] bool isReasonOfPoints(std::string_view reasonCode);  // of a check, as EndedCheck keeps it: "faceguard-fault", "brow-over"
 
 struct WhyNot {
   Bar bar = Bar::notInService;
@@ -96,6 +102,8 @@ struct UnitStanding {
   [[nodiscard]] const WhyNot* why(Bar bar) const;
   // What keeps it off every head, whoever wears it now; nothing: it could be given.
   [[nodiscard]] const WhyNot* offEveryHead() const;
+  // The same in a word: a label only where nothing else does, and one word for a helmet that is not in service.
+  [[nodiscard]] std::optional<Bar> mainBar() const;
   [[nodiscard]] int uncheckedPoints() const;
 };
 

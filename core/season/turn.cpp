@@ -93,7 +93,7 @@ std::vector<MissingUnit> missingUnits(const Views& views) {
   const std::string_view season = seasonOf(views);
   for (const auto& [id, unit] : views.units) {
     if (!isExpected(unit) || isCollected(unit, season)) continue;
-    missing.push_back({&unit, unit.athletes.empty() ? nullptr : views.athlete(unit.athletes.back())});
+    missing.push_back({&unit, views.athlete(unit.athletes.empty() ? unit.keptBy : unit.athletes.back())});
   }
   std::sort(missing.begin(), missing.end(), [](const MissingUnit& a, const MissingUnit& b) {
     const bool hasA = a.athlete != nullptr, hasB = b.athlete != nullptr;
@@ -111,7 +111,7 @@ TurnCount turnCount(const Views& views) {
     if (isCollected(unit, season)) {
       ++count.collected;
     } else if (isExpected(unit)) {
-      ++(unit.athletes.empty() ? count.onShelf : count.withAthletes);
+      ++(unit.athletes.empty() && unit.keptBy.empty() ? count.onShelf : count.withAthletes);
     } else if (unit.place == UnitPlace::lost) {
       ++count.lost;
     } else if (unit.place != UnitPlace::retired) {

@@ -76,7 +76,7 @@ void Gallery::shoot(const QString& name) {
 }
 
 QString Gallery::athleteWith(const std::function<bool(const season::DueRow&)>& isWanted) const {
-  for (const season::DueRow& row : m_composition.shell().line()->board().rows()) {
+  for (const season::DueRow& row : m_composition.shell().line()->board().rows) {
     if (isWanted(row)) return QString::fromStdString(row.athlete);
   }
   return {};
@@ -106,8 +106,8 @@ void Gallery::lineScreens() {
   const QString taped = athleteWith([](const season::DueRow& row) { return row.action == season::RowAction::chooseHelmet; });
   go("tape", taped);
   shoot(QStringLiteral("tape"));
-  go("shelf", taped);
-  shoot(QStringLiteral("shelf"));
+  go("swap", taped);
+  shoot(QStringLiteral("swap"));
   go("people");
   shoot(QStringLiteral("people"));
 }
@@ -279,9 +279,9 @@ void Gallery::sayScreens() {
   const QString athlete = athleteWith([](const season::DueRow& row) { return row.lane == season::Lane::weekly; });
   QMetaObject::invokeMethod(m_composition.view().rootObject(), "openSay");
   m_screen = QStringLiteral("say");
-  say.setNumber(QString::fromStdString(m_composition.desk().views().athlete(athlete.toStdString())->jersey));
   shoot(QStringLiteral("say-number"));
-  say.identify(QStringLiteral("0"));
+  say.setNumber(QString::fromStdString(m_composition.desk().views().athlete(athlete.toStdString())->jersey));
+  if (say.step() == QLatin1String("number")) say.enterNumber();
   shoot(QStringLiteral("say-where"));
   say.touchPlace(QStringLiteral("jaw-left"));
   shoot(QStringLiteral("say-place"));
@@ -293,7 +293,6 @@ void Gallery::sayScreens() {
   shoot(QStringLiteral("say-words"));
   say.backToWhere();
   say.unwell();
-  until([&say] { return !say.isBusy(); }, "the stop screen");
   shoot(QStringLiteral("say-stop"));
   m_composition.shell().lock()->leaveSay();
   m_screen = QStringLiteral("locked");

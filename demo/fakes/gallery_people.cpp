@@ -12,8 +12,8 @@ namespace snugline::demo {
 void Gallery::firstScreens() {
   m_screen = QStringLiteral("first");
   shoot(QStringLiteral("first-name"));
-  m_composition.shell().doors()->addPerson(QStringLiteral("Maren Tollgate"), QStringLiteral("trainer"));
-  if (!until([this] { return m_composition.desk().views().people.size() == 1; }, "the first trainer")) return;
+  m_composition.shell().doors()->addPerson(QStringLiteral("Maren Tollgate"), QStringLiteral("admin"), true);
+  if (!until([this] { return m_composition.desk().views().people.size() == 1; }, "the first admin")) return;
   shoot(QStringLiteral("first-code"));
   models::LockModel& lock = *m_composition.shell().lock();
   lock.enter(QStringLiteral("480219"));
@@ -45,10 +45,10 @@ void Gallery::peopleScreens() {
   go("athlete", athlete);
   scrollTo("sign-athlete");
   shoot(QStringLiteral("athlete-warning"));
-  QMetaObject::invokeMethod(m_composition.view().rootObject(), "startSwitch");
+  m_composition.view().rootObject()->setProperty("isSwitching", true);
   m_screen = QStringLiteral("switch");
   shoot(QStringLiteral("switch-holder"));
-  QMetaObject::invokeMethod(m_composition.view().rootObject(), "endSwitch");
+  m_composition.view().rootObject()->setProperty("isSwitching", false);
   m_composition.shell().warning()->open(athlete, false);
   m_screen = QStringLiteral("sign");
   shoot(QStringLiteral("sign-read"));

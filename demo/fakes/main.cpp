@@ -4,19 +4,23 @@
 
 #include <QCommandLineParser>
 #include <QDir>
+#include <QElapsedTimer>
 #include <QFile>
 #include <QGuiApplication>
 #include <QQuickView>
 #include <QSize>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <QTimer>
 
+#include "core/book/book.h"
 #include "core/ports/memory_gauge.h"
 #include "core/ports/memory_nfc.h"
 #include "core/ports/memory_photos.h"
 #include "demo/fakes/demo_clock.h"
 #include "demo/fakes/gallery.h"
 #include "demo/fakes/painted_helmet.h"
+#include "demo/fakes/played_gauge.h"
 #include "demo/generator/demo_world.h"
 #include "platform/app/composition.h"
 #include "platform/photos/photo_maker.h"
@@ -36,12 +40,22 @@ Result<std::uint64_t> makeBook(const QString& path, const demo::Options& options
   return demo::makeDemo(path.toStdString(), options, keys);
 }
 
+// The demo's hour, or that of the last entry of its Book. A Book that cannot be read is the app's to tell.
+Instant lastHour(const std::string& path, const std::string& keysFolder, Instant hour) {
+  platform::FileKeys keys(keysFolder);
+  demo::DemoClock clock({hour, true});
+  const auto opened = book::Book::open(path, book::Access::readOnly, keys, clock);
+  return opened ? demo::goOnFrom(hour, (*opened)->views()) : hour;
+}
+
 // How the pictures are to look; the program itself keeps its choices in a file.
 struct Look {
   QString theme = QStringLiteral("day");
   int textPercent = 100;
   QString language = QStringLiteral("en");
 };
+
+constexpr int kPlayMs = 100;
 
 // The demo in a folder of its own: its Book made when missing, its clock at the demo day (standing still for pictures).
 class DemoApp {
@@ -59,10 +73,13 @@ class DemoApp {
       return;
     }
     const std::string keys = folder.filePath(QStringLiteral("keys")).toStdString();
-    app::Edges edges{[options, isClockStill] { return std::make_unique<demo::DemoClock>(demo::nowOf(options), isClockStill); },
+    const demo::DemoStart start{isClockStill ? demo::nowOf(options) : lastHour(places.book.toStdString(), keys, demo::nowOf(options)),
+                                isClockStill};
+    app::Edges edges{[start] { return std::make_unique<demo::DemoClock>(start); },
                      [keys] { return std::make_unique<platform::FileKeys>(keys); },
                      std::make_shared<platform::FileAttempts>(keys),
-                     [this]() -> std::unique_ptr<ports::PressureGauge> {
+                     [this, isClockStill]() -> std::unique_ptr<ports::PressureGauge> {
+                       if (!isClockStill) return playedGauge();
                        auto gauge = std::make_unique<ports::MemoryGauge>();
                        m_gauge = gauge.get();
                        return gauge;
@@ -83,9 +100,23 @@ class DemoApp {
     }
   }
   [[nodiscard]] app::Composition* composition() { return m_composition.get(); }  // null: said on stderr why
-  [[nodiscard]] ports::MemoryGauge& gauge() { return *m_gauge; }                 // of the composition
+  [[nodiscard]] ports::MemoryGauge& gauge() { return *m_gauge; }                 // of the composition, for pictures
 
  private:
+  // Plays on while somebody listens to it.
+  std::unique_ptr<ports::PressureGauge> playedGauge() {
+    auto gauge = std::make_unique<demo::PlayedGauge>();
+    QObject::connect(&m_play, &QTimer::timeout, &m_play, [this, played = gauge.get()] {
+      const bool isHeard = played->play(static_cast<double>(m_since.elapsed()) / 1000.0, m_composition->desk().now());
+      if (!isHeard) m_since.restart();
+    });
+    m_since.start();
+    m_play.start(kPlayMs);
+    return gauge;
+  }
+
+  QTimer m_play;
+  QElapsedTimer m_since;
   std::unique_ptr<app::Composition> m_composition;
   ports::MemoryGauge* m_gauge = nullptr;
 };

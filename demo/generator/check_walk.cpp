@@ -9,6 +9,7 @@ namespace {
 
 constexpr int kTouchesMost = 90;  // a walk that does not end is a mistake here, not in the guide
 constexpr int kSecond = 1000;
+constexpr int kWarmingSeconds = 1200;
 
 class Walk {
  public:
@@ -21,6 +22,11 @@ class Walk {
       if (m_plan.touches && touches >= *m_plan.touches) return {fit::Verdict::unfinished, m_at};
       const fit::Assessment now = fit::assess(m_setup, m_check.state);
       if (now.next.kind == fit::StepKind::done || now.next.kind == fit::StepKind::stop) break;
+      if (!now.advice.empty() && now.advice.front().kind == fit::AdviceKind::warm) {
+        if (m_plan.isLeftOff) break;
+        touch({fit::ColdSeen{false, true}}, kWarmingSeconds);
+        continue;
+      }
       if (const auto change = adviceFor(now)) {
         if (m_plan.isLeftOff) break;
         touch({*change}, m_dice.between(30, 70));
@@ -67,10 +73,14 @@ class Walk {
     m_at.ms += std::int64_t{seconds} * kSecond;
     const auto drafts = book::answer(m_world, m_check.id, answers, m_at);
     if (!drafts) return m_scribe.write(drafts, m_at, m_who);
-    for (const fit::Answer& answer : answers) m_check.state = *fit::take(m_setup, m_check.state, answer);
     season::CheckRecord& kept = m_world.openChecks[m_check.id];
+    std::vector<fit::Answer> taken = answers;
+    if (const auto cold = book::coldNow(m_world, kept, m_at)) taken.insert(taken.begin(), *cold);
+    for (const fit::Answer& answer : taken) {
+      m_check.state = *fit::take(m_setup, m_check.state, answer);
+      kept.answers.push_back({m_scribe.nextName(), answer, {}});
+    }
     kept.state = m_check.state;
-    for (const fit::Answer& answer : answers) kept.answers.push_back({m_scribe.nextName(), answer, {}});
     m_scribe.writeNamed(*drafts, m_at, m_who);
   }
 

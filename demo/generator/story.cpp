@@ -85,7 +85,7 @@ bool Story::tell() {
 void Story::found(const Season& first) {
   m_team = m_scribe.views().team ? m_scribe.views().team->id : std::string();
   const Instant when = at(first.start.plus(-kSentOutDays), 9 * 60);
-  book::Drafts people{{"", book::PersonAdded{"Maren Tollgate", "MT", "trainer"}},
+  book::Drafts people{{"", book::PersonAdded{"Maren Tollgate", "MT", "admin", true}},
                       {"", book::PersonAdded{"Silvio Kestrelby", "SK", "staff"}}};
   m_scribe.write(std::move(people), when, {});
   const auto ids = m_scribe.flush();
@@ -239,11 +239,15 @@ void Story::mendWarningLabels(Day day) {
     const Instant when = at(day, 600, m_turn++);
     m_scribe.write(book::changePart(m_scribe.views(), id, "exterior warning label", "new one from the maker"), when, m_aide);
     m_scribe.write(book::seePoints(m_scribe.views(), id, sound, false), when, m_aide);
-    m_scribe.write(book::releaseHold(m_scribe.views(), id, m_scribe.views().units.at(id).holds.front().fact, "label replaced"), when,
+  }
+  if (!flush()) return;
+  for (const std::string& id : mended) {
+    const Instant when = at(day, 620, m_turn++);
+    m_scribe.write(book::releaseHold(m_scribe.views(), id, m_scribe.views().units.at(id).holds.front().fact, "label replaced", day), when,
                    m_aide);
   }
   if (!flush()) return;
-  for (const std::string& id : mended) m_scribe.write(book::move(m_scribe.views(), id, "in-service", {}), at(day, 640, m_turn++), m_aide);
+  for (const std::string& id : mended) m_scribe.write(book::putInService(m_scribe.views(), id, day), at(day, 640, m_turn++), m_aide);
   flush();
 }
 

@@ -260,7 +260,13 @@ void Story::repairs(const Season& season, Day day) {
     back.tag.key = unit->tagKey;
     for (gear::PointFinding& finding : back.points) finding.state = gear::PointState::sound;
     back.isGroup = true;
-    if (unit->place == season::UnitPlace::sentOut) back.label = freshLabel(season);
+    const bool isRecertified = unit->place == season::UnitPlace::sentOut;
+    back.returned = season::ReturnRecord{std::string(isRecertified ? season::kByRecertifier : season::kByFirm),
+                                         isRecertified ? "recertified" : "put right",
+                                         "delivery note of " + print(day),
+                                         true,
+                                         {}};
+    if (isRecertified) back.label = freshLabel(season);
     m_scribe.write(book::takeIn(m_scribe.views(), back, day), at(day, 510, m_turn++), m_aide);
   }
   m_repairs = std::move(open);

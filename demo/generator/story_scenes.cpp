@@ -27,7 +27,7 @@ void Story::scenesBefore(Day day) {
     while (addMonths(*label.fullDate, months) > firstBad) label.fullDate = label.fullDate->plus(-1);
     label.year = civil(*label.fullDate).year;
     label.source = "delivery note " + std::to_string(m_dice.between(1000, 9999));
-    m_scribe.write(book::readLabel(m_scribe.views(), unit->id, label), at(day, 480, m_turn++), m_trainer);
+    m_scribe.write(book::readLabel(m_scribe.views(), unit->id, label, day), at(day, 480, m_turn++), m_trainer);
   }
 }
 

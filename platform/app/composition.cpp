@@ -77,7 +77,7 @@ Composition::Composition(Edges edges, const Places& places)
           m_desk.get(), m_choices.get(), edges.makeGauge ? edges.makeGauge() : nullptr,
           models::LockEdges{edges.attempts, edges.makeKeys, {}, edges.outbox},
           models::TagEdges{edges.makeCamera ? edges.makeCamera() : nullptr, edges.makeSheets ? edges.makeSheets() : nullptr,
-                           edges.makeNfc ? edges.makeNfc() : nullptr},
+                           edges.makeNfc ? edges.makeNfc() : nullptr, edges.outbox},
           models::PhoneEdges{drawCode, places.phone},
           models::PhotoEdges{edges.makePhotoCamera ? edges.makePhotoCamera() : nullptr,
                              edges.makePhotoMaker ? edges.makePhotoMaker() : nullptr})),

@@ -127,7 +127,7 @@ Finding fontsFinding(const std::string& programFolder) {
 Finding localeFinding() {
   const char* const set = std::setlocale(LC_ALL, "");
   const std::string codes = nl_langinfo(CODESET);
-  const bool isPlain = print(Length::millimetres(25.4), UnitSystem::us) == "1.00 in" && parseLength("22.5in").has_value();
+  const bool isPlain = print(Length::millimetres(25.4), UnitSystem::us) == "1 in" && parseLength("22.5in").has_value();
   std::setlocale(LC_ALL, "C");
   if (!isPlain) return {"locale", false, "quantities come out otherwise under this locale"};
   if (set == nullptr) return {"locale", false, "the locale named by the environment is not installed"};

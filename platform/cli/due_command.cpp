@@ -31,7 +31,7 @@ Result<season::Conditions> conditionsOf(const DueRequest& request) {
 // What the rows were judged by, and what was not judged, for people.
 std::vector<std::string> notesOn(const season::Board& board) {
   std::vector<std::string> lines;
-  const season::WeatherNow& weather = board.weatherNow();
+  const season::WeatherNow& weather = board.weather;
   if (weather.notedAt && (weather.conditions.temperature || weather.conditions.elevation)) {
     std::string line = "Weather as noted " + print(*weather.notedAt) + ':';
     if (weather.conditions.temperature) line += ' ' + print(*weather.conditions.temperature, UnitSystem::metric);
@@ -39,7 +39,12 @@ std::vector<std::string> notesOn(const season::Board& board) {
     if (weather.isOld) line += ", more than a day ago";
     lines.push_back(line);
   }
-  if (const int count = board.airUnknownCount(); count > 0)
+  for (const season::ClockDoubt& doubt : board.clocks) {
+    lines.push_back((doubt.isOwn ? "The clock of this device was changed: its own last entry is of "
+                                 : "The clock of device " + doubt.device + " is far off: it has an entry of ") +
+                    print(doubt.latest));
+  }
+  if (const int count = board.airUnknown; count > 0)
     lines.push_back("No weather was noted when the air of " + std::to_string(count) + (count == 1 ? " helmet" : " helmets") +
                     " was set, so it is not judged");
   return lines;
@@ -116,28 +121,38 @@ Result<Reply> due(const DueRequest& request, Outside& outside) {
   const auto opened = openBook(request.book, book::Access::readOnly, outside);
   if (!opened) return tl::unexpected<Error>(opened.error());
 
-  season::Board board;
-  board.build((*opened)->views(), {*now}, *conditions);
+  const season::Board board = season::boardOf((*opened)->views(), {*now}, *conditions);
   const std::vector<std::string> notes = notesOn(board);
   json::Writer out;
   out.beginObject().key("rows").beginArray();
-  for (const season::DueRow& row : board.rows()) writeRow(out, row);
+  for (const season::DueRow& row : board.rows) writeRow(out, row);
   out.endArray();
   out.key("at").string(print(*now));
-  writeWeather(out, board.weatherNow());
-  out.key("air_unknown").integer(board.airUnknownCount());
+  writeWeather(out, board.weather);
+  out.key("air_unknown").integer(board.airUnknown);
+  out.key("clocks").beginArray();
+  for (const season::ClockDoubt& doubt : board.clocks)
+    out.beginObject()
+        .key("device")
+        .string(doubt.device)
+        .key("own")
+        .boolean(doubt.isOwn)
+        .key("latest")
+        .string(print(doubt.latest))
+        .endObject();
+  out.endArray();
   writeStrings(out, "why", notes);
   out.endObject();
 
   Reply reply;
   reply.json = out.take();
   const season::DueRow* before = nullptr;
-  for (const season::DueRow& row : board.rows()) {
+  for (const season::DueRow& row : board.rows) {
     if (before == nullptr || before->lane != row.lane) reply.text += words(row.lane) + '\n';
     reply.text += textRow(row);
     before = &row;
   }
-  if (board.rows().empty()) reply.text = "Nobody is on the roster yet.\n";
+  if (board.rows.empty()) reply.text = "Nobody is on the roster yet.\n";
   for (const std::string& note : notes) reply.text += note + ".\n";
   return reply;
 }

@@ -72,7 +72,8 @@ std::string placeWords(const fit::Advice& advice) {
 
 std::string changeWords(const fit::Advice& advice) {
   const std::string place = placeWords(advice);
-  const std::string pumps = std::to_string(advice.pumpsLow) + " to " + std::to_string(advice.pumpsHigh) + " pumps";
+  const std::string pumps =
+      advice.pumpsHigh == 1 ? "one pump at a time" : std::to_string(advice.pumpsLow) + " to " + std::to_string(advice.pumpsHigh) + " pumps";
   switch (advice.deed.value_or(fit::Deed::relength)) {
     case fit::Deed::add:
       return "add " + place + ", " + pumps;
@@ -134,7 +135,7 @@ std::string words(gear::Point point) {
     case gear::Point::faceguard:
       return "faceguard";
     case gear::Point::liner:
-      return "liner and air";
+      return "liner";
     case gear::Point::chinStrap:
       return "chin strap";
   }
@@ -204,7 +205,7 @@ std::string sentence(const fit::Reason& r) {
     case ReasonKind::broken:
       return "the athlete said that something broke";
     case ReasonKind::unwell:
-      return "stop, tell the trainer now";
+      return "stop, tell the athletic trainer now";
   }
   return {};
 }
@@ -216,6 +217,8 @@ std::string sentence(const fit::Advice& advice) {
   switch (advice.kind) {
     case fit::AdviceKind::reseat:
       return mark + ": seat the helmet anew" + then;
+    case fit::AdviceKind::warm:
+      return mark + ": the helmet is cold, warm it first, let no air out" + then;
     case fit::AdviceKind::change:
       return mark + ": " + changeWords(advice) + then;
     case fit::AdviceKind::check:
@@ -234,6 +237,8 @@ std::string sentence(const fit::Advice& advice) {
 
 std::string sentence(const fit::SizeAnswer& a) {
   const std::string head = print(a.circumference, UnitSystem::metric) + " round the head";
+  if (a.isRetake)
+    return "The readings disagree by more than " + print(fit::kRetakeSpread, UnitSystem::metric) + ", no size is known, tape again";
   std::string text;
   if (a.size.empty()) {
     text = head + " is off the chart of this sheet";
@@ -245,8 +250,7 @@ std::string sentence(const fit::SizeAnswer& a) {
   for (const fit::SizeOdds& o : a.odds) {
     if (!a.size.empty() && o.size == a.size) text += ", " + percent(o.odds) + " likely";
   }
-  return a.isRetake ? text + "; the readings disagree by more than " + print(fit::kRetakeSpread, UnitSystem::metric) + ", tape again"
-                    : text;
+  return text;
 }
 
 }  // namespace snugline::cli

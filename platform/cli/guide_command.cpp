@@ -7,17 +7,11 @@
 namespace snugline::cli {
 namespace {
 
-std::string amountOf(const fit::Advice& advice) {
-  if (advice.to) return exact(*advice.to);
-  if (advice.pumpsHigh > 0) return std::to_string(advice.pumpsLow) + "-" + std::to_string(advice.pumpsHigh) + " pumps";
-  return {};
-}
-
 void writeAdvice(json::Writer& out, const fit::Advice& advice) {
   out.beginObject().key("do").string(advice.doText());
   if (advice.port) out.key("port").string(code(*advice.port));
   if (advice.part) out.key("part").string(code(*advice.part));
-  if (const std::string amount = amountOf(advice); !amount.empty()) out.key("amount").string(amount);
+  if (const std::string amount = advice.amountText(); !amount.empty()) out.key("amount").string(amount);
   out.key("reopens").beginArray();
   for (const fit::Mark m : fit::kMarks) {
     if (advice.reopens.has(m)) out.string(code(m));
@@ -43,7 +37,8 @@ std::string json(const fit::Assessment& a) {
   out.endArray();
   writeStrings(out, "strip", seen);
   writeStrings(out, "why", why);
-  out.key("due_from").string(print(a.dueFrom)).key("due_by").string(print(a.dueBy)).endObject();
+  out.key("due_from").string(print(a.dueFrom)).key("due_by").string(print(a.dueBy));
+  out.key("for_cold").boolean(a.isForCold).endObject();
   return out.take();
 }
 
@@ -53,6 +48,7 @@ std::string text(const fit::Assessment& a) {
   if (!a.advice.empty()) lines += "What can be done\n";
   for (const fit::Advice& advice : a.advice) lines += "  " + sentence(advice) + '\n';
   if (a.next.kind != fit::StepKind::done) lines += "Next: " + a.next.codeText() + '\n';
+  if (a.isForCold) lines += "Fits for this cold: see it again before the next session that is warmer.\n";
   return lines + "Next look from " + print(a.dueFrom) + " to " + print(a.dueBy) + ".\n" + kCaution + '\n';
 }
 

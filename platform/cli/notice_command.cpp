@@ -164,7 +164,7 @@ Result<Reply> issue(book::Book& book, const NoticeRequest& request, Instant now)
   return reply;
 }
 
-Result<Reply> release(book::Book& book, const NoticeRequest& request) {
+Result<Reply> release(book::Book& book, const NoticeRequest& request, Instant now) {
   const Views& views = book.views();
   book::Drafts drafts;
   std::vector<std::string> released;
@@ -181,7 +181,7 @@ Result<Reply> release(book::Book& book, const NoticeRequest& request) {
     if (std::find(released.begin(), released.end(), (*found)->id) != released.end()) continue;  // said twice
     for (const season::HoldRecord& hold : (*found)->holds) {
       if (hold.notice != request.notice) continue;
-      auto each = book::releaseHold(views, (*found)->id, hold.fact, request.reason);
+      auto each = book::releaseHold(views, (*found)->id, hold.fact, request.reason, dayOf(now));
       if (!each) return tl::unexpected<Error>(each.error());
       drafts.insert(drafts.end(), each->begin(), each->end());
     }
@@ -217,7 +217,7 @@ Result<Reply> notice(const NoticeRequest& request, Outside& outside) {
     case NoticeDeed::issue:
       return issue(book, request, *now);
     case NoticeDeed::release:
-      return release(book, request);
+      return release(book, request, *now);
   }
   return Reply{};
 }

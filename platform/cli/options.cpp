@@ -22,6 +22,7 @@ struct Requests {
   SheetRequest sheet;
   GaugeRequest gauge;
   DueRequest due;
+  ShowRequest show;
   MatchRequest match;
   PlanRequest plan;
   SwapRequest swap;
@@ -109,6 +110,13 @@ void addSeasonCommands(CLI::App& app, Requests& r, Parsed& parsed) {
   due->add_option("--elevation", r.due.elevation, "above the sea, like 180m or 590ft");
   due->callback([&r, &parsed] { parsed.run = [request = r.due](Outside& o) { return cli::due(request, o); }; });
 
+  CLI::App* show = app.add_subcommand("show", "The standing of one athlete or one helmet, as every page shows it");
+  show->add_option("--book", r.show.book, kBookHelp)->required();
+  show->add_option("--at", r.show.at, kAtHelp)->required();
+  show->add_option("--jersey", r.show.jersey, "number of the athlete");
+  show->add_option("--helmet", r.show.helmet, "serial or tag of the helmet");
+  show->callback([&r, &parsed] { parsed.run = [request = r.show](Outside& o) { return cli::show(request, o); }; });
+
   CLI::App* roster = app.add_subcommand("roster", "Take a roster in from a spreadsheet's file");
   roster->add_option("FILE", r.roster.file, "the roster: comma, semicolon or tab, with a row of headings")->required();
   roster->add_option("--book", r.roster.book, kBookHelp)->required();
@@ -190,6 +198,7 @@ void addHelmetCommands(CLI::App& app, Requests& r, Parsed& parsed) {
   swap->add_option("--reason", r.swap.reason, "why the old one is held: a point such as shell, or label, fit, broken, other")->needs(give);
   swap->add_option("--what", r.swap.what, "the same in words")->needs(give);
   swap->add_flag("--old-with-athlete", r.swap.isOldWithAthlete, "the old one is not in our hands yet")->needs(give);
+  swap->add_flag("--old-good", r.swap.isOldGood, "nothing is wrong with the old one: it goes back to the shelf")->needs(give);
   swap->add_option("--at", r.swap.at, std::string(kAtHelp) + "; now when left out");
   swap->callback([&r, &parsed] { parsed.run = [request = r.swap](Outside& o) { return cli::swap(request, o); }; });
 

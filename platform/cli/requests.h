@@ -63,6 +63,9 @@ struct GaugeRequest {
 struct DueRequest {
   std::string book, at, temperature, elevation;
 };
+struct ShowRequest {
+  std::string book, at, jersey, helmet;  // helmet: serial or tag
+};
 struct MatchRequest {
   std::string book, at, through;
   std::vector<std::string> pins, exclusions;  // JERSEY=SERIAL
@@ -78,7 +81,7 @@ struct PlanRequest {
 struct SwapRequest {
   std::string book, jersey, at, here;
   std::string give, reason, what;  // give: serial or tag; empty only looks
-  bool isOldWithAthlete = false;
+  bool isOldWithAthlete = false, isOldGood = false;
 };
 enum class NoticeDeed : std::uint8_t { list, progress, issue, release };
 struct NoticeRequest {
@@ -118,6 +121,7 @@ struct DemoRequest {
 [[nodiscard]] Result<Reply> air(const AirRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> leak(const LeakRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> gauge(const GaugeRequest& request, Outside& outside);
+[[nodiscard]] Result<Reply> show(const ShowRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> due(const DueRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> match(const MatchRequest& request, Outside& outside);
 [[nodiscard]] Result<Reply> plan(const PlanRequest& request, Outside& outside);

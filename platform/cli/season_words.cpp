@@ -45,7 +45,7 @@ std::string words(season::NotOffered why, int count) {
     case season::NotOffered::held:
       return helmets + " on hold";
     case season::NotOffered::away:
-      return helmets + " in repair or sent out";
+      return helmets + " in repair, sent out or still with an athlete";
     case season::NotOffered::notInService:
       return helmets + " not in service";
     case season::NotOffered::faultOpen:
@@ -56,6 +56,8 @@ std::string words(season::NotOffered why, int count) {
       return helmets + " whose label is lapsed, missing or in question";
     case season::NotOffered::noSheet:
       return helmets + " whose model sheet is not in the Book";
+    case season::NotOffered::pointsOpen:
+      return helmets + " with seven points to check after a report";
     case season::NotOffered::otherSize:
       return helmets + " not of a size for this head";
     case season::NotOffered::didNotFit:
@@ -75,8 +77,10 @@ std::string sentence(const season::Spare& spare) {
 
 std::string sizeSentence(const season::Views& views, const season::SpareAnswer& answer) {
   const std::string kind = answer.likelySize.empty() ? std::string() : answer.likelySize + " of " + sheetName(views, answer.likelySheet);
-  if (answer.tape == season::TapeState::missing)
-    return kind.empty() ? "Head not taped: no size can be said" : "Head not taped: the size of the helmet before stands in, " + kind;
+  if (!isSizeKnown(answer.tape)) {
+    const std::string why = answer.tape == season::TapeState::open ? "The readings of the head disagree: " : "Head not taped: ";
+    return why + (kind.empty() ? "no size can be said" : "the size of the helmet before stands in, " + kind);
+  }
   if (kind.empty()) return "Off the charts of every model here";
   return (answer.tape == season::TapeState::stale ? "By an old tape reading " : "By the tape ") + kind;
 }
@@ -105,34 +109,45 @@ std::string words(season::CostTerm term, int count) {
   return {};
 }
 
-std::string words(season::UnitBar bar) {
-  switch (bar) {
-    case season::UnitBar::none:
-      return "nothing";
-    case season::UnitBar::notInService:
-      return "not in service";
-    case season::UnitBar::held:
-      return "held";
-    case season::UnitBar::repair:
-      return "in repair";
-    case season::UnitBar::sentOut:
-      return "sent out";
-    case season::UnitBar::retired:
+std::string words(const std::optional<season::Bar>& bar) {
+  using season::Bar;
+  if (!bar) return "nothing";
+  switch (*bar) {
+    case Bar::retired:
       return "retired";
-    case season::UnitBar::lost:
+    case Bar::lost:
       return "lost";
-    case season::UnitBar::faultOpen:
+    case Bar::sentOut:
+      return "sent out";
+    case Bar::repair:
+      return "in repair";
+    case Bar::held:
+      return "on hold";
+    case Bar::fault:
       return "a fault is open";
-    case season::UnitBar::labelMissing:
+    case Bar::brokeSaid:
+      return "reported broken";
+    case Bar::labelMissing:
       return "label missing";
-    case season::UnitBar::labelUnknown:
-      return "label not read yet";
-    case season::UnitBar::labelDisputed:
+    case Bar::labelUnreadable:
+      return "label cannot be read";
+    case Bar::labelDisputed:
       return "two readings of its label differ";
-    case season::UnitBar::lapses:
+    case Bar::labelUnknown:
+      return "label not read yet";
+    case Bar::labelLapsed:
       return "certification lapses too early, or may";
-    case season::UnitBar::noSheet:
+    case Bar::noSheet:
       return "its model or size is not known";
+    case Bar::pointsAfterReport:
+      return "seven points to check after a report";
+    case Bar::pointUnchecked:
+    case Bar::notInService:
+      return "not in service";
+    case Bar::twoAthletes:
+      return "two athletes are down for it";
+    case Bar::verdict:
+      return "last check: do not wear";
   }
   return {};
 }
@@ -170,7 +185,7 @@ std::string sentence(const season::UnmatchedHead& head) {
   const std::string stale = head.tape == season::TapeState::stale ? " (by a stale tape)" : "";
   switch (head.why) {
     case season::NoHelmet::neverTaped:
-      return "Never taped: no size is known";
+      return head.tape == season::TapeState::open ? "The readings of the head disagree: no size is known" : "Never taped: no size is known";
     case season::NoHelmet::offChart:
       return "No size of the models at hand is likely enough" + stale;
     case season::NoHelmet::noneAtHand:

@@ -3,6 +3,7 @@
 // Thread: plain functions.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,7 +14,7 @@
 namespace snugline::cli {
 
 [[nodiscard]] std::string words(season::CostTerm term, int count);
-[[nodiscard]] std::string words(season::UnitBar bar);
+[[nodiscard]] std::string words(const std::optional<season::Bar>& bar);  // what keeps a helmet off every head
 [[nodiscard]] std::string words(season::LapseWhen when);
 // "3 helmets on hold".
 [[nodiscard]] std::string words(season::NotOffered why, int count);

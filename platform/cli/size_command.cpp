@@ -29,12 +29,15 @@ Result<std::vector<Length>> readings(const std::vector<std::string>& options) {
 std::string json(const fit::SizeAnswer& a) {
   json::Writer out;
   out.beginObject();
-  out.key("size").string(a.size.empty() ? "none" : a.size);
+  out.key("size").string(a.isRetake ? "" : a.size.empty() ? "none" : a.size);
   out.key("circumference_mm").real(a.circumference.mm(), 3);
   out.key("uncertainty_mm").real(a.uncertainty.mm(), 3);
   out.key("odds").beginObject();
-  for (const fit::SizeOdds& o : a.odds) out.key(o.size).real(o.odds, 9);
-  out.key("none").real(a.none, 9).endObject();
+  if (!a.isRetake) {
+    for (const fit::SizeOdds& o : a.odds) out.key(o.size).real(o.odds, 9);
+    out.key("none").real(a.none, 9);
+  }
+  out.endObject();
   out.key("bands").beginObject();
   for (const fit::SizeOdds& o : a.odds) out.key(o.size).beginArray().real(o.low.mm(), 3).real(o.high.mm(), 3).endArray();
   out.endObject();
@@ -48,6 +51,7 @@ std::string json(const fit::SizeAnswer& a) {
 
 std::string text(const fit::SizeAnswer& a) {
   std::string lines = sentence(a) + ".\n";
+  if (a.isRetake) return lines + kCaution + '\n';
   for (const fit::SizeOdds& o : a.odds) {
     std::array<char, 128> line{};
     std::snprintf(line.data(), line.size(), "  %-6s %s to %s  %5.1f %%\n", o.size.c_str(), print(o.low, UnitSystem::metric).c_str(),

@@ -107,7 +107,8 @@ Result<Reply> swap(const SwapRequest& request, Outside& outside) {
       given.refused = "Not given: " + helmetName(book.views(), helmet->id) + " is no spare for this head";
       exitCode = kAnswerNo;
     } else {
-      auto drafts = book::swapHelmet(book.views(), {athlete->id, helmet->id, request.reason, request.what, request.isOldWithAthlete}, *now);
+      auto drafts = book::swapHelmet(
+          book.views(), {athlete->id, helmet->id, request.reason, request.what, request.isOldWithAthlete, request.isOldGood}, *now);
       if (!drafts) return tl::unexpected<Error>(drafts.error());
       for (const book::Draft& draft : *drafts)
         if (std::holds_alternative<book::UnitHeld>(draft.body)) given.held.push_back(helmetName(book.views(), draft.about));

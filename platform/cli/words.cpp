@@ -103,6 +103,9 @@ std::string airReason(const season::DueReason& r) {
     case season::AirCause::warm:
       line += " by warmth";
       break;
+    case season::AirCause::afterCold:
+      line += " by warmth, and it was fitted in the cold";
+      break;
     case season::AirCause::altitude:
       line += " by altitude";
       break;
@@ -160,8 +163,12 @@ std::string sentence(const season::DueReason& r) {
   switch (r.kind) {
     case DueKind::seeAthleteNow:
       return "See athlete now";
+    case DueKind::withTrainer:
+      return "With the athletic trainer";
+    case DueKind::pointsAfterHit:
+      return "The helmet's seven points are to be checked before it is worn";
     case DueKind::noUnit:
-      return "No helmet yet";
+      return r.text.empty() ? "No helmet yet" : "No helmet, the last one" + more;
     case DueKind::held:
       return "Helmet held" + more;
     case DueKind::unitFault:
@@ -170,6 +177,8 @@ std::string sentence(const season::DueReason& r) {
       return "Certification lapsed, last good day " + day;
     case DueKind::labelMissing:
       return "No certification label on the helmet";
+    case DueKind::labelUnreadable:
+      return "The certification label cannot be read";
     case DueKind::labelUnknown:
       return "Certification label not read yet";
     case DueKind::verdictDoNotWear:
@@ -184,6 +193,12 @@ std::string sentence(const season::DueReason& r) {
       return "Two readings of the label differ";
     case DueKind::unitAway:
       return "Helmet is away" + more;
+    case DueKind::noSheet:
+      return "Model or size of the helmet is not known";
+    case DueKind::notInService:
+      return "Helmet is not in service";
+    case DueKind::keptUnit:
+      return "Still has the old helmet" + more;
     case DueKind::neverFitted:
       return "Never fitted in this helmet";
     case DueKind::checkOpen:
@@ -262,6 +277,8 @@ std::string sentence(const book::RowNote& note) {
       return "the label is not a year from 1990 to 2199 or the word missing" + cell;
     case RowDoubt::pointUnknown:
       return "not one of the seven points" + cell;
+    case RowDoubt::unitAway:
+      return "this helmet is away for repair or recertification; say in the app what was done to it" + cell;
     case RowDoubt::unitRetired:
       return "this helmet is retired" + cell;
   }
@@ -274,6 +291,8 @@ std::string words(season::Lane lane) {
       return "Do not wear";
     case season::Lane::beforePractice:
       return "See before practice";
+    case season::Lane::noHelmet:
+      return "No helmet yet";
     case season::Lane::weekly:
       return "Weekly look";
     case season::Lane::nothingDue:

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "platform/printing/folder_outbox.h"
 
-#include <QBuffer>
+#include <QDesktopServices>
 #include <QDir>
 #include <QFileInfo>
 #include <QSaveFile>
+#include <QUrl>
 
 #include "platform/printing/typesetter.h"
 
@@ -36,6 +37,8 @@ Result<std::string> FolderOutbox::keep(const std::string& name, const std::strin
     return fail(ErrorCode::cannotWrite, path->toStdString(), file.errorString().toStdString());
   return path->toStdString();
 }
+
+bool FolderOutbox::openBySystem(const QString& path) { return QDesktopServices::openUrl(QUrl::fromLocalFile(path)); }
 
 Result<std::string> FolderOutbox::print(const std::string& name, const ports::Paper& paper) { return keep(name, setPaper(paper)); }
 

@@ -22,6 +22,8 @@ ListPage {
     emptyText: page.roster.total === 0 ? qsTr("Nobody is in the Book yet. Take a roster in, or add one athlete.") : qsTr("Nobody matches.")
     rows: page.roster
     foot: [
+        Notice { Layout.fillWidth: true; kind: "stop"; text: page.roster.intake.refusal },
+        UndoBar { objectName: "rosterUndo"; Layout.fillWidth: true; text: page.roster.intake.lastWords; onUndone: page.roster.intake.undo() },
         AnswerBar {
             objectName: "answers"
             Layout.fillWidth: true

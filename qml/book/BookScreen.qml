@@ -30,12 +30,15 @@ FocusScope {
                                     sheet: sheetPage, sheetEdit: sheetEditPage, sheetChange: sheetChangePage,
                                     collect: collectPage, missing: missingPage, turn: turnPage, next: nextPage, past: pastPage, "past-season": pastSeasonPage })
 
-    // From elsewhere in the app: the page of one helmet.
     function showUnit(unitId: string): void {
         book.units.page.open(unitId)
-        book.direct = book.direct || book.settings.bookTrail.length === 0
         if (book.settings.bookTrail.split("/").pop() !== "unit")
             book.push("unit", {})
+    }
+    // From elsewhere in the app: its way back leads there, past the pages that lie below.
+    function showOnlyUnit(unitId: string): void {
+        book.showUnit(unitId)
+        book.floor = stack.depth
     }
     function push(name: string, given: var): void {
         stack.push(book.pages[name], given)
@@ -44,10 +47,12 @@ FocusScope {
     }
     function goBack(): void {
         book.settings.bookTrail = book.settings.bookTrail.split("/").slice(0, -1).join("/")
-        if (stack.depth > (book.direct ? 2 : 1))
+        if (stack.depth > book.floor) {
             stack.pop()
-        else
+        } else {
+            book.leaving = book.floor > 1     // what lies below is as it was left
             book.done()
+        }
         if (stack.currentItem)
             stack.currentItem.forceActiveFocus()
     }
@@ -61,7 +66,7 @@ FocusScope {
         book.go(screen, "")
     }
     property bool leaving: false
-    property bool direct: false           // came straight to a helmet's page: its way back leaves the Book
+    property int floor: 1                 // as deep as it was come in
     Component.onCompleted: {
         for (const name of book.settings.bookTrail.split("/").filter(n => n.length > 0))
             stack.push(book.pages[name])

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // What a tag leaves open where helmets are handed in: refused, in no Book, away, or several meant. The next tag puts each of them aside.
 import QtQuick
+import Snugline.Dock
 import Snugline.Models
 import Snugline.Parts
 import Snugline.Tokens
@@ -36,7 +37,13 @@ Column {
         kind: "attention"
         text: asked.collect.awayWords
         actionText: qsTr("It is back: hand it in")
-        onActed: asked.collect.sayBack()
+        onActed: back.open()
+    }
+    ReturnSheet {
+        id: back
+        objectName: "return-sheet"
+        last: asked.collect.lastReturn
+        onReturned: (by, done, paper, isCleaned) => asked.collect.sayBack(by, done, paper, isCleaned)
     }
     Words { width: parent.width; visible: asked.collect.asked.length > 0; text: asked.collect.askedWords; size: "head" }
     Repeater {

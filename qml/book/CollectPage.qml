@@ -135,8 +135,9 @@ PageFrame {
         id: numberSheet
         objectName: "collect-number-sheet"
         title: page.collect.countWords
-        onAboutToShow: page.collect.query = ""
-        onClosed: field.forceActiveFocus()
+        fills: true
+        onBegan: page.collect.query = ""
+        onEnded: field.forceActiveFocus()
         Keypad {
             objectName: "collect-pad"
             Layout.fillWidth: true
@@ -147,24 +148,29 @@ PageFrame {
             showsEnter: false
             onEdited: text => page.collect.query = text
         }
-        Words { Layout.fillWidth: true; visible: page.collect.query.length > 0 && page.collect.matches.length === 0; text: qsTr("Nobody of that number has a helmet.") }
-        Repeater {
-            model: page.collect.matches.length
-            ListRow {
-                required property int index
-                readonly property var row: page.collect.matches[index] ?? ({ unit: "", number: "", title: "", detail: "" })
-                objectName: "match" + index
-                Layout.fillWidth: true
-                number: row.number
-                title: row.title
-                detail: row.detail
-                onClicked: {
-                    page.collect.handIn(row.unit)
-                    page.collect.query = ""
+        ColumnLayout {                    // room is kept for what comes up, so that the keys stay where they are
+            Layout.fillWidth: true
+            Layout.preferredHeight: Math.max(implicitHeight, 2.5 * Theme.touch)
+            Words { Layout.fillWidth: true; visible: page.collect.query.length > 0 && page.collect.matches.length === 0; text: qsTr("Nobody of that number has a helmet.") }
+            Repeater {
+                model: page.collect.matches.length
+                ListRow {
+                    required property int index
+                    readonly property var row: page.collect.matches[index] ?? ({ unit: "", number: "", title: "", detail: "" })
+                    objectName: "match" + index
+                    Layout.fillWidth: true
+                    number: row.number
+                    title: row.title
+                    detail: row.detail
+                    onClicked: {
+                        page.collect.handIn(row.unit)
+                        page.collect.query = ""
+                    }
                 }
             }
+            Words { Layout.fillWidth: true; visible: page.collect.query.length === 0 && page.hasLast; text: page.hasLast ? page.last.title + ". " + page.last.detail : ""; tone: "snug" }
+            Item { Layout.fillHeight: true }
         }
-        Words { Layout.fillWidth: true; visible: page.collect.query.length === 0 && page.hasLast; text: page.hasLast ? page.last.title + ". " + page.last.detail : ""; tone: "snug" }
     }
     Connections {
         target: page.collect

@@ -49,16 +49,12 @@ ListPage {
         required property string serial
         required property string kind
         required property string status
-        required property string label
-        required property string wearer
         required property var points
-        required property bool isHeld
-        required property bool isLapsed
+        required property string standingTone
         width: page.rowWidth
         title: qsTr("%1, %2").arg(entry.serial).arg(entry.kind)
-        detail: entry.isHeld || !entry.isLapsed ? entry.status : qsTr("%1. %2").arg(entry.status).arg(entry.label)
-        tone: entry.isHeld || entry.isLapsed ? "stop" : "plain"
-        note: entry.wearer
+        detail: entry.status
+        tone: entry.standingTone === "stop" ? "stop" : "plain"
         onClicked: page.openUnit(entry.unitId)
         PointStrip { points: entry.points }
     }

@@ -28,9 +28,12 @@ PageFrame {
         boundsBehavior: Flickable.StopAtBounds
         keyNavigationEnabled: true
         cacheBuffer: 400
+        currentIndex: -1
         onMovementStarted: page.scrolled = true
-        header: Item {
+        header: FocusScope {
             width: page.rowWidth
+            // A current row takes the keyboard with each new list: none while somebody types above it.
+            onActiveFocusChanged: if (activeFocus) list.currentIndex = -1
             // The head grows after the list was placed; it is looked at from its top until somebody scrolls.
             onHeightChanged: if (!page.scrolled) Qt.callLater(list.positionViewAtBeginning)
             implicitHeight: topLoader.height + (topLoader.height > 0 ? Theme.gap : 0) + (none.visible ? none.height + Theme.gap : 0)

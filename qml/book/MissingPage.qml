@@ -111,6 +111,6 @@ PageFrame {
         }
         BigButton { objectName: "missing-unit"; Layout.fillWidth: true; kind: "quiet"; text: qsTr("The helmet's page"); onClicked: { sheet.close(); page.openUnit(page.chosen.unit) } }
         BigButton { objectName: "missing-athlete"; Layout.fillWidth: true; visible: page.chosen.hasAthlete; kind: "quiet"; text: qsTr("The athlete's page"); onClicked: { sheet.close(); page.openAthlete(page.chosen.athlete) } }
-        onAboutToShow: why.clear()
+        onBegan: why.clear()
     }
 }

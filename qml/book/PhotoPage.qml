@@ -126,5 +126,7 @@ PageFrame {
         target: page.photos
         function onKept(): void { page.done() }
     }
+    readonly property bool isCovered: Glass.isCovered
+    onIsCoveredChanged: if (isCovered) photos.stop()
     Component.onDestruction: page.photos.stop()
 }

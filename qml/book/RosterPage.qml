@@ -24,7 +24,7 @@ ListPage {
 
     title: qsTr("Take a roster in")
     subtitle: page.intake.isRead ? qsTr("%1: %2").arg(page.intake.file).arg(page.intake.formWords) : qsTr("A CSV file, as any spreadsheet writes it")
-    rows: page.intake.rows
+    rows: page.intake.rows.length         // a count keeps the list where it is while rows are answered
     onBack: page.intake.putAside()
     head: Column {
         spacing: Theme.gap
@@ -46,7 +46,6 @@ ListPage {
             onAnswered: name => { if (name === "choose") page.choose(); else page.intake.read(path.text) }
         }
         Notice { objectName: "refusal"; width: parent.width; kind: "stop"; text: page.intake.refusal }
-        Notice { objectName: "outcome"; width: parent.width; kind: "good"; text: page.intake.outcome }
         Card {
             width: parent.width
             visible: page.intake.isRead
@@ -59,33 +58,50 @@ ListPage {
                     visible: page.intake.questioned + page.intake.refused > 0
                     tone: page.intake.refused > 0 ? "stop" : "see"
                     bold: true
-                    text: qsTr("%1 questioned, %2 refused. Refused rows stay out; the others go in.").arg(page.intake.questioned).arg(page.intake.refused)
+                    text: page.intake.refused > 0 ? qsTr("%1 questioned, %2 refused. Refused rows stay out; the others go in.").arg(page.intake.questioned).arg(page.intake.refused)
+                        : qsTr("%1 questioned, each to be answered below.").arg(page.intake.questioned)
                 }
                 Words { width: parent.width; text: qsTr("Nothing is written yet."); tone: "quiet"; size: "small" }
             }
         }
     }
-    delegate: ListRow {
+    delegate: Column {
         id: entry
-        required property var modelData
-        readonly property var mark: page.marks[entry.modelData.kind]
+        required property int index
+        readonly property var row: page.intake.rows[entry.index] ?? ({ line: "", kind: "added", who: "", why: "", question: "", answers: [] })
+        readonly property var mark: page.marks[entry.row.kind]
         width: page.rowWidth
-        title: entry.modelData.who.length > 0 ? entry.modelData.who : qsTr("Line %1").arg(entry.modelData.line)
-        detail: entry.modelData.why
-        tone: entry.mark.tone === "snug" || entry.mark.tone === "info" ? "plain" : entry.mark.tone
-        note: entry.modelData.line.length > 0 ? qsTr("line %1").arg(entry.modelData.line) : ""
-        tagText: entry.mark.text
-        tagTone: entry.mark.tone
-        tagShape: entry.mark.shape
+        spacing: Theme.grid / 2
+        ListRow {
+            width: entry.width
+            title: entry.row.who.length > 0 ? entry.row.who : qsTr("Line %1").arg(entry.row.line)
+            detail: entry.row.why
+            tone: entry.mark.tone === "snug" || entry.mark.tone === "info" ? "plain" : entry.mark.tone
+            note: entry.row.line.length > 0 ? qsTr("line %1").arg(entry.row.line) : ""
+            tagText: entry.mark.text
+            tagTone: entry.mark.tone
+            tagShape: entry.mark.shape
+        }
+        ChipGrid {
+            objectName: "answers " + entry.row.question
+            width: entry.width
+            visible: count > 0
+            label: qsTr("Is it right?")
+            mostColumns: 2
+            choices: entry.row.answers
+            onChosen: name => page.intake.answer(entry.row.question, name)
+        }
     }
     foot: [
+        UndoBar { objectName: "rosterUndo"; Layout.fillWidth: true; text: page.intake.isRead ? "" : page.intake.lastWords; onUndone: page.intake.undo() },
         AnswerBar {
             objectName: "answers"
             Layout.fillWidth: true
             visible: page.intake.isRead
             answers: [
                 { name: "aside", text: qsTr("Put aside") },
-                { name: "take", text: qsTr("Take it in"), kind: "primary", enabled: !page.intake.isBusy && page.intake.added + page.intake.altered > 0 }
+                { name: "take", text: qsTr("Take it in"), detail: page.intake.unanswered > 0 ? qsTr("%1 not answered: in doubt it stays out").arg(page.intake.unanswered) : "",
+                  kind: page.intake.unanswered > 0 ? "plain" : "primary", enabled: !page.intake.isBusy && page.intake.added + page.intake.altered > 0 }
             ]
             onAnswered: name => { if (name === "take") page.intake.takeIn(); else page.intake.putAside() }
         }

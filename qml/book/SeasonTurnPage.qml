@@ -85,7 +85,7 @@ PageFrame {
             Layout.fillWidth: true
             visible: !page.turn.isBetween
             large: true
-            kind: "primary"
+            kind: page.turn.isLastDay ? "primary" : "plain"     // a season that runs is not closed by the first touch on this page
             enabled: !page.turn.isBusy
             text: qsTr("Close this season")
             spokenName: qsTr("Close %1").arg(page.turn.seasonWords)

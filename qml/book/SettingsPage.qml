@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// How this device shows things. Every touch is kept at once; nothing here is part of the Book.
+// How this device shows things, kept at every touch; and whom the team calls in an emergency, which is part of the Book.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Tokens
@@ -76,6 +76,7 @@ PageFrame {
         onClicked: page.openGauge()
     }
     Words { Layout.fillWidth: true; Layout.topMargin: Theme.gap; text: page.settings.teamWords; bold: true }
+    EmergencyWords { Layout.fillWidth: true; settings: page.settings }
     BigButton { objectName: "settings-people"; Layout.fillWidth: true; text: qsTr("People"); detail: qsTr("Codes, and the recovery sheet"); onClicked: page.openScreen("people") }
     BigButton { objectName: "settings-warning"; Layout.fillWidth: true; text: qsTr("Yearly warning"); detail: qsTr("Its text, and the form to sign at home"); onClicked: page.openScreen("warning-text") }
     BigButton { objectName: "settings-privacy"; Layout.fillWidth: true; text: qsTr("Privacy"); detail: qsTr("How long names are shown, legal holds"); onClicked: page.openScreen("privacy") }

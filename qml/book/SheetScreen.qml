@@ -141,6 +141,6 @@ PageFrame {
         }
     }
     foot: [
-        UndoBar { objectName: "sheetUndo"; Layout.fillWidth: true; text: screen.sheets.lastWords; onUndone: screen.sheets.undo() }
+        UndoBar { objectName: "sheetUndo"; Layout.fillWidth: true; text: screen.sheets.aboutWords; onUndone: screen.sheets.undo() }
     ]
 }

@@ -41,7 +41,8 @@ Column {
                     objectName: "release"
                     width: parent.width
                     visible: card.modelData.rule.length === 0
-                    enabled: why.text.trim().length > 0 && !holds.unit.isBusy
+                    enabled: why.text.trim().length > 0 && !holds.unit.isBusy && Bearer.isStaff
+                    detail: Bearer.staffOnly
                     text: qsTr("Release this hold")
                     onClicked: holds.unit.release(card.modelData.fact, why.text)
                 }
@@ -61,17 +62,23 @@ Column {
         id: sheet
         objectName: "holdSheet"
         title: qsTr("Hold this helmet")
-        onAboutToShow: words.clear()
+        readonly property string known: holds.unit.knownCause.words ?? ""
+        onBegan: {
+            words.text = holds.unit.knownCause.what ?? ""
+            sheet.reason = holds.unit.knownCause.reason ?? ""
+        }
+        Words { objectName: "knownCause"; Layout.fillWidth: true; visible: text.length > 0; text: sheet.known; tone: "stop"; bold: true }
         ChipGrid {
             objectName: "reasons"
             Layout.fillWidth: true
+            visible: sheet.known.length === 0
             label: qsTr("Which point")
             mostColumns: 2
             choices: holds.unit.points.map(p => ({ name: p.code, text: p.name, chosen: sheet.reason === p.code }))
                 .concat([{ name: "broken", text: qsTr("Something broke"), chosen: sheet.reason === "broken" }, { name: "other", text: qsTr("Another cause"), chosen: sheet.reason === "other" }])
             onChosen: name => sheet.reason = name
         }
-        TextEntry { id: words; objectName: "holdWords"; Layout.fillWidth: true; label: qsTr("What is wrong") }
+        TextEntry { id: words; objectName: "holdWords"; Layout.fillWidth: true; visible: sheet.known.length === 0; label: qsTr("What is wrong") }
         AnswerBar {
             objectName: "where"
             Layout.fillWidth: true

@@ -35,6 +35,7 @@ Item {
             onYearChosen: (year, isMakersMark) => label.unit.readLabelYear(year, isMakersMark)
             onDateChosen: (isoDay, source) => label.unit.readLabelDate(isoDay, source)
             onMissingChosen: label.unit.readLabelMissing()
+            onUnreadableChosen: label.unit.readLabelUnreadable()
         }
     }
     Connections {

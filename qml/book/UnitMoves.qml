@@ -5,6 +5,7 @@ import QtQuick
 import QtQuick.Layouts
 import Snugline.Tokens
 import Snugline.Parts
+import Snugline.Dock
 import Snugline.Models
 
 Card {
@@ -19,13 +20,16 @@ Card {
         width: parent.width
         spacing: Theme.grid
         Words { width: parent.width; text: qsTr("Where it goes"); bold: true }
+        Words { width: parent.width; visible: text.length > 0; tone: "quiet"; text: Bearer.staffOnly }
         ChipGrid {
             objectName: "moves"
             width: parent.width
             mostColumns: 3
-            choices: moves.unit.moves.map(m => ({ name: "to-" + m.to, text: m.words, enabled: !moves.unit.isBusy }))
+            choices: moves.unit.moves.map(m => ({ name: "to-" + m.to, text: m.words, enabled: !moves.unit.isBusy && Bearer.isStaff }))
             onChosen: name => {
                 const move = moves.unit.moves.find(m => "to-" + m.to === name)
+                if (move.to === "back")
+                    return back.open()
                 if (move.reasons.length === 0)
                     return moves.unit.moveTo(move.to, "")
                 moves.going = move
@@ -49,7 +53,7 @@ Card {
             width: parent.width
             visible: count > 0
             mostColumns: 6
-            choices: moves.unit.shelves.map(s => ({ name: "shelf-" + s, text: s, chosen: s === moves.unit.shelf, enabled: !moves.unit.isBusy }))
+            choices: moves.unit.shelves.map(s => ({ name: "shelf-" + s, text: s, chosen: s === moves.unit.shelf, enabled: !moves.unit.isBusy && Bearer.isStaff }))
             onChosen: name => moves.unit.setShelf(name.slice(6))
         }
         BigButton {
@@ -57,13 +61,18 @@ Card {
             width: parent.width
             visible: shelf.text.trim() !== moves.unit.shelf
             text: qsTr("Keep this shelf")
-            enabled: !moves.unit.isBusy
+            enabled: !moves.unit.isBusy && Bearer.isStaff
             onClicked: moves.unit.setShelf(shelf.text)
         }
     }
     Connections {
         target: moves.unit
         function onWritten(): void { shelf.text = moves.unit.shelf }
+    }
+    ReturnSheet {
+        id: back
+        objectName: "return-sheet"
+        onReturned: (by, done, paper, isCleaned) => moves.unit.comeBack(by, done, paper, isCleaned)
     }
     PullSheet {
         id: sheet

@@ -33,7 +33,7 @@ Column {
         id: faults
         objectName: "pointFaults"
         title: qsTr("%1: what is wrong?").arg(seen.point.name ?? "")
-        onAboutToShow: own.clear()
+        onBegan: own.clear()
         ChipGrid {
             objectName: "pointFault"
             Layout.fillWidth: true

@@ -46,7 +46,29 @@ PageFrame {
     ]
 
     Notice { objectName: "refusal"; Layout.fillWidth: true; kind: "stop"; text: page.unit.refusal }
-    Words { objectName: "status"; Layout.fillWidth: true; text: page.unit.statusWords; size: "head"; tone: page.unit.isHeld ? "stop" : "plain" }
+    Words {
+        objectName: "do-not-wear"
+        Layout.fillWidth: true
+        visible: page.unit.isStop
+        text: qsTr("Do not wear")
+        size: "title"
+        font.pixelSize: Theme.titleSize * 1.6
+        bold: true
+        tone: "stop"
+        Accessible.role: Accessible.Heading
+    }
+    Words { objectName: "status"; Layout.fillWidth: true; text: page.unit.statusWords; size: "head"; tone: page.unit.standingTone === "stop" ? "stop" : "plain" }
+    Repeater {
+        model: page.unit.reasons
+        Words { required property var modelData; required property int index; visible: index > 0; objectName: "reason"; Layout.fillWidth: true; text: modelData.text; tone: "stop" }
+    }
+    AnswerBar {
+        objectName: "where-now"
+        Layout.fillWidth: true
+        visible: page.unit.acts.includes("where-now")
+        answers: [{ name: "in-hand", text: qsTr("It is in our hands"), enabled: !page.unit.isBusy }]
+        onAnswered: page.unit.whereNow(false)
+    }
     Words { objectName: "label"; Layout.fillWidth: true; text: page.unit.labelWords; tone: page.unit.isLabelGood ? "plain" : "stop" }
     Words { objectName: "age"; Layout.fillWidth: true; visible: text.length > 0; text: page.unit.ageWords; size: "small"; tone: "quiet" }
     UnitLabel { Layout.fillWidth: true; unit: page.unit }
@@ -124,4 +146,5 @@ PageFrame {
             onOpened: page.openPhoto(modelData.fact)
         }
     }
+    foot: UndoBar { objectName: "unitUndo"; Layout.fillWidth: true; text: page.unit.lastWords; onUndone: page.unit.undo() }
 }

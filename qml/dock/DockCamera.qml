@@ -61,5 +61,7 @@ Column {
         text: qsTr("Camera off")
         onClicked: camera.scan.stop()
     }
+    readonly property bool isCovered: Glass.isCovered
+    onIsCoveredChanged: if (isCovered) scan.stop()
     Component.onDestruction: camera.scan.stop()
 }

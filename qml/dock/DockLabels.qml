@@ -26,7 +26,7 @@ Item {
         id: sheet
         objectName: "labelSheets"
         title: qsTr("Labels to print")
-        onClosed: labels.done()
+        onEnded: labels.done()
         Words { Layout.fillWidth: true; text: qsTr("Each label has a serial of our own, as a code and in letters, and is given only once. Print it, stick it on the shell, scan it."); tone: "quiet" }
         Words { objectName: "nextSerial"; Layout.fillWidth: true; text: qsTr("The next one is %1").arg(labels.scan.nextSerial); bold: true }
         ChipGrid {

@@ -32,5 +32,7 @@ Column {
         text: qsTr("NFC off")
         onClicked: reader.nfc.stop()
     }
+    readonly property bool isCovered: Glass.isCovered
+    onIsCoveredChanged: if (isCovered) nfc.stop()
     Component.onDestruction: reader.nfc.stop()
 }

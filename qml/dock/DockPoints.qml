@@ -12,6 +12,8 @@ Column {
     required property DockModel model
     property bool brief: false            // little height: tiles without what to look for
 
+    signal keyPressed(var event)
+
     spacing: Theme.phone ? Theme.grid : Theme.gap
 
     GridLayout {
@@ -52,7 +54,8 @@ Column {
         objectName: "faultSheet"
         title: qsTr("%1: what is wrong?").arg(point.name)
         closeText: qsTr("Without words")
-        onClosed: page.model.closeFault()
+        onEnded: page.model.closeFault()
+        onKeyPressed: event => page.keyPressed(event)
         ChipGrid {
             objectName: "faults"
             Layout.fillWidth: true

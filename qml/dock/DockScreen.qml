@@ -16,6 +16,10 @@ PageFrame {
     readonly property bool atPoints: page.model.stage === DockModel.Points
 
     property bool takesPhotos: false
+    // What comes of it as it stands, or why something was not done.
+    readonly property string saidWords: !page.isOnTable ? "" : page.model.refusal.length > 0 ? page.model.refusal : page.model.outcomeWords
+    readonly property string saidTone: page.model.refusal.length > 0 ? "stop" : page.model.isInServiceOpen ? "snug"
+        : page.model.isReasonNeeded || page.model.points.every(p => p.state === 0) ? "quiet" : "stop"
 
     signal openUnit(string unitId)
     signal addPhoto(string unitId)
@@ -28,10 +32,12 @@ PageFrame {
     }
 
     title: qsTr("Dock")
-    subtitle: page.model.count === 0 ? qsTr("Nothing taken in today yet")
-        : qsTr("Today %1: %2 in service, %3 on hold").arg(page.model.count).arg(page.model.inServiceCount).arg(page.model.heldCount)
+    subtitle: (page.model.count === 0 ? qsTr("Nothing taken in today yet")
+        : qsTr("Today %1: %2 in service, %3 on hold").arg(page.model.count).arg(page.model.inServiceCount).arg(page.model.heldCount))
+        + (page.model.aside.length > 0 ? ". " + qsTr("%1 unfinished").arg(page.model.aside.length) : "")
     hasBack: true
     showsDrawing: page.landscape || !page.phone && page.height >= 900 && Theme.textScale < 1.4 && page.model.stage !== DockModel.What
+    fixedDrawing: !page.landscape && page.atPoints ? page.height * 0.2 : 0
     drawingShare: page.isOnTable ? 0.2 : page.model.count > 0 ? 0.3 : 0.5
     Keys.onPressed: event => { event.accepted = field.takeKey(event) }
 
@@ -54,16 +60,41 @@ PageFrame {
         }
     ]
 
+    // With a helmet on the table a refusal stands at the foot: nothing may push the points from under a thumb.
     Notice {
         objectName: "refusal"
         Layout.fillWidth: true
-        kind: "stop"
-        text: page.model.refusal
+        kind: page.model.doubted.length > 0 ? "attention" : "stop"
+        text: page.isOnTable ? "" : page.model.refusal
         place: page.model.meant.length > 0 ? qsTr("It seems to have sent: %1").arg(page.model.meant) : ""
         actionText: page.model.meant.length > 0 ? qsTr("Read it as that") : ""
         onActed: page.model.takeMeant()
     }
+    BigButton {
+        objectName: "asRead"
+        Layout.fillWidth: true
+        visible: page.model.doubted.length > 0
+        text: qsTr("It really reads %1").arg(page.model.doubted)
+        onClicked: page.model.takeDoubted()
+    }
     DockAsked { Layout.fillWidth: true; model: page.model }
+    DockUnit {
+        Layout.fillWidth: true
+        visible: page.isOnTable
+        model: page.model
+        onOpenUnit: id => page.openUnit(id)
+    }
+    DockWhat { Layout.fillWidth: true; visible: page.model.stage === DockModel.What; model: page.model }
+    DockPoints {
+        Layout.fillWidth: true
+        visible: page.atPoints
+        brief: page.phone || page.height < 1000
+        model: page.model
+        onKeyPressed: event => { event.accepted = field.takeKey(event) }
+    }
+    // Large words grow by lines: above the answers they would push them.
+    Words { Layout.fillWidth: true; visible: Theme.stacks && text.length > 0; text: page.saidWords; tone: page.saidTone; bold: true }
+    // Below what is touched: a word of the camera comes and goes.
     Loader {
         Layout.fillWidth: true
         active: page.scan !== null && page.scan.hasCamera
@@ -84,11 +115,26 @@ PageFrame {
             + (page.scan !== null && !page.scan.nfc.hasReader ? " " + qsTr("This device does not read NFC tags.") : "")
         tone: "quiet"
     }
-    DockUnit {
+    Notice {
+        objectName: "return-asked"
         Layout.fillWidth: true
-        visible: page.isOnTable
-        model: page.model
-        onOpenUnit: id => page.openUnit(id)
+        kind: "attention"
+        text: page.model.isReturnAsked ? qsTr("It stands as away for repair or recertification.") : ""
+        actionText: qsTr("It is back: say what was done")
+        onActed: returnSheet.open()
+    }
+    Repeater {
+        model: page.isOnTable ? [] : page.model.aside
+        ListRow {
+            required property var modelData
+            required property int index
+            objectName: "aside" + index
+            Layout.fillWidth: true
+            title: modelData.title
+            detail: modelData.detail
+            tone: "see"
+            onClicked: page.model.takeUp(index)
+        }
     }
     Repeater {
         model: page.isOnTable ? [] : page.model.arrivals
@@ -118,30 +164,16 @@ PageFrame {
         visible: active
         sourceComponent: DockLabels { scan: page.scan; onDone: field.forceActiveFocus() }
     }
-    DockWhat { Layout.fillWidth: true; visible: page.model.stage === DockModel.What; model: page.model }
-    DockPoints { Layout.fillWidth: true; visible: page.atPoints; brief: page.phone || page.height < 1000; model: page.model }
 
     foot: [
-        Words {
-            objectName: "outcome"
-            Layout.fillWidth: true
-            visible: page.atPoints && text.length > 0
-            text: page.model.outcomeWords
-            tone: page.model.isInServiceOpen ? "snug" : page.model.isReasonNeeded || page.model.points.every(p => p.state === 0) ? "quiet" : "stop"
-            bold: true
-        },
-        AnswerBar {
+        Words { objectName: "outcome"; Layout.fillWidth: true; visible: !Theme.stacks && text.length > 0; text: page.saidWords; tone: page.saidTone; bold: true },
+        DockAnswers {
             objectName: "answers"
             Layout.fillWidth: true
             visible: page.atPoints
-            answers: [
-                { name: "hold", text: qsTr("Hold"), kind: "danger", enabled: page.model.isHoldOpen },
-                { name: "inService", text: qsTr("In service"), kind: page.model.isInServiceOpen ? "primary" : "plain", sign: "check", enabled: page.model.isInServiceOpen }
-            ]
-            onAnswered: name => {
-                if (name === "inService")
-                    page.model.putInService()
-                else if (page.model.isReasonNeeded || page.model.isWorn)
+            model: page.model
+            onHeld: {
+                if (page.model.isReasonNeeded || page.model.isWorn)
                     holdSheet.open()
                 else
                     page.model.hold("", false)
@@ -151,7 +183,6 @@ PageFrame {
             objectName: "undoBar"
             Layout.fillWidth: true
             text: page.isOnTable ? "" : page.model.lastWords
-            undoText: qsTr("Undo")
             onUndone: page.model.undoLast()
         }
     ]
@@ -163,6 +194,15 @@ PageFrame {
         reasonNeeded: page.model.isReasonNeeded
         outcome: page.model.isReasonNeeded ? "" : page.model.outcomeWords
         onHeld: (what, isWithAthlete) => page.model.hold(what, isWithAthlete)
+        onKeyPressed: event => { event.accepted = field.takeKey(event) }
+        property string serial: ""
+        onOpened: serial = page.model.serial
+    }
+    ReturnSheet {
+        id: returnSheet
+        objectName: "return-sheet"
+        last: page.model.lastReturn
+        onReturned: (by, done, paper, isCleaned) => page.model.sayBack(by, done, paper, isCleaned)
     }
     Connections {
         target: page.model
@@ -173,6 +213,8 @@ PageFrame {
         function onChanged(): void {
             if (page.isOnTable && field.done)
                 field.text = ""
+            if (holdSheet.opened && holdSheet.serial !== page.model.serial)
+                holdSheet.close()
         }
     }
 }

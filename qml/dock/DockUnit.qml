@@ -28,7 +28,7 @@ Card {
             Words { width: said.width; text: card.model.serial; size: "head"; wrapMode: Text.WrapAnywhere }
             Words {
                 width: said.width
-                text: card.model.isKnown ? card.model.kindWords : card.model.kindWords.length > 0 ? qsTr("New here: %1").arg(card.model.kindWords) : qsTr("New here")
+                text: card.model.isKnown ? card.model.kindWords : card.isAtPoints && card.model.kindWords.length > 0 ? qsTr("New here: %1").arg(card.model.kindWords) : qsTr("New here")
                 bold: true
             }
             Words { width: said.width; visible: text.length > 0; text: card.model.remark; size: "small"; tone: "quiet" }

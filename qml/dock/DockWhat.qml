@@ -12,24 +12,13 @@ Column {
 
     spacing: Theme.gap
 
-    Card {
+    BigButton {
+        objectName: "last"
         width: parent.width
-        visible: !what.model.isKnown && what.model.offer.length > 0 && what.model.kindWords.length === 0
-        Column {
-            width: parent.width
-            spacing: Theme.grid
-            Words { width: parent.width; text: qsTr("The one before: %1").arg(what.model.offer) }
-            AnswerBar {
-                objectName: "offer"
-                width: parent.width
-                large: false
-                answers: [
-                    { name: "lastSound", text: qsTr("As the last one, all seven sound"), kind: "primary" },
-                    { name: "last", text: qsTr("As the last one") }
-                ]
-                onAnswered: name => what.model.asTheLast(name === "lastSound")
-            }
-        }
+        visible: what.model.offer.length > 0
+        text: qsTr("As %1").arg(what.model.offerSerial)
+        detail: qsTr("%1. Its points are still to be checked.").arg(what.model.offer)
+        onClicked: what.model.asTheLast()
     }
     Notice {
         width: parent.width
@@ -45,12 +34,13 @@ Column {
         choices: what.model.sheets.map(s => ({ name: s.key, text: s.name, chosen: s.isChosen }))
         onChosen: name => what.model.chooseSheet(name)
     }
+    // There from the start, so that what stands below does not move when the sheet is chosen.
     ChipGrid {
         objectName: "sizes"
         width: parent.width
-        visible: count > 0 && !what.model.isKnown
-        label: qsTr("Size")
-        choices: what.model.sizes.map(s => ({ name: s.key, text: s.name, chosen: s.isChosen }))
+        visible: !what.model.isKnown && count > 0
+        label: what.model.sizes[0]?.isOpen ? qsTr("Size") : qsTr("Size, once the model sheet is chosen")
+        choices: what.model.sizes.map(s => ({ name: s.key, text: s.name, chosen: s.isChosen, enabled: s.isOpen }))
         onChosen: name => what.model.chooseSize(name)
     }
     LabelChoice {
@@ -59,11 +49,13 @@ Column {
         years: what.model.years
         isDateKnown: what.model.isDateKnown
         isMissing: what.model.isLabelMissing
+        isUnreadable: what.model.isLabelUnreadable
         words: what.model.labelWords
         isGood: what.model.isLabelGood
         onYearChosen: (year, isMakersMark) => what.model.chooseYear(year, isMakersMark)
         onDateChosen: (isoDay, source) => what.model.chooseDate(isoDay, source)
         onMissingChosen: what.model.chooseLabelMissing()
+        onUnreadableChosen: what.model.chooseLabelUnreadable()
     }
     BigButton {
         objectName: "toPoints"

@@ -14,7 +14,7 @@ PullSheet {
     signal held(string what, bool isWithAthlete)
 
     title: qsTr("Hold this helmet")
-    onAboutToShow: words.clear()
+    onBegan: words.clear()
 
     Words { Layout.fillWidth: true; visible: text.length > 0; text: sheet.outcome; tone: "stop"; bold: true }
     ChipGrid {

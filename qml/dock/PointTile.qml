@@ -16,6 +16,7 @@ Button {
     padding: Theme.phone || brief ? 10 : Theme.gap
     property bool brief: false            // no room for what to look for: only name and state show
     implicitHeight: Math.max(Theme.touch, contentItem.implicitHeight + 2 * padding)
+    readonly property string saying: brief && seen === 2 ? qsTr("Fault") : point.words || ""    // what it is stands at the foot
     focusPolicy: Qt.StrongFocus
     hoverEnabled: false
     Accessible.name: text + ". " + (point.words || "")
@@ -24,7 +25,8 @@ Button {
     Keys.onEnterPressed: tile.clicked()
 
     contentItem: Item {
-        implicitHeight: lines.implicitHeight
+        // As high with every state as with the longest: the tiles below stay where the thumb is.
+        implicitHeight: naming.implicitHeight + lines.spacing + Math.max(stating.implicitHeight, asking.implicitHeight)
         Rectangle {
             id: sign
             y: 4
@@ -41,16 +43,18 @@ Button {
             x: sign.width + (tile.brief ? 8 : 12)
             width: parent.width - x
             spacing: 2
-            Words { width: parent.width; text: tile.text; bold: true; Accessible.ignored: true }
+            Words { id: naming; width: parent.width; text: tile.text; bold: true; Accessible.ignored: true }
             Words {
+                id: stating
                 width: parent.width
-                text: tile.seen === 0 && !tile.brief ? tile.point.ask || "" : tile.point.words || ""
+                text: tile.seen === 0 && !tile.brief ? tile.point.ask || "" : tile.saying
                 size: "small"
                 bold: tile.seen !== 0
                 tone: tile.seen === 2 ? "stop" : tile.seen === 1 ? "snug" : "quiet"
                 Accessible.ignored: true
             }
         }
+        Words { id: asking; visible: false; width: lines.width; text: tile.brief ? qsTr("Not seen") : tile.point.ask || ""; size: "small" }
     }
     background: Rectangle {
         radius: Theme.radius

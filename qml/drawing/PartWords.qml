@@ -33,7 +33,7 @@ QtObject {
         case "shell": return qsTr("Shell")
         case "hardware": return qsTr("Hardware")
         case "faceguard": return qsTr("Faceguard")
-        case "liner": return qsTr("Liner and air")
+        case "liner": return qsTr("Liner")
         case "chin-strap": return qsTr("Chin strap")
         case "port-crown": return qsTr("Air port, crown")
         case "port-sides": return qsTr("Air port, sides")

@@ -51,6 +51,16 @@
     </message>
 </context>
 <context>
+    <name>DockAnswers</name>
+    <message numerus="yes">
+        <source>%n point(s) not checked</source>
+        <translation>
+            <numerusform>%n point not checked</numerusform>
+            <numerusform>%n points not checked</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DueWords</name>
     <message numerus="yes">
         <source>Weekly look late, %n days since the last</source>
@@ -212,16 +222,6 @@
     </message>
 </context>
 <context>
-    <name>Shelf</name>
-    <message numerus="yes">
-        <source>%n more of sizes under 1 % likely</source>
-        <translation>
-            <numerusform>%n more of a size under 1 % likely</numerusform>
-            <numerusform>%n more of sizes under 1 % likely</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>Timeline</name>
     <message numerus="yes">
         <source>Names are shown for %n year(s) after the last entry</source>
@@ -283,13 +283,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n in repair or sent out</source>
-        <translation>
-            <numerusform>%n in repair or sent out</numerusform>
-            <numerusform>%n in repair or sent out</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n not put in service yet</source>
         <translation>
             <numerusform>%n not put in service yet</numerusform>
@@ -338,6 +331,20 @@
             <numerusform>%n tried on this head, and no fit was reached</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n in repair, sent out or still with an athlete</source>
+        <translation>
+            <numerusform>%n in repair, sent out or still with an athlete</numerusform>
+            <numerusform>%n in repair, sent out or still with an athlete</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with seven points to check after a report</source>
+        <translation>
+            <numerusform>%n with seven points to check after a report</numerusform>
+            <numerusform>%n with seven points to check after a report</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>VerdictWords</name>
@@ -380,6 +387,13 @@
         <translation>
             <numerusform>%n photo kept</numerusform>
             <numerusform>%n photos kept</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Unfinished: %n point(s) checked</source>
+        <translation>
+            <numerusform>Unfinished: %n point checked</numerusform>
+            <numerusform>Unfinished: %n points checked</numerusform>
         </translation>
     </message>
 </context>
@@ -452,24 +466,24 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>All %n snug</source>
-        <translation>
-            <numerusform>%n snug</numerusform>
-            <numerusform>All %n snug</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>All %n others snug</source>
-        <translation>
-            <numerusform>The %n other snug</numerusform>
-            <numerusform>All %n others snug</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Brow, straps and hold seen in line: %n, all snug.</source>
         <translation>
             <numerusform>Brow, straps and hold seen in line: %n, snug.</numerusform>
             <numerusform>Brow, straps and hold seen in line: %n, all snug.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>These %n: checked</source>
+        <translation>
+            <numerusform>This %n: checked</numerusform>
+            <numerusform>These %n: checked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n with something off</source>
+        <translation>
+            <numerusform>and %n with something off</numerusform>
+            <numerusform>and %n with something off</numerusform>
         </translation>
     </message>
 </context>
@@ -504,17 +518,24 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n first fit(s)</source>
-        <translation>
-            <numerusform>%n first fit</numerusform>
-            <numerusform>%n first fits</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n more after this one</source>
         <translation>
             <numerusform>%n more after this one</numerusform>
             <numerusform>%n more after this one</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n because of the weather alone</source>
+        <translation>
+            <numerusform>%n because of the weather alone</numerusform>
+            <numerusform>%n because of the weather alone</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n: do not wear</source>
+        <translation>
+            <numerusform>%n: do not wear</numerusform>
+            <numerusform>%n: do not wear</numerusform>
         </translation>
     </message>
 </context>
@@ -857,6 +878,13 @@
         <translation>
             <numerusform>Certification every %n month by its sheet</numerusform>
             <numerusform>Certification every %n months by its sheet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Put in service, %n point(s) not seen</source>
+        <translation>
+            <numerusform>Put in service, %n point not seen</numerusform>
+            <numerusform>Put in service, %n points not seen</numerusform>
         </translation>
     </message>
 </context>

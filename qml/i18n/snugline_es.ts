@@ -598,6 +598,10 @@
             <numerusform>%1 con 95 % de confianza, según %n lecturas</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Fitted in the cold: %1</source>
+        <translation>Ajustado en frío: %1</translation>
+    </message>
 </context>
 <context>
     <name>AnswerWords</name>
@@ -678,8 +682,24 @@
         <translation>Palabra de la persona anotada</translation>
     </message>
     <message>
-        <source>Trainer called</source>
-        <translation>Se avisó al entrenador o a la entrenadora</translation>
+        <source>Athletic trainer called</source>
+        <translation>Se avisó al entrenador atlético o a la entrenadora atlética (athletic trainer)</translation>
+    </message>
+    <message>
+        <source>The helmet is cold</source>
+        <translation>El casco está frío</translation>
+    </message>
+    <message>
+        <source>The helmet is warm</source>
+        <translation>El casco está tibio</translation>
+    </message>
+    <message>
+        <source>Pads chosen</source>
+        <translation>Almohadillas elegidas</translation>
+    </message>
+    <message>
+        <source>Fitted as it is</source>
+        <translation>Puesto tal como está</translation>
     </message>
 </context>
 <context>
@@ -695,6 +715,10 @@
     <message>
         <source>Whole record, to show or hand out</source>
         <translation>Registro completo, para mostrar o entregar</translation>
+    </message>
+    <message>
+        <source>Do not wear</source>
+        <translation>No usar</translation>
     </message>
 </context>
 <context>
@@ -993,10 +1017,6 @@
         <translation>Retenido: %1</translation>
     </message>
     <message>
-        <source>Two athletes are said to wear it: settle which</source>
-        <translation>Dos atletas figuran con este casco: aclare quién</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -1020,6 +1040,40 @@
     <message>
         <source>To go in service, see first: %1</source>
         <translation>Para entrar en servicio, vea primero: %1</translation>
+    </message>
+    <message>
+        <source>Label cannot be read. It goes on hold until one is read</source>
+        <translation>La etiqueta no se puede leer. Queda retenido hasta que se lea una</translation>
+    </message>
+    <message>
+        <source>It was still with the athlete</source>
+        <translation>Aún lo tenía un atleta o una atleta</translation>
+    </message>
+</context>
+<context>
+    <name>DockAnswers</name>
+    <message>
+        <source>Hold</source>
+        <translation>Retener</translation>
+    </message>
+    <message>
+        <source>In service</source>
+        <translation>En servicio</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) not checked</source>
+        <translation>
+            <numerusform>%n punto sin revisar</numerusform>
+            <numerusform>%n puntos sin revisar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All seven sound, in service</source>
+        <translation>Los siete en buen estado, en servicio</translation>
+    </message>
+    <message>
+        <source>Saves all seven as checked</source>
+        <translation>Guarda los siete como revisados</translation>
     </message>
 </context>
 <context>
@@ -1136,18 +1190,6 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>Hold</source>
-        <translation>Retener</translation>
-    </message>
-    <message>
-        <source>In service</source>
-        <translation>En servicio</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
         <source>It seems to have sent: %1</source>
         <translation>Parece que envió: %1</translation>
     </message>
@@ -1166,6 +1208,22 @@
     <message>
         <source>This device does not read NFC tags.</source>
         <translation>Este dispositivo no lee placas NFC.</translation>
+    </message>
+    <message>
+        <source>%1 unfinished</source>
+        <translation>%1 sin terminar</translation>
+    </message>
+    <message>
+        <source>It really reads %1</source>
+        <translation>De verdad dice %1</translation>
+    </message>
+    <message>
+        <source>It stands as away for repair or recertification.</source>
+        <translation>Consta como fuera, en reparación o recertificación.</translation>
+    </message>
+    <message>
+        <source>It is back: say what was done</source>
+        <translation>Ya volvió: decir qué se hizo</translation>
     </message>
 </context>
 <context>
@@ -1206,18 +1264,6 @@
 <context>
     <name>DockWhat</name>
     <message>
-        <source>The one before: %1</source>
-        <translation>El anterior: %1</translation>
-    </message>
-    <message>
-        <source>As the last one, all seven sound</source>
-        <translation>Como el último, los siete en buen estado</translation>
-    </message>
-    <message>
-        <source>As the last one</source>
-        <translation>Como el último</translation>
-    </message>
-    <message>
         <source>No model sheet is adopted yet. Adopt one under Book, Helmets, Model sheets.</source>
         <translation>Aún no hay fichas de modelo. Adopte una en Libro, Cascos, Fichas de modelo.</translation>
     </message>
@@ -1232,6 +1278,18 @@
     <message>
         <source>On to the seven points</source>
         <translation>Ir a los siete puntos</translation>
+    </message>
+    <message>
+        <source>As %1</source>
+        <translation>Igual que %1</translation>
+    </message>
+    <message>
+        <source>%1. Its points are still to be checked.</source>
+        <translation>%1. Falta revisar sus puntos.</translation>
+    </message>
+    <message>
+        <source>Size, once the model sheet is chosen</source>
+        <translation>Talla, cuando se elija la ficha de modelo</translation>
     </message>
 </context>
 <context>
@@ -1310,10 +1368,6 @@
     <message>
         <source>Go on</source>
         <translation>Seguir</translation>
-    </message>
-    <message>
-        <source>Choose helmet</source>
-        <translation>Elegir casco</translation>
     </message>
     <message>
         <source>Open</source>
@@ -1536,6 +1590,114 @@
         <source>Season %1 is closed and this helmet was not handed in</source>
         <translation>La temporada %1 está cerrada y este casco no se entregó</translation>
     </message>
+    <message>
+        <source>Everybody has a helmet.</source>
+        <translation>Todos tienen casco.</translation>
+    </message>
+    <message>
+        <source>Continue</source>
+        <translation>Continuar</translation>
+    </message>
+    <message>
+        <source>Swap helmet</source>
+        <translation>Cambiar casco</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>No helmet: the last one is on hold</source>
+        <translation>Sin casco: el último está retenido</translation>
+    </message>
+    <message>
+        <source>No helmet: the last one is in repair</source>
+        <translation>Sin casco: el último está en reparación</translation>
+    </message>
+    <message>
+        <source>No helmet: the last one is sent out for recertification</source>
+        <translation>Sin casco: el último salió a recertificarse</translation>
+    </message>
+    <message>
+        <source>No helmet: the last one is retired</source>
+        <translation>Sin casco: el último está dado de baja</translation>
+    </message>
+    <message>
+        <source>No helmet: the last one is lost</source>
+        <translation>Sin casco: el último está perdido</translation>
+    </message>
+    <message>
+        <source>No helmet: somebody else has the last one</source>
+        <translation>Sin casco: otra persona tiene el último</translation>
+    </message>
+    <message>
+        <source>No helmet: the last one is on the shelf</source>
+        <translation>Sin casco: el último está en el estante</translation>
+    </message>
+    <message>
+        <source>No helmet: the last one did not fit</source>
+        <translation>Sin casco: el último no ajustó</translation>
+    </message>
+    <message>
+        <source>No helmet: the last one did not fit, %1</source>
+        <translation>Sin casco: el último no ajustó, %1</translation>
+    </message>
+    <message>
+        <source>With the athletic trainer</source>
+        <translation>Con el entrenador atlético o la entrenadora atlética (athletic trainer)</translation>
+    </message>
+    <message>
+        <source>Check the helmet’s seven points before it is worn</source>
+        <translation>Revisar los siete puntos del casco antes de que se use</translation>
+    </message>
+    <message>
+        <source>%1, still with the athlete</source>
+        <comment>why a helmet is held</comment>
+        <translation>%1, todavía lo tiene el atleta</translation>
+    </message>
+    <message>
+        <source>Certification label cannot be read</source>
+        <translation>La etiqueta de certificación no se puede leer</translation>
+    </message>
+    <message>
+        <source>Model or size of the helmet is not known</source>
+        <translation>No se conoce el modelo o la talla del casco</translation>
+    </message>
+    <message>
+        <source>Helmet is not in service</source>
+        <translation>El casco no está en servicio</translation>
+    </message>
+    <message>
+        <source>Old helmet %1 is not to be worn and still with the athlete</source>
+        <translation>El casco anterior %1 no se debe usar y todavía lo tiene el atleta</translation>
+    </message>
+    <message>
+        <source>Old helmet %1 is still with the athlete</source>
+        <translation>El casco anterior %1 todavía lo tiene el atleta</translation>
+    </message>
+</context>
+<context>
+    <name>EmergencyWords</name>
+    <message>
+        <source>In an emergency</source>
+        <translation>En una emergencia</translation>
+    </message>
+    <message>
+        <source>Athletes read this on the stop screen. For the whole team.</source>
+        <translation>Los atletas leen esto en la pantalla de alto. Para todo el equipo.</translation>
+    </message>
+    <message>
+        <source>Number to call</source>
+        <translation>Número al que llamar</translation>
+    </message>
+    <message>
+        <source>Emergency action plan, in a sentence; may stay empty</source>
+        <translation>Plan de acción de emergencia, en una frase; puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
 </context>
 <context>
     <name>FigureStepper</name>
@@ -1583,10 +1745,6 @@
         <translation>Paso 3 de 3</translation>
     </message>
     <message>
-        <source>The first one is a trainer: gives out codes, and is asked when one is forgotten. What is recorded carries initials.</source>
-        <translation>La primera persona es entrenador o entrenadora: da los códigos y responde cuando uno se olvida. Lo que se registra lleva iniciales.</translation>
-    </message>
-    <message>
         <source>Your name</source>
         <translation>Su nombre</translation>
     </message>
@@ -1601,10 +1759,6 @@
     <message>
         <source>Go on</source>
         <translation>Seguir</translation>
-    </message>
-    <message>
-        <source>A forgotten code cannot be read from anywhere. A recovery sheet is one page with a key. It lets one trainer set a new code, once. Print it, lock it away from this tablet, and show nobody.</source>
-        <translation>Un código olvidado no se puede leer en ninguna parte. Una hoja de recuperación es una página con una clave. Permite poner un código nuevo a un entrenador o entrenadora, una sola vez. Imprímala, guárdela bajo llave lejos de esta tableta y no la muestre a nadie.</translation>
     </message>
     <message>
         <source>Make the sheet</source>
@@ -1625,6 +1779,26 @@
     <message>
         <source>Your own phone? Join as an athlete</source>
         <translation>¿Tu propio teléfono? Únete como atleta</translation>
+    </message>
+    <message>
+        <source>The first one is an admin: gives out codes, and is asked when one is forgotten. What is recorded carries initials.</source>
+        <translation>La primera persona es responsable: da los códigos y a ella se le pregunta cuando se olvida uno. Lo que se registra lleva iniciales.</translation>
+    </message>
+    <message>
+        <source>Are you an athletic trainer or designated health care professional?</source>
+        <translation>¿Es usted entrenador atlético o entrenadora atlética (athletic trainer), o profesional de la salud designado?</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>A forgotten code cannot be read from anywhere. A recovery sheet is one page with a key. It lets one admin set a new code, once. Print it, lock it away from this tablet, and show nobody.</source>
+        <translation>Un código olvidado no se puede leer en ningún lado. Una hoja de recuperación es una página con una clave. Permite que una persona responsable ponga un código nuevo, una vez. Imprímala, guárdela bajo llave lejos de esta tableta y no la muestre a nadie.</translation>
     </message>
 </context>
 <context>
@@ -1875,10 +2049,6 @@
         <translation>Careta</translation>
     </message>
     <message>
-        <source>Liner and air</source>
-        <translation>Forro y aire</translation>
-    </message>
-    <message>
         <source>Chin strap</source>
         <translation>Barboquejo</translation>
     </message>
@@ -2107,14 +2277,6 @@
         <translation>Retenido</translation>
     </message>
     <message>
-        <source>still with the athlete</source>
-        <translation>aún con quien lo usa</translation>
-    </message>
-    <message>
-        <source>in our hands</source>
-        <translation>en nuestras manos</translation>
-    </message>
-    <message>
         <source>not seen yet</source>
         <translation>aún sin ver</translation>
     </message>
@@ -2125,10 +2287,6 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
     </message>
     <message>
         <source>On the shelf</source>
@@ -2181,22 +2339,6 @@
     <message>
         <source>%1, size %2</source>
         <translation>%1, talla %2</translation>
-    </message>
-    <message>
-        <source>On hold: %1</source>
-        <translation>Retenido: %1</translation>
-    </message>
-    <message>
-        <source>Not in service yet</source>
-        <translation>Aún sin entrar en servicio</translation>
-    </message>
-    <message>
-        <source>In service, on the shelf</source>
-        <translation>En servicio, en el estante</translation>
-    </message>
-    <message>
-        <source>In service</source>
-        <translation>En servicio</translation>
     </message>
     <message>
         <source>A head of %1 is larger than expected: tape it again. Not recorded</source>
@@ -2278,6 +2420,26 @@
         <source>Maker&apos;s notice</source>
         <translation>Aviso del fabricante</translation>
     </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>Liner</source>
+        <translation>Forro</translation>
+    </message>
+    <message>
+        <source>All there, clean</source>
+        <translation>Completo, limpio</translation>
+    </message>
+    <message>
+        <source>Label cannot be read</source>
+        <translation>La etiqueta no se puede leer</translation>
+    </message>
+    <message>
+        <source>%1 is away for repair or recertification. Say at the Dock what was done</source>
+        <translation>%1 está fuera, en reparación o recertificación. Diga en Recepción qué se hizo</translation>
+    </message>
 </context>
 <context>
     <name>Guide</name>
@@ -2323,10 +2485,6 @@
 </context>
 <context>
     <name>GuideMore</name>
-    <message>
-        <source>Took a hit or feels unwell</source>
-        <translation>Recibió un golpe o se siente mal</translation>
-    </message>
     <message>
         <source>Read the gauge</source>
         <translation>Leer el manómetro</translation>
@@ -2511,10 +2669,6 @@
         <translation>Fuera de la cabeza</translation>
     </message>
     <message>
-        <source>Trainer not here? Any adult. Emergency: the emergency action plan.</source>
-        <translation>¿No está el entrenador o la entrenadora? Cualquier persona adulta. Emergencia: el plan de acción de emergencia.</translation>
-    </message>
-    <message>
         <source>Put the check away</source>
         <translation>Guardar la revisión</translation>
     </message>
@@ -2687,6 +2841,14 @@
     <message>
         <source>No</source>
         <translation>No</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>stays open on the board</source>
+        <translation>queda abierto en el tablero</translation>
     </message>
 </context>
 <context>
@@ -2978,8 +3140,41 @@
         <translation>Siga las instrucciones del fabricante del casco y las reglas locales; van primero. Ningún casco evita una conmoción cerebral.</translation>
     </message>
     <message>
-        <source>Stop. Tell the trainer now. Out at once and out for the day; follow the local concussion protocol. Return only with leave of an appropriate health care professional.</source>
-        <translation>Alto. Hay que avisar ahora al entrenador o a la entrenadora. Fuera de inmediato y por el resto del día; se sigue el protocolo local de conmoción. Solo se vuelve con permiso de profesionales de la salud con licencia.</translation>
+        <source>Not here? Tell a coach or any adult now.</source>
+        <translation>¿No está? Avisar ya al coach o a cualquier adulto.</translation>
+    </message>
+    <message>
+        <source>Emergency: call %1</source>
+        <comment>a number</comment>
+        <translation>Emergencia: llamar al %1</translation>
+    </message>
+    <message>
+        <source>Stop. Tell the athletic trainer now. Out at once and out for the day; follow the local concussion protocol. Back only with written permission from a licensed health care professional.</source>
+        <translation>Alto. Avise ya al entrenador atlético o a la entrenadora atlética (athletic trainer). Fuera de inmediato y por todo el día; siga el protocolo local de conmoción cerebral. Vuelve solo con permiso escrito de profesionales de la salud con licencia.</translation>
+    </message>
+    <message>
+        <source>The helmet is cold: warm it first.</source>
+        <translation>El casco está frío: primero caliéntelo.</translation>
+    </message>
+    <message>
+        <source>Bring it indoors until it is as warm as the room. Then see it again.</source>
+        <translation>Llévelo adentro hasta que esté a la temperatura del cuarto. Luego véalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Bring it indoors until it is as warm as the room. Let no air out in the cold. Then see it again.</source>
+        <translation>Llévelo adentro hasta que esté a la temperatura del cuarto. No saque aire en frío. Luego véalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Cold: one pump at a time. Athlete on a knee, needle wetted. Then stand and see again.</source>
+        <translation>Frío: un bombeo a la vez. Una rodilla en el suelo, aguja humedecida. Luego de pie y ver otra vez.</translation>
+    </message>
+    <message>
+        <source>It is warm now</source>
+        <translation>Ya está tibio</translation>
+    </message>
+    <message>
+        <source>Fits for this cold. See it again before the next session that is warmer, at the latest %1.</source>
+        <translation>Ajusta para este frío. Véalo otra vez antes de la próxima sesión que sea más cálida, a más tardar %1.</translation>
     </message>
 </context>
 <context>
@@ -2995,6 +3190,10 @@
     <message>
         <source>Not taped yet.</source>
         <translation>Aún sin medir.</translation>
+    </message>
+    <message>
+        <source>Readings of %1</source>
+        <translation>Lecturas de %1</translation>
     </message>
 </context>
 <context>
@@ -3013,6 +3212,14 @@
     <message>
         <source>Helmet %1</source>
         <translation>Casco %1</translation>
+    </message>
+    <message>
+        <source>Its page</source>
+        <translation>Su página</translation>
+    </message>
+    <message>
+        <source>Page of helmet %1</source>
+        <translation>Página del casco %1</translation>
     </message>
 </context>
 <context>
@@ -3040,10 +3247,6 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
     </message>
     <message>
         <source>Maker&apos;s notice</source>
@@ -3177,6 +3380,10 @@
         <source>Use this date</source>
         <translation>Usar esta fecha</translation>
     </message>
+    <message>
+        <source>Cannot be read</source>
+        <translation>No se puede leer</translation>
+    </message>
 </context>
 <context>
     <name>LabelReading</name>
@@ -3284,10 +3491,6 @@
         <source>Hold</source>
         <translation>Retener</translation>
     </message>
-    <message>
-        <source>Only a trainer changes this.</source>
-        <translation>Solo un entrenador o entrenadora cambia esto.</translation>
-    </message>
 </context>
 <context>
     <name>Line</name>
@@ -3386,12 +3589,12 @@
         <translation>Abrir</translation>
     </message>
     <message>
-        <source>Athlete? Say where it hurts or slips</source>
-        <translation>¿Eres atleta? Di dónde duele o se mueve</translation>
-    </message>
-    <message>
         <source>Every code forgotten</source>
         <translation>Se olvidaron todos los códigos</translation>
+    </message>
+    <message>
+        <source>Helmet bothering you? Show us where.</source>
+        <translation>¿Te molesta el casco? Muéstranos dónde.</translation>
     </message>
 </context>
 <context>
@@ -3500,24 +3703,12 @@
         <translation>¿Dónde queda el borde delantero?</translation>
     </message>
     <message>
-        <source>Where are the ear openings?</source>
-        <translation>¿Dónde están las aberturas de los oídos?</translation>
-    </message>
-    <message>
         <source>Is the base of the skull covered?</source>
         <translation>¿Está cubierta la base del cráneo?</translation>
     </message>
     <message>
         <source>How does the chin cup sit?</source>
         <translation>¿Cómo queda la mentonera?</translation>
-    </message>
-    <message>
-        <source>How do the straps sit?</source>
-        <translation>¿Cómo quedan las correas?</translation>
-    </message>
-    <message>
-        <source>How do the jaw pads meet the cheeks?</source>
-        <translation>¿Cómo tocan las carrilleras las mejillas?</translation>
     </message>
     <message>
         <source>How does it meet the top of the head?</source>
@@ -3536,20 +3727,12 @@
         <translation>Arrastre el borde delantero a donde queda. Mirada al frente, barboquejo abrochado.</translation>
     </message>
     <message>
-        <source>Look from both sides. The openings belong on the ear canals.</source>
-        <translation>Mire desde ambos lados. Las aberturas van sobre los canales de los oídos.</translation>
-    </message>
-    <message>
         <source>Look from behind. The shell covers the base of the skull.</source>
         <translation>Mire desde atrás. La carcasa cubre la base del cráneo.</translation>
     </message>
     <message>
         <source>The cup sits centred on the point of the jaw, even on both sides.</source>
         <translation>La mentonera queda centrada en la punta del mentón, pareja en ambos lados.</translation>
-    </message>
-    <message>
-        <source>Every snap done up, even tension, routed under the faceguard.</source>
-        <translation>Todos los broches cerrados, tensión pareja, pasadas por debajo de la careta.</translation>
     </message>
     <message>
         <source>Slide a finger along each cheek. Pads touch firmly, no gap, no pain.</source>
@@ -3696,14 +3879,6 @@
         <translation>falta una carrillera</translation>
     </message>
     <message>
-        <source>crown air or pad fails</source>
-        <translation>fallan el aire o la almohadilla de la coronilla</translation>
-    </message>
-    <message>
-        <source>side air or pad fails</source>
-        <translation>fallan el aire o la almohadilla de los lados</translation>
-    </message>
-    <message>
         <source>hold cannot be tried</source>
         <translation>la sujeción no se puede probar</translation>
     </message>
@@ -3848,10 +4023,6 @@
         <translation>Almohadilla de la coronilla faltante o desgarrada</translation>
     </message>
     <message>
-        <source>Side pad or air fails</source>
-        <translation>Fallan el aire o la almohadilla de los lados</translation>
-    </message>
-    <message>
         <source>Cannot be tried</source>
         <translation>No se puede probar</translation>
     </message>
@@ -3922,6 +4093,42 @@
     <message>
         <source>fault</source>
         <translation>falla</translation>
+    </message>
+    <message>
+        <source>Where are the ear openings, on both sides?</source>
+        <translation>¿Dónde están las aberturas de los oídos, en ambos lados?</translation>
+    </message>
+    <message>
+        <source>How do the straps sit, on both sides?</source>
+        <translation>¿Cómo quedan las correas, en ambos lados?</translation>
+    </message>
+    <message>
+        <source>How do the jaw pads meet both cheeks?</source>
+        <translation>¿Cómo tocan las carrilleras ambas mejillas?</translation>
+    </message>
+    <message>
+        <source>Walk round and look from both sides. The openings belong on the ear canals.</source>
+        <translation>Dé la vuelta y mire desde ambos lados. Las aberturas van sobre los canales de los oídos.</translation>
+    </message>
+    <message>
+        <source>Both sides: every snap done up, even tension, routed under the faceguard.</source>
+        <translation>Ambos lados: todos los broches cerrados, tensión pareja, pasadas por debajo de la careta.</translation>
+    </message>
+    <message>
+        <source>crown liner fails</source>
+        <translation>falla el forro de la coronilla</translation>
+    </message>
+    <message>
+        <source>side liner fails</source>
+        <translation>falla el forro de los lados</translation>
+    </message>
+    <message>
+        <source>Sides do not hold air</source>
+        <translation>Los lados no retienen el aire</translation>
+    </message>
+    <message>
+        <source>Side pad gone or torn</source>
+        <translation>Falta la almohadilla lateral o está rota</translation>
     </message>
 </context>
 <context>
@@ -4170,6 +4377,18 @@
         <source>Search</source>
         <translation>Buscar</translation>
     </message>
+    <message>
+        <source>Where is %1 now?</source>
+        <translation>¿Dónde está %1 ahora?</translation>
+    </message>
+    <message>
+        <source>In our hands</source>
+        <translation>En nuestras manos</translation>
+    </message>
+    <message>
+        <source>Still with %1</source>
+        <translation>Aún lo tiene %1</translation>
+    </message>
 </context>
 <context>
     <name>PaperWords</name>
@@ -4191,10 +4410,6 @@
         <translation>Para qué sirve</translation>
     </message>
     <message>
-        <source>When every trainer&apos;s code is forgotten, this key lets one trainer set a new code. It works once: a new key is made then, and this sheet is void.</source>
-        <translation>Cuando se olvida el código de todo entrenador o entrenadora, esta clave permite que una de esas personas ponga un código nuevo. Sirve una vez: entonces se hace una clave nueva y esta hoja queda sin valor.</translation>
-    </message>
-    <message>
         <source>The key</source>
         <translation>La clave</translation>
     </message>
@@ -4203,26 +4418,12 @@
         <translation>Cómo usarla</translation>
     </message>
     <message>
-        <source>1. On the screen that asks for a staff code, touch &quot;Every code forgotten&quot;.
-2. Type the key, group after group. A mistyped group is named.
-3. Choose the trainer and type a new code twice.
-4. Print the new sheet and destroy this one.</source>
-        <translation>1. En la pantalla que pide un código del personal, toque &quot;Se olvidaron todos los códigos&quot;.
-2. Escriba la clave, grupo por grupo. Un grupo mal escrito se nombra.
-3. Elija a la persona y escriba dos veces un código nuevo.
-4. Imprima la hoja nueva y destruya esta.</translation>
-    </message>
-    <message>
         <source>Keep it</source>
         <translation>Guárdela</translation>
     </message>
     <message>
         <source>Under lock and key, away from the tablet: with the school&apos;s keys, or in a sealed envelope with the athletic director. Whoever holds this sheet and the tablet can open the Book. Do not photograph it, and do not send it by mail or message.</source>
         <translation>Bajo llave, lejos de la tableta: con las llaves de la escuela o en un sobre cerrado en la dirección deportiva. Quien tenga esta hoja y la tableta puede abrir el Libro. No la fotografíe ni la envíe por correo o mensaje.</translation>
-    </message>
-    <message>
-        <source>Wrong keys make the tablet wait longer and longer, as wrong codes do. A trainer can make a new sheet at any time, under People; every sheet before it is void.</source>
-        <translation>Con claves equivocadas la tableta espera cada vez más, como con los códigos. Un entrenador o entrenadora puede hacer una hoja nueva en cualquier momento, en Personas; las hojas anteriores quedan sin valor.</translation>
     </message>
     <message>
         <source>Nobody can read this key from the Book again. It stands here and nowhere else.</source>
@@ -4343,6 +4544,32 @@
         <source>What was done</source>
         <translation>Lo que se hizo</translation>
     </message>
+    <message>
+        <source>When every admin&apos;s code is forgotten, this key lets one admin set a new code. It works once: a new key is made then, and this sheet is void.</source>
+        <translation>Cuando se olvidaron los códigos de todas las personas responsables, esta clave permite que una de ellas ponga un código nuevo. Sirve una vez: entonces se hace una clave nueva y esta hoja queda anulada.</translation>
+    </message>
+    <message>
+        <source>1. On the screen that asks for a staff code, touch &quot;Every code forgotten&quot;.
+2. Type the key, group after group. A mistyped group is named.
+3. Choose the admin and type a new code twice.
+4. Print the new sheet and destroy this one.</source>
+        <translation>1. En la pantalla que pide un código del personal, toque &quot;Se olvidaron todos los códigos&quot;.
+2. Escriba la clave, grupo por grupo. Se nombra el grupo mal escrito.
+3. Elija a la persona responsable y escriba un código nuevo dos veces.
+4. Imprima la hoja nueva y destruya esta.</translation>
+    </message>
+    <message>
+        <source>Wrong keys make the tablet wait longer and longer, as wrong codes do. An admin can make a new sheet at any time, under People; every sheet before it is void.</source>
+        <translation>Las claves equivocadas hacen esperar a la tableta cada vez más, como los códigos equivocados. Una persona responsable puede hacer una hoja nueva cuando quiera, en Personas; toda hoja anterior queda anulada.</translation>
+    </message>
+    <message>
+        <source>%1. It opens now, to be printed from there.</source>
+        <translation>%1. Se abre ahora para imprimirlo desde ahí.</translation>
+    </message>
+    <message>
+        <source>%1. Nothing on this device opens it: take the file to where you print.</source>
+        <translation>%1. Nada en este dispositivo lo abre: lleve el archivo a donde imprime.</translation>
+    </message>
 </context>
 <context>
     <name>PartWords</name>
@@ -4435,10 +4662,6 @@
         <translation>Careta</translation>
     </message>
     <message>
-        <source>Liner and air</source>
-        <translation>Forro y aire</translation>
-    </message>
-    <message>
         <source>Chin strap</source>
         <translation>Barboquejo</translation>
     </message>
@@ -4493,6 +4716,10 @@
     <message>
         <source>not seen</source>
         <translation>sin ver</translation>
+    </message>
+    <message>
+        <source>Liner</source>
+        <translation>Forro</translation>
     </message>
 </context>
 <context>
@@ -4576,10 +4803,6 @@
         <translation>Personal</translation>
     </message>
     <message>
-        <source>Trainer</source>
-        <translation>Entrenador/a</translation>
-    </message>
-    <message>
         <source>gives out codes</source>
         <translation>da los códigos</translation>
     </message>
@@ -4598,6 +4821,61 @@
     <message>
         <source>None was made yet: a forgotten code cannot be read from anywhere</source>
         <translation>Aún no se hizo ninguna: un código olvidado no se puede leer en ninguna parte</translation>
+    </message>
+    <message>
+        <source>Role and mark of %1</source>
+        <translation>Función y marca de %1</translation>
+    </message>
+    <message>
+        <source>Helper</source>
+        <translation>Ayudante</translation>
+    </message>
+    <message>
+        <source>rechecks, puts on hold</source>
+        <translation>revisa de nuevo, retiene</translation>
+    </message>
+    <message>
+        <source>fits and swaps too</source>
+        <translation>también ajusta y cambia</translation>
+    </message>
+    <message>
+        <source>Admin</source>
+        <translation>Responsable</translation>
+    </message>
+</context>
+<context>
+    <name>PersonRole</name>
+    <message>
+        <source>Role of %1</source>
+        <translation>Función de %1</translation>
+    </message>
+    <message>
+        <source>Helper</source>
+        <translation>Ayudante</translation>
+    </message>
+    <message>
+        <source>Staff</source>
+        <translation>Personal</translation>
+    </message>
+    <message>
+        <source>Admin</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Athletic trainer or designated health care professional: may close See athlete now</source>
+        <translation>Entrenador atlético o entrenadora atlética (athletic trainer), o profesional de la salud designado: puede cerrar Atender ya a esta persona</translation>
+    </message>
+    <message>
+        <source>Athletic trainer or designated health care professional</source>
+        <translation>Entrenador atlético o entrenadora atlética (athletic trainer), o profesional de la salud designado</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
     </message>
 </context>
 <context>
@@ -4643,8 +4921,8 @@
         <translation>Recibirlo</translation>
     </message>
     <message>
-        <source>Say where it hurts or slips</source>
-        <translation>Di dónde duele o se mueve</translation>
+        <source>Helmet bothering you? Show us where.</source>
+        <translation>¿Te molesta el casco? Muéstranos dónde.</translation>
     </message>
 </context>
 <context>
@@ -5061,6 +5339,17 @@
     </message>
 </context>
 <context>
+    <name>PointTile</name>
+    <message>
+        <source>Fault</source>
+        <translation>Falla</translation>
+    </message>
+    <message>
+        <source>Not seen</source>
+        <translation>Sin ver</translation>
+    </message>
+</context>
+<context>
     <name>Privacy</name>
     <message>
         <source>Privacy</source>
@@ -5161,6 +5450,25 @@
     </message>
 </context>
 <context>
+    <name>ReadingsSheet</name>
+    <message>
+        <source>Why is it set aside?</source>
+        <translation>¿Por qué se aparta?</translation>
+    </message>
+    <message>
+        <source>Touch the reading that is wrong</source>
+        <translation>Toque la lectura que está mal</translation>
+    </message>
+    <message>
+        <source>%1. Touch: it counts again</source>
+        <translation>%1. Tocar: vuelve a contar</translation>
+    </message>
+    <message>
+        <source>It stays in the record and counts for nothing.</source>
+        <translation>Queda en el registro y no cuenta para nada.</translation>
+    </message>
+</context>
+<context>
     <name>Record</name>
     <message>
         <source>Whole record</source>
@@ -5198,10 +5506,6 @@
         <translation>La hoja de recuperación siguiente</translation>
     </message>
     <message>
-        <source>Which trainer?</source>
-        <translation>¿Para quién?</translation>
-    </message>
-    <message>
         <source>New code for %1</source>
         <translation>Código nuevo para %1</translation>
     </message>
@@ -5237,6 +5541,10 @@
         <source>I keep it on paper</source>
         <translation>La guardo en papel</translation>
     </message>
+    <message>
+        <source>Which admin?</source>
+        <translation>¿Qué responsable?</translation>
+    </message>
 </context>
 <context>
     <name>RecoverySheet</name>
@@ -5247,10 +5555,6 @@
     <message>
         <source>None was made yet</source>
         <translation>Aún no se hizo ninguna</translation>
-    </message>
-    <message>
-        <source>When every trainer&apos;s code is forgotten, the key on this sheet lets one trainer set a new one. It works once. Without it a forgotten code locks the app for good.</source>
-        <translation>Cuando se olvida el código de todo entrenador o entrenadora, la clave de esta hoja permite poner uno nuevo. Sirve una vez. Sin ella, un código olvidado cierra la aplicación para siempre.</translation>
     </message>
     <message>
         <source>A new sheet makes every one before it void.</source>
@@ -5267,6 +5571,108 @@
     <message>
         <source>I keep it on paper</source>
         <translation>La guardo en papel</translation>
+    </message>
+    <message>
+        <source>When every admin&apos;s code is forgotten, the key on this sheet lets one admin set a new one. It works once. Without it a forgotten code locks the app for good.</source>
+        <translation>Cuando se olvidaron los códigos de todas las personas responsables, la clave de esta hoja permite que una de ellas ponga uno nuevo. Sirve una vez. Sin ella, un código olvidado bloquea la aplicación para siempre.</translation>
+    </message>
+</context>
+<context>
+    <name>RedWay</name>
+    <message>
+        <source>Headache? Dizzy? Took a hit?</source>
+        <translation>¿Dolor de cabeza? ¿Mareo? ¿Un golpe?</translation>
+    </message>
+</context>
+<context>
+    <name>ReturnSheet</name>
+    <message>
+        <source>Back with us</source>
+        <translation>De vuelta con nosotros</translation>
+    </message>
+    <message>
+        <source>As the one before</source>
+        <translation>Como el anterior</translation>
+    </message>
+    <message>
+        <source>Who put it right?</source>
+        <translation>¿Quién lo arregló?</translation>
+    </message>
+    <message>
+        <source>We did</source>
+        <translation>Nosotros</translation>
+    </message>
+    <message>
+        <source>A workshop</source>
+        <translation>Un taller</translation>
+    </message>
+    <message>
+        <source>The recertifying firm</source>
+        <translation>La empresa que recertifica</translation>
+    </message>
+    <message>
+        <source>Its maker</source>
+        <translation>Su fabricante</translation>
+    </message>
+    <message>
+        <source>What was done?</source>
+        <translation>¿Qué se hizo?</translation>
+    </message>
+    <message>
+        <source>recertified</source>
+        <translation>recertificado</translation>
+    </message>
+    <message>
+        <source>faceguard replaced</source>
+        <translation>careta cambiada</translation>
+    </message>
+    <message>
+        <source>hardware replaced</source>
+        <translation>herrajes cambiados</translation>
+    </message>
+    <message>
+        <source>liner or air replaced</source>
+        <translation>forro o aire cambiado</translation>
+    </message>
+    <message>
+        <source>chin strap replaced</source>
+        <translation>barboquejo cambiado</translation>
+    </message>
+    <message>
+        <source>shell replaced</source>
+        <translation>carcasa cambiada</translation>
+    </message>
+    <message>
+        <source>Or in your own words</source>
+        <translation>O con sus palabras</translation>
+    </message>
+    <message>
+        <source>On which paper, if any</source>
+        <translation>En qué papel, si lo hay</translation>
+    </message>
+    <message>
+        <source>On which paper</source>
+        <translation>En qué papel</translation>
+    </message>
+    <message>
+        <source>Cleaned?</source>
+        <translation>¿Limpio?</translation>
+    </message>
+    <message>
+        <source>Cleaned</source>
+        <translation>Limpio</translation>
+    </message>
+    <message>
+        <source>Not cleaned yet</source>
+        <translation>Aún sin limpiar</translation>
+    </message>
+    <message>
+        <source>Everything on it counts as not checked from now on.</source>
+        <translation>Desde ahora todo en él cuenta como sin revisar.</translation>
+    </message>
+    <message>
+        <source>It is back</source>
+        <translation>Ya volvió</translation>
     </message>
 </context>
 <context>
@@ -5350,6 +5756,18 @@
     <message>
         <source>Take it in</source>
         <translation>Cargarlo</translation>
+    </message>
+    <message>
+        <source>%1 questioned, each to be answered below.</source>
+        <translation>%1 dudosos; cada uno se contesta abajo.</translation>
+    </message>
+    <message>
+        <source>Is it right?</source>
+        <translation>¿Está bien?</translation>
+    </message>
+    <message>
+        <source>%1 not answered: in doubt it stays out</source>
+        <translation>%1 sin contestar: en la duda queda fuera</translation>
     </message>
 </context>
 <context>
@@ -5557,6 +5975,16 @@
         <source>Not all of it is seen yet</source>
         <translation>Aún no se ha visto todo</translation>
     </message>
+    <message>
+        <source>Your helmet was checked %1.</source>
+        <comment>day</comment>
+        <translation>Revisaron tu casco %1.</translation>
+    </message>
+    <message>
+        <source>Your helmet was checked %1: %2.</source>
+        <comment>day, what was done</comment>
+        <translation>Revisaron tu casco %1: %2.</translation>
+    </message>
 </context>
 <context>
     <name>SayNumber</name>
@@ -5565,16 +5993,20 @@
         <translation>Tu número de camiseta</translation>
     </message>
     <message>
-        <source>Say where your helmet hurts or slips</source>
-        <translation>Di dónde tu casco duele o se mueve</translation>
-    </message>
-    <message>
         <source>Staff</source>
         <translation>Personal</translation>
     </message>
     <message>
         <source>Nobody here wears %1. Look at your jersey, or ask staff.</source>
         <translation>Aquí nadie lleva el %1. Mira tu camiseta o pregunta al personal.</translation>
+    </message>
+    <message>
+        <source>Helmet bothering you? Show us where.</source>
+        <translation>¿Te molesta el casco? Muéstranos dónde.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
@@ -5607,12 +6039,16 @@
         <translation>Alto</translation>
     </message>
     <message>
-        <source>Trainer not here? Any adult. Emergency: the emergency action plan.</source>
-        <translation>¿No está el entrenador o la entrenadora? Cualquier persona adulta. Emergencia: el plan de acción de emergencia.</translation>
+        <source>Touched by mistake</source>
+        <translation>Lo toqué sin querer</translation>
     </message>
     <message>
-        <source>The trainer knows</source>
-        <translation>El entrenador o la entrenadora ya lo sabe</translation>
+        <source>Tell the athletic trainer now.</source>
+        <translation>Avísale ya al entrenador atlético o a la entrenadora atlética (athletic trainer).</translation>
+    </message>
+    <message>
+        <source>I told an adult</source>
+        <translation>Ya le avisé a un adulto</translation>
     </message>
 </context>
 <context>
@@ -5620,14 +6056,6 @@
     <message>
         <source>Not me: begin again</source>
         <translation>No soy yo: empezar de nuevo</translation>
-    </message>
-    <message>
-        <source>Hit, unwell</source>
-        <translation>Golpe, malestar</translation>
-    </message>
-    <message>
-        <source>I took a hit or feel unwell</source>
-        <translation>Recibí un golpe o me siento mal</translation>
     </message>
     <message>
         <source>The helmet from the front</source>
@@ -5658,20 +6086,31 @@
         <translation>Agregar palabras</translation>
     </message>
     <message>
-        <source>Hurts</source>
-        <translation>Duele</translation>
+        <source>Not me</source>
+        <translation>No soy yo</translation>
     </message>
     <message>
-        <source>or presses</source>
-        <translation>o presiona</translation>
+        <source>Tight or pinches</source>
+        <translation>Aprieta o pellizca</translation>
     </message>
     <message>
-        <source>Moves</source>
-        <translation>Se mueve</translation>
+        <source>Loose or moves</source>
+        <translation>Flojo o se mueve</translation>
+    </message>
+</context>
+<context>
+    <name>SayWho</name>
+    <message>
+        <source>Number %1</source>
+        <translation>Número %1</translation>
     </message>
     <message>
-        <source>or slips</source>
-        <translation>o se desliza</translation>
+        <source>Which are you?</source>
+        <translation>¿Quién eres?</translation>
+    </message>
+    <message>
+        <source>Begin again</source>
+        <translation>Empezar de nuevo</translation>
     </message>
 </context>
 <context>
@@ -5689,7 +6128,7 @@
         <translation>Sobre el casco</translation>
     </message>
     <message>
-        <source>Keep these words</source>
+        <source>Save these words</source>
         <translation>Guardar estas palabras</translation>
     </message>
 </context>
@@ -5914,54 +6353,6 @@
         </translation>
     </message>
     <message>
-        <source>not in service</source>
-        <translation>fuera de servicio</translation>
-    </message>
-    <message>
-        <source>on hold</source>
-        <translation>retenido</translation>
-    </message>
-    <message>
-        <source>in repair</source>
-        <translation>en reparación</translation>
-    </message>
-    <message>
-        <source>sent out</source>
-        <translation>enviado</translation>
-    </message>
-    <message>
-        <source>retired</source>
-        <translation>dado de baja</translation>
-    </message>
-    <message>
-        <source>lost</source>
-        <translation>perdido</translation>
-    </message>
-    <message>
-        <source>a fault is open</source>
-        <translation>tiene una falla abierta</translation>
-    </message>
-    <message>
-        <source>label missing</source>
-        <translation>falta la etiqueta</translation>
-    </message>
-    <message>
-        <source>label not read yet</source>
-        <translation>etiqueta aún sin leer</translation>
-    </message>
-    <message>
-        <source>two readings of its label differ</source>
-        <translation>dos lecturas de su etiqueta no coinciden</translation>
-    </message>
-    <message>
-        <source>certification lapses too early, or may</source>
-        <translation>la certificación vence demasiado pronto, o puede vencer</translation>
-    </message>
-    <message>
-        <source>its model or size is not known</source>
-        <translation>no se conoce su modelo o talla</translation>
-    </message>
-    <message>
         <source>off the charts</source>
         <translation>fuera de las tablas</translation>
     </message>
@@ -6122,6 +6513,14 @@
     <message>
         <source>These wishes contradict each other. Take one of them back.</source>
         <translation>Estos deseos se contradicen. Deshaga uno de ellos.</translation>
+    </message>
+    <message>
+        <source>readings disagree</source>
+        <translation>las lecturas no coinciden</translation>
+    </message>
+    <message>
+        <source>The readings of the head disagree: no size is known</source>
+        <translation>Las lecturas de la cabeza no coinciden: no se conoce la talla</translation>
     </message>
 </context>
 <context>
@@ -6528,14 +6927,6 @@
         <translation>Sin esas almohadillas</translation>
     </message>
     <message>
-        <source>No air: there is nothing to set in order.</source>
-        <translation>Sin aire: no hay nada que ordenar.</translation>
-    </message>
-    <message>
-        <source>In which order the air is set at the first fit.</source>
-        <translation>En qué orden se pone el aire en el primer ajuste.</translation>
-    </message>
-    <message>
         <source>Earlier</source>
         <translation>Antes</translation>
     </message>
@@ -6611,6 +7002,39 @@
     <message>
         <source>Questions</source>
         <translation>Preguntas</translation>
+    </message>
+    <message>
+        <source>No jaw pads by thickness</source>
+        <translation>Sin carrilleras por grosor</translation>
+    </message>
+    <message>
+        <source>No crown pads by thickness</source>
+        <translation>Sin almohadillas de coronilla por grosor</translation>
+    </message>
+    <message>
+        <source>It has no air</source>
+        <translation>No tiene aire</translation>
+    </message>
+    <message>
+        <source>Has this model air? Without an answer here nothing is known of cold or leaks.</source>
+        <translation>¿Este modelo tiene aire? Sin respuesta aquí no se sabe nada del frío ni de fugas.</translation>
+    </message>
+    <message>
+        <source>Has this model pads that are swapped by thickness?</source>
+        <translation>¿Este modelo tiene almohadillas que se cambian por grosor?</translation>
+    </message>
+    <message>
+        <source>In which order the nine marks are checked.</source>
+        <translation>En qué orden se revisan las nueve marcas.</translation>
+    </message>
+    <message>
+        <source>In which order the air is set at the first fit, and the nine marks are checked.</source>
+        <translation>En qué orden se pone el aire en el primer ajuste y se revisan las nueve marcas.</translation>
+    </message>
+    <message>
+        <source>Mark %1. %2</source>
+        <comment>number, name of a mark</comment>
+        <translation>Marca %1. %2</translation>
     </message>
 </context>
 <context>
@@ -6706,10 +7130,6 @@
 <context>
     <name>SheetShown</name>
     <message>
-        <source>This key lets one trainer set a new code when every code is forgotten. Keep it on paper, under lock and key, away from this tablet.</source>
-        <translation>Esta clave permite poner un código nuevo cuando se olvidan todos. Guárdela en papel, bajo llave, lejos de esta tableta.</translation>
-    </message>
-    <message>
         <source>Recovery key</source>
         <translation>Clave de recuperación</translation>
     </message>
@@ -6724,6 +7144,10 @@
     <message>
         <source>Print it and delete the file, or write the key down. Nobody can read it from the Book again. Every sheet made before is void. Do not photograph it.</source>
         <translation>Imprímala y borre el archivo, o anote la clave. Nadie puede volver a leerla en el Libro. Las hojas anteriores quedan sin valor. No la fotografíe.</translation>
+    </message>
+    <message>
+        <source>This key lets one admin set a new code when every code is forgotten. Keep it on paper, under lock and key, away from this tablet.</source>
+        <translation>Esta clave permite que una persona responsable ponga un código nuevo cuando se olvidaron todos. Guárdela en papel, bajo llave, lejos de esta tableta.</translation>
     </message>
 </context>
 <context>
@@ -7159,6 +7583,10 @@
         <source>The check that is open goes on by the sheet it began with</source>
         <translation>La revisión abierta sigue con la ficha con la que empezó</translation>
     </message>
+    <message>
+        <source>Order of the marks</source>
+        <translation>Orden de las marcas</translation>
+    </message>
 </context>
 <context>
     <name>SheetsPage</name>
@@ -7236,37 +7664,217 @@
     </message>
 </context>
 <context>
-    <name>Shelf</name>
-    <message>
-        <source>Choose helmet</source>
-        <translation>Elegir casco</translation>
-    </message>
-    <message>
-        <source>The head is not taped yet: sizes are a guess.</source>
-        <translation>La cabeza aún no está medida: las tallas son una suposición.</translation>
-    </message>
-    <message>
-        <source>Tape first</source>
-        <translation>Medir primero</translation>
-    </message>
-    <message>
-        <source>No helmet on the shelf is in service, in date and free. Take one in at the Dock.</source>
-        <translation>Ningún casco del estante está en servicio, vigente y libre. Reciba uno en Recepción.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n more of sizes under 1 % likely</source>
-        <translation>
-            <numerusform>%n más de tallas con menos de 1 % de probabilidad</numerusform>
-            <numerusform>%n más de tallas con menos de 1 % de probabilidad</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>SizeChart</name>
     <message>
         <source>%1. %2</source>
         <comment>a band of sizes, how it meets the one before</comment>
         <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>StandingWords</name>
+    <message>
+        <source>retired</source>
+        <translation>retirado</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdido</translation>
+    </message>
+    <message>
+        <source>sent out</source>
+        <translation>enviado fuera</translation>
+    </message>
+    <message>
+        <source>in repair</source>
+        <translation>en reparación</translation>
+    </message>
+    <message>
+        <source>on hold</source>
+        <translation>retenido</translation>
+    </message>
+    <message>
+        <source>a fault is open</source>
+        <translation>hay una falla abierta</translation>
+    </message>
+    <message>
+        <source>reported broken</source>
+        <translation>con aviso de rotura</translation>
+    </message>
+    <message>
+        <source>label missing</source>
+        <translation>sin etiqueta</translation>
+    </message>
+    <message>
+        <source>label cannot be read</source>
+        <translation>la etiqueta no se puede leer</translation>
+    </message>
+    <message>
+        <source>two readings of its label differ</source>
+        <translation>dos lecturas de su etiqueta difieren</translation>
+    </message>
+    <message>
+        <source>label not read yet</source>
+        <translation>etiqueta aún sin leer</translation>
+    </message>
+    <message>
+        <source>certification lapses too early, or may</source>
+        <translation>la certificación vence demasiado pronto, o puede vencer</translation>
+    </message>
+    <message>
+        <source>its model or size is not known</source>
+        <translation>no se conoce su modelo o talla</translation>
+    </message>
+    <message>
+        <source>seven points to check after a report</source>
+        <translation>siete puntos por revisar tras un aviso</translation>
+    </message>
+    <message>
+        <source>not in service</source>
+        <translation>no está en servicio</translation>
+    </message>
+    <message>
+        <source>two athletes are down for it</source>
+        <translation>constan dos atletas para él</translation>
+    </message>
+    <message>
+        <source>last check: do not wear</source>
+        <translation>última revisión: no usar</translation>
+    </message>
+    <message>
+        <source>On hold: %1</source>
+        <translation>Retenido: %1</translation>
+    </message>
+    <message>
+        <source>%1: fault</source>
+        <comment>a point</comment>
+        <translation>%1: falla</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Reported broken</source>
+        <translation>Con aviso de rotura</translation>
+    </message>
+    <message>
+        <source>Reported broken: “%1”</source>
+        <translation>Con aviso de rotura: «%1»</translation>
+    </message>
+    <message>
+        <source>Certification label is missing</source>
+        <translation>Falta la etiqueta de certificación</translation>
+    </message>
+    <message>
+        <source>Certification label cannot be read</source>
+        <translation>La etiqueta de certificación no se puede leer</translation>
+    </message>
+    <message>
+        <source>Two readings of the label differ</source>
+        <translation>Dos lecturas de la etiqueta difieren</translation>
+    </message>
+    <message>
+        <source>Certification label not read yet</source>
+        <translation>Etiqueta de certificación aún sin leer</translation>
+    </message>
+    <message>
+        <source>Certification lapsed, last good day %1</source>
+        <translation>Certificación vencida, último día bueno %1</translation>
+    </message>
+    <message>
+        <source>Certification lapsed</source>
+        <translation>Certificación vencida</translation>
+    </message>
+    <message>
+        <source>After a report: check all seven points before it is worn</source>
+        <translation>Tras un aviso: revisar los siete puntos antes de usarlo</translation>
+    </message>
+    <message>
+        <source>%1 not seen yet</source>
+        <translation>%1: aún sin ver</translation>
+    </message>
+    <message>
+        <source>Not in service yet</source>
+        <translation>Aún sin entrar en servicio</translation>
+    </message>
+    <message>
+        <source>Last check: do not wear</source>
+        <translation>Última revisión: no usar</translation>
+    </message>
+    <message>
+        <source>Last check: do not wear, %1</source>
+        <translation>Última revisión: no usar, %1</translation>
+    </message>
+    <message>
+        <source>on the shelf</source>
+        <translation>en el estante</translation>
+    </message>
+    <message>
+        <source>in our hands</source>
+        <translation>en nuestras manos</translation>
+    </message>
+    <message>
+        <source>an athlete</source>
+        <translation>un atleta o una atleta</translation>
+    </message>
+    <message>
+        <source>still with %1</source>
+        <comment>an athlete</comment>
+        <translation>aún lo tiene %1</translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <comment>an athlete</comment>
+        <translation>lo tiene %1</translation>
+    </message>
+    <message>
+        <source>In service, %1</source>
+        <comment>where it is</comment>
+        <translation>En servicio, %1</translation>
+    </message>
+    <message>
+        <source>Not in service yet, %1</source>
+        <comment>where it is</comment>
+        <translation>Aún sin entrar en servicio, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>why it is on hold, where it is</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Do not wear: %1, %2</source>
+        <comment>why, where it is</comment>
+        <translation>No usar: %1, %2</translation>
+    </message>
+    <message>
+        <source>by us</source>
+        <translation>por nosotros</translation>
+    </message>
+    <message>
+        <source>by a workshop</source>
+        <translation>por un taller</translation>
+    </message>
+    <message>
+        <source>by the recertifying firm</source>
+        <translation>por la empresa que recertifica</translation>
+    </message>
+    <message>
+        <source>by its maker</source>
+        <translation>por su fabricante</translation>
+    </message>
+    <message>
+        <source>on paper: %1</source>
+        <translation>en papel: %1</translation>
+    </message>
+    <message>
+        <source>cleaned</source>
+        <translation>limpio</translation>
+    </message>
+    <message>
+        <source>not cleaned yet</source>
+        <translation>aún sin limpiar</translation>
     </message>
 </context>
 <context>
@@ -7306,10 +7914,6 @@
         <translation>Se quita: %1</translation>
     </message>
     <message>
-        <source>Why? It goes on hold for that.</source>
-        <translation>¿Por qué? Queda retenido por eso.</translation>
-    </message>
-    <message>
         <source>In your own words, if wanted</source>
         <translation>Con sus propias palabras, si hace falta</translation>
     </message>
@@ -7332,6 +7936,18 @@
     <message>
         <source>Not offered</source>
         <translation>No se ofrecen</translation>
+    </message>
+    <message>
+        <source>Why does it come off?</source>
+        <translation>¿Por qué se quita?</translation>
+    </message>
+    <message>
+        <source>Where is it now?</source>
+        <translation>¿Dónde está ahora?</translation>
+    </message>
+    <message>
+        <source>Spares: say first where the old one is</source>
+        <translation>Repuestos: diga primero dónde está el anterior</translation>
     </message>
 </context>
 <context>
@@ -7461,6 +8077,41 @@
     <message>
         <source>Done</source>
         <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Set aside: %1</source>
+        <translation>Apartada: %1</translation>
+    </message>
+    <message>
+        <source>Set a reading aside</source>
+        <translation>Apartar una lectura</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>TapeWords</name>
+    <message>
+        <source>The tape was read wrong</source>
+        <translation>Se leyó mal la cinta</translation>
+    </message>
+    <message>
+        <source>Typed wrong</source>
+        <translation>Se escribió mal</translation>
+    </message>
+    <message>
+        <source>Hair or a band in the way</source>
+        <translation>Estorbaba el cabello o una banda</translation>
+    </message>
+    <message>
+        <source>Another head</source>
+        <translation>Otra cabeza</translation>
+    </message>
+    <message>
+        <source>Another reason</source>
+        <translation>Otra razón</translation>
     </message>
 </context>
 <context>
@@ -7790,6 +8441,38 @@
         <source>Handed in by %1 at the end of season %2</source>
         <translation>Entregado por %1 al final de la temporada %2</translation>
     </message>
+    <message>
+        <source>In our hands</source>
+        <translation>En nuestras manos</translation>
+    </message>
+    <message>
+        <source>With the athlete</source>
+        <translation>Lo tiene el atleta o la atleta</translation>
+    </message>
+    <message>
+        <source>On hold: %1, still with the athlete</source>
+        <translation>Retenido: %1, aún lo tiene el atleta o la atleta</translation>
+    </message>
+    <message>
+        <source>The role of somebody was changed</source>
+        <translation>Se cambió la función de alguien</translation>
+    </message>
+    <message>
+        <source>Label cannot be read</source>
+        <translation>La etiqueta no se puede leer</translation>
+    </message>
+    <message>
+        <source>In an emergency: call %1</source>
+        <translation>En una emergencia: llamar al %1</translation>
+    </message>
+    <message>
+        <source>Back with us: %1</source>
+        <translation>De vuelta con nosotros: %1</translation>
+    </message>
+    <message>
+        <source>A reading of the head set aside</source>
+        <translation>Una lectura de la cabeza apartada</translation>
+    </message>
 </context>
 <context>
     <name>Trouble</name>
@@ -7868,10 +8551,6 @@
     <message>
         <source>A check is still open for this athlete</source>
         <translation>Esta persona aún tiene una revisión abierta</translation>
-    </message>
-    <message>
-        <source>A hold on the shell ends only when the helmet is back from repair, or is retired</source>
-        <translation>Una retención por la carcasa termina solo cuando el casco vuelve de reparación o se da de baja</translation>
     </message>
     <message>
         <source>That is closed already</source>
@@ -8061,6 +8740,95 @@
         <source>There was a season %1 already. Give the next one another name</source>
         <translation>Ya hubo una temporada %1. Póngale otro nombre a la próxima</translation>
     </message>
+    <message>
+        <source>The label of %1 cannot be read</source>
+        <translation>La etiqueta de %1 no se puede leer</translation>
+    </message>
+    <message>
+        <source>Nobody has %1</source>
+        <translation>Nadie tiene %1</translation>
+    </message>
+    <message>
+        <source>Staff do this. Ask one of them to sign here</source>
+        <translation>Esto lo hace el personal. Pida que alguien firme aquí</translation>
+    </message>
+    <message>
+        <source>An admin does this. Ask one of them to sign here</source>
+        <translation>Esto lo hace una persona responsable. Pida que firme aquí</translation>
+    </message>
+    <message>
+        <source>An athletic trainer or designated health care professional closes this</source>
+        <translation>Esto lo cierra un entrenador atlético o una entrenadora atlética (athletic trainer), o profesional de la salud designado</translation>
+    </message>
+    <message>
+        <source>A hit that was said stays. Staff ask the athlete and close it</source>
+        <translation>Un golpe que se dijo queda escrito. El personal pregunta a quien lo dijo y lo cierra</translation>
+    </message>
+    <message>
+        <source>One admin must remain: somebody gives out codes</source>
+        <translation>Debe quedar una persona responsable: alguien da los códigos</translation>
+    </message>
+    <message>
+        <source>the helmet has changed hands or place since</source>
+        <translation>desde entonces el casco cambió de manos o de lugar</translation>
+    </message>
+    <message>
+        <source>a check was begun since</source>
+        <translation>desde entonces se empezó una revisión</translation>
+    </message>
+    <message>
+        <source>the check went on since</source>
+        <translation>desde entonces la revisión siguió</translation>
+    </message>
+    <message>
+        <source>the check has ended since</source>
+        <translation>desde entonces la revisión terminó</translation>
+    </message>
+    <message>
+        <source>a helmet is held because of it</source>
+        <translation>hay un casco retenido por eso</translation>
+    </message>
+    <message>
+        <source>a helmet was taken in under it since</source>
+        <translation>desde entonces se recibió un casco con ella</translation>
+    </message>
+    <message>
+        <source>the season went on since</source>
+        <translation>desde entonces la temporada siguió</translation>
+    </message>
+    <message>
+        <source>something recorded since rests on it</source>
+        <translation>algo anotado después se apoya en eso</translation>
+    </message>
+    <message>
+        <source>The athlete said something that nobody has seen to yet</source>
+        <translation>El atleta dijo algo que nadie ha atendido todavía</translation>
+    </message>
+    <message>
+        <source>A hold on the shell ends when the recertifying firm or the maker sends it back with paper and its label is read anew, or when it is retired</source>
+        <translation>Una retención de la carcasa termina cuando la empresa que recertifica o el fabricante lo devuelve con papel y se lee de nuevo su etiqueta, o cuando se retira</translation>
+    </message>
+    <message>
+        <source>The label of %1 is not good today. Read a good one first</source>
+        <translation>La etiqueta de %1 no vale hoy. Lea primero una que valga</translation>
+    </message>
+    <message>
+        <source>Check the seven points of %1 first: somebody reported on it</source>
+        <translation>Revise primero los siete puntos de %1: hubo un aviso</translation>
+    </message>
+    <message>
+        <source>%1 is away. Say first what was done to it</source>
+        <translation>%1 está fuera. Diga primero qué se le hizo</translation>
+    </message>
+    <message>
+        <source>%1 is not away</source>
+        <translation>%1 no está fuera</translation>
+    </message>
+    <message>
+        <source>That cannot be undone any more: %1</source>
+        <comment>what happened since</comment>
+        <translation>Eso ya no se puede deshacer: %1</translation>
+    </message>
 </context>
 <context>
     <name>Turn</name>
@@ -8087,6 +8855,10 @@
     <message>
         <source>Back to the board</source>
         <translation>Volver al tablero</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
     </message>
 </context>
 <context>
@@ -8186,25 +8958,6 @@
     <message>
         <source>Or in your own words</source>
         <translation>O con sus propias palabras</translation>
-    </message>
-</context>
-<context>
-    <name>UnitPage</name>
-    <message>
-        <source>age limit</source>
-        <translation>límite de edad</translation>
-    </message>
-    <message>
-        <source>crack in the shell</source>
-        <translation>grieta en la carcasa</translation>
-    </message>
-    <message>
-        <source>not worth a repair</source>
-        <translation>no vale la reparación</translation>
-    </message>
-    <message>
-        <source>turned down at recertification</source>
-        <translation>rechazado al recertificar</translation>
     </message>
 </context>
 <context>
@@ -8309,6 +9062,14 @@
     <message>
         <source>The card is kept as a file.</source>
         <translation>La ficha queda guardada como archivo.</translation>
+    </message>
+    <message>
+        <source>Do not wear</source>
+        <translation>No usar</translation>
+    </message>
+    <message>
+        <source>It is in our hands</source>
+        <translation>Está en nuestras manos</translation>
     </message>
 </context>
 <context>
@@ -8454,13 +9215,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n in repair or sent out</source>
-        <translation>
-            <numerusform>%n en reparación o enviado</numerusform>
-            <numerusform>%n en reparación o enviados</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n not put in service yet</source>
         <translation>
             <numerusform>%n aún sin entrar en servicio</numerusform>
@@ -8521,16 +9275,45 @@
             <numerusform>%n puntos sin ver</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n in repair, sent out or still with an athlete</source>
+        <translation>
+            <numerusform>%n en reparación, enviado fuera o aún con un atleta o una atleta</numerusform>
+            <numerusform>%n en reparación, enviados fuera o aún con atletas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with seven points to check after a report</source>
+        <translation>
+            <numerusform>%n con siete puntos por revisar tras un aviso</numerusform>
+            <numerusform>%n con siete puntos por revisar tras un aviso</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Unnamed</name>
+    <message>
+        <source>See athlete now</source>
+        <translation>Atender ya a esta persona</translation>
+    </message>
+    <message>
+        <source>No number was typed. Ask who was at the tablet then.</source>
+        <translation>No se escribió ningún número. Pregunte quién estaba en la tableta a esa hora.</translation>
+    </message>
+    <message>
+        <source>This is closed.</source>
+        <translation>Esto está cerrado.</translation>
+    </message>
 </context>
 <context>
     <name>Verdict</name>
     <message>
-        <source>Choose helmet</source>
-        <translation>Elegir casco</translation>
-    </message>
-    <message>
         <source>Next athlete</source>
         <translation>Siguiente atleta</translation>
+    </message>
+    <message>
+        <source>Swap helmet</source>
+        <translation>Cambiar casco</translation>
     </message>
 </context>
 <context>
@@ -8812,10 +9595,6 @@
         <translation>Seguir</translation>
     </message>
     <message>
-        <source>Choose helmet</source>
-        <translation>Elegir casco</translation>
-    </message>
-    <message>
         <source>Swap helmet</source>
         <translation>Cambiar de casco</translation>
     </message>
@@ -8841,11 +9620,6 @@
         <translation>Cabeza %1, más o menos %2</translation>
     </message>
     <message>
-        <source>%1 likely</source>
-        <comment>odds of a size</comment>
-        <translation>%1 probable</translation>
-    </message>
-    <message>
         <source>Reading in millimetres</source>
         <translation>Lectura en milímetros</translation>
     </message>
@@ -8868,6 +9642,43 @@
     <message>
         <source>Readings agree. Done, or take another.</source>
         <translation>Las lecturas coinciden. Listo, o tome otra.</translation>
+    </message>
+    <message>
+        <source>Set aside: %1</source>
+        <translation>Apartada: %1</translation>
+    </message>
+    <message>
+        <source>Readings differ by more than %1: take another. Until then no size is known.</source>
+        <translation>Las lecturas difieren en más de %1: tome otra. Hasta entonces no se conoce la talla.</translation>
+    </message>
+    <message>
+        <source>Reading recorded: %1</source>
+        <translation>Se anotó la lectura: %1</translation>
+    </message>
+    <message>
+        <source>the one before</source>
+        <translation>la anterior</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>a reading, a day</comment>
+        <translation>%1 el %2</translation>
+    </message>
+    <message>
+        <source>%1 is %2 more than %3. Read once more; what is wrong can be set aside.</source>
+        <translation>%1 es %2 más que %3. Lea una vez más; lo que esté mal se puede apartar.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 less than %3. Read once more; what is wrong can be set aside.</source>
+        <translation>%1 es %2 menos que %3. Lea una vez más; lo que esté mal se puede apartar.</translation>
+    </message>
+    <message>
+        <source>Hardly any head of that age measures %1. Read once more; what is wrong can be set aside.</source>
+        <translation>Casi ninguna cabeza de esa edad mide %1. Lea una vez más; lo que esté mal se puede apartar.</translation>
+    </message>
+    <message>
+        <source>%1 stands apart from the others: set it aside, or take another.</source>
+        <translation>%1 se aparta de las demás: apártela o tome otra.</translation>
     </message>
 </context>
 <context>
@@ -8991,10 +9802,6 @@
         <translation>Rechazado: el dígito de control de esta placa no coincide. Escanéela otra vez, o escriba la serie de la placa.</translation>
     </message>
     <message>
-        <source>%1 is still on the table. Finish it or put it aside, then scan %2 again.</source>
-        <translation>%1 sigue sobre la mesa. Termínelo o póngalo a un lado, y luego escanee %2 otra vez.</translation>
-    </message>
-    <message>
         <source>Say why it is held.</source>
         <translation>Diga por qué se retiene.</translation>
     </message>
@@ -9058,6 +9865,37 @@
             <numerusform>%n fotos guardadas</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Say first what was done to it</source>
+        <translation>Diga primero qué se le hizo</translation>
+    </message>
+    <message numerus="yes">
+        <source>Unfinished: %n point(s) checked</source>
+        <translation>
+            <numerusform>Sin terminar: %n punto revisado</numerusform>
+            <numerusform>Sin terminar: %n puntos revisados</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is off the table, unfinished. What was checked is kept: scan it again to go on.</source>
+        <translation>%1 salió de la mesa sin terminar. Lo revisado se guarda: escanéelo de nuevo para seguir.</translation>
+    </message>
+    <message>
+        <source>%1 has a sign where a serial mostly has a dash. A scanner that is set to another keyboard than this device types that.</source>
+        <translation>%1 tiene un signo donde un número de serie suele llevar un guion. Así escribe un lector puesto en otro teclado que este dispositivo.</translation>
+    </message>
+    <message>
+        <source>The scanner types as on another keyboard than this device (%1 there). Set both to the same one.</source>
+        <translation>El lector escribe como en otro teclado que este dispositivo (allá %1). Ponga los dos en el mismo.</translation>
+    </message>
+    <message>
+        <source>Only &quot;%1&quot; was read. Is that its whole serial?</source>
+        <translation>Solo se leyó &quot;%1&quot;. ¿Es su número de serie completo?</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has neither a letter nor a digit. Is that its serial?</source>
+        <translation>&quot;%1&quot; no tiene letras ni cifras. ¿Es su número de serie?</translation>
+    </message>
 </context>
 <context>
     <name>snugline::models::DoorsModel</name>
@@ -9085,10 +9923,6 @@
             <numerusform>%n de ellos: no usar</numerusform>
             <numerusform>%n de ellos: no usar</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Athletes say where it hurts or slips</source>
-        <translation>Los atletas dicen dónde duele o se mueve</translation>
     </message>
     <message numerus="yes">
         <source>%n athlete(s) said something nobody has seen to yet</source>
@@ -9140,10 +9974,6 @@
         <translation>firma aquí</translation>
     </message>
     <message>
-        <source>trainer</source>
-        <translation>entrenador/a</translation>
-    </message>
-    <message>
         <source>staff</source>
         <translation>personal</translation>
     </message>
@@ -9157,6 +9987,28 @@
             <numerusform>%n sigue en la Fila</numerusform>
             <numerusform>%n siguen en la Fila</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Helmet bothering you? Show us where.</source>
+        <translation>¿Te molesta el casco? Muéstranos dónde.</translation>
+    </message>
+    <message>
+        <source>admin</source>
+        <translation>responsable</translation>
+    </message>
+    <message>
+        <source>helper</source>
+        <translation>ayudante</translation>
+    </message>
+    <message>
+        <source>%1, athletic trainer or designated health care professional</source>
+        <comment>a role</comment>
+        <translation>%1, entrenador atlético o entrenadora atlética (athletic trainer), o profesional de la salud designado</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a day, a time</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -9255,6 +10107,27 @@
         <comment>a verdict</comment>
         <translation>Registrado: %1</translation>
     </message>
+    <message>
+        <source>Begun: %1</source>
+        <comment>first fit, refit or look</comment>
+        <translation>Se empezó: %1</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Who signs this check?</source>
+        <translation>¿Quién firma esta revisión?</translation>
+    </message>
+    <message>
+        <source>All answers are kept. The verdict carries the initials of whoever saw to it.</source>
+        <translation>Todas las respuestas están guardadas. El resultado lleva las iniciales de quien se encargó.</translation>
+    </message>
+    <message>
+        <source>Say who signs</source>
+        <translation>Decir quién firma</translation>
+    </message>
 </context>
 <context>
     <name>snugline::models::LanesModel</name>
@@ -9310,20 +10183,6 @@
         <translation>Anotar lo tocado</translation>
     </message>
     <message numerus="yes">
-        <source>All %n snug</source>
-        <translation>
-            <numerusform>%n, bien ajustado</numerusform>
-            <numerusform>Los %n, bien ajustados</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>All %n others snug</source>
-        <translation>
-            <numerusform>%n más, bien ajustado</numerusform>
-            <numerusform>Los otros %n, bien ajustados</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Brow, straps and hold seen in line: %n, all snug.</source>
         <translation>
             <numerusform>Frente, correas y sujeción vistas en fila: %n, bien ajustado.</numerusform>
@@ -9337,6 +10196,29 @@
     <message>
         <source>snug</source>
         <translation>ajusta bien</translation>
+    </message>
+    <message>
+        <source>%1 Screen %2 of %3.</source>
+        <comment>what to do, which screen</comment>
+        <translation>%1 Pantalla %2 de %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>These %n: checked</source>
+        <translation>
+            <numerusform>Este %n: revisado</numerusform>
+            <numerusform>Estos %n: revisados</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>None of these is here: go on</source>
+        <translation>No está ninguno: seguir</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n with something off</source>
+        <translation>
+            <numerusform>y %n con algo fuera de lugar</numerusform>
+            <numerusform>y %n con algo fuera de lugar</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9380,13 +10262,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n first fit(s)</source>
-        <translation>
-            <numerusform>%n primer ajuste</numerusform>
-            <numerusform>%n primeros ajustes</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n in this lane because of the air</source>
         <translation>
             <numerusform>%n en este carril por el aire</numerusform>
@@ -9412,16 +10287,43 @@
         <source>Season %1 is closed and no other is open. No looks are due and nobody is asked for a helmet; helmets still with athletes stay here.</source>
         <translation>La temporada %1 está cerrada y no hay otra abierta. No toca ningún vistazo ni se le pide casco a nadie; los cascos que aún tienen atletas siguen aquí.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n because of the weather alone</source>
+        <translation>
+            <numerusform>%n solo por el tiempo</numerusform>
+            <numerusform>%n solo por el tiempo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a day, a time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The clock of this tablet is not right, or was not: it has an entry of %1.</source>
+        <translation>El reloj de esta tableta no va bien, o no iba: tiene una anotación del %1.</translation>
+    </message>
+    <message>
+        <source>The clock of another device is far off: it has an entry of %1.</source>
+        <translation>El reloj de otro dispositivo va muy mal: tiene una anotación del %1.</translation>
+    </message>
+    <message>
+        <source>The clock of another device is far off: it has an entry by %1 of %2.</source>
+        <translation>El reloj de otro dispositivo va muy mal: tiene una anotación de %1 del %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n: do not wear</source>
+        <translation>
+            <numerusform>%n: no usar</numerusform>
+            <numerusform>%n: no usar</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>snugline::models::LockModel</name>
     <message>
         <source>Wait %1, then try again. The wait runs only while Snugline is open.</source>
         <translation>Espere %1 e intente de nuevo. La espera corre solo mientras Snugline está abierto.</translation>
-    </message>
-    <message>
-        <source>Only a trainer with a code of their own can give another a code.</source>
-        <translation>Solo un entrenador o una entrenadora con código propio puede dar un código a otra persona.</translation>
     </message>
     <message>
         <source>That is not the code.</source>
@@ -9442,6 +10344,10 @@
     <message>
         <source>That code cannot be taken. Choose another.</source>
         <translation>Ese código no se puede tomar. Elija otro.</translation>
+    </message>
+    <message>
+        <source>An admin with a code of their own gives another a code.</source>
+        <translation>Una persona responsable con código propio da un código a otra.</translation>
     </message>
 </context>
 <context>
@@ -9876,12 +10782,12 @@
 <context>
     <name>snugline::models::PhoneSay</name>
     <message>
-        <source>Do not wear this helmet until staff have seen it. Tell them now.</source>
-        <translation>No uses este casco hasta que el personal lo vea. Avisa ahora.</translation>
-    </message>
-    <message>
         <source>Kept on this phone. Staff see it once they have the file from you. If it gets worse, take the helmet off and tell them.</source>
         <translation>Guardado en este teléfono. El personal lo ve cuando recibe tu archivo. Si empeora, quítate el casco y avisa.</translation>
+    </message>
+    <message>
+        <source>Do not wear this helmet. Hand it to staff now.</source>
+        <translation>No uses este casco. Entrégalo ya al personal.</translation>
     </message>
 </context>
 <context>
@@ -10063,10 +10969,6 @@
         <translation>Nombre oculto desde el %1. El registro lo conserva.</translation>
     </message>
     <message>
-        <source>Only a trainer changes this.</source>
-        <translation>Solo un entrenador o entrenadora cambia esto.</translation>
-    </message>
-    <message>
         <source>When</source>
         <translation>Cuándo</translation>
     </message>
@@ -10085,6 +10987,10 @@
     <message>
         <source>Entry</source>
         <translation>Entrada</translation>
+    </message>
+    <message>
+        <source>An admin changes this.</source>
+        <translation>Esto lo cambia una persona responsable.</translation>
     </message>
 </context>
 <context>
@@ -10114,8 +11020,30 @@
         <translation>Hecha el %1 por %2</translation>
     </message>
     <message>
-        <source>Only a trainer makes a recovery sheet.</source>
-        <translation>Solo un entrenador o entrenadora hace una hoja de recuperación.</translation>
+        <source>An admin makes a recovery sheet.</source>
+        <translation>La hoja de recuperación la hace una persona responsable.</translation>
+    </message>
+</context>
+<context>
+    <name>snugline::models::RightsModel</name>
+    <message>
+        <source>Staff do this: %1</source>
+        <comment>initials</comment>
+        <translation>Esto lo hace el personal: %1</translation>
+    </message>
+    <message>
+        <source>An admin does this: %1</source>
+        <comment>initials</comment>
+        <translation>Esto lo hace una persona responsable: %1</translation>
+    </message>
+    <message>
+        <source>An athletic trainer or designated health care professional does this. An admin marks who is one, under People</source>
+        <translation>Esto lo hace un entrenador atlético o una entrenadora atlética (athletic trainer), o profesional de la salud designado. Una persona responsable marca quién lo es, en Personas</translation>
+    </message>
+    <message>
+        <source>An athletic trainer or designated health care professional does this: %1</source>
+        <comment>initials</comment>
+        <translation>Esto lo hace un entrenador atlético o una entrenadora atlética (athletic trainer), o profesional de la salud designado: %1</translation>
     </message>
 </context>
 <context>
@@ -10174,6 +11102,26 @@
         <source>Refused rows stayed out: %1.</source>
         <translation>Renglones rechazados que quedaron fuera: %1.</translation>
     </message>
+    <message>
+        <source>It is right</source>
+        <translation>Está bien</translation>
+    </message>
+    <message>
+        <source>Leave the head out</source>
+        <translation>Dejar fuera la cabeza</translation>
+    </message>
+    <message>
+        <source>Leave the year out</source>
+        <translation>Dejar fuera el año</translation>
+    </message>
+    <message>
+        <source>Both have it</source>
+        <translation>Los dos lo tienen</translation>
+    </message>
+    <message>
+        <source>Leave the number out</source>
+        <translation>Dejar fuera el número</translation>
+    </message>
 </context>
 <context>
     <name>snugline::models::RosterModel</name>
@@ -10206,13 +11154,21 @@
         <source>Name kept back since %1</source>
         <translation>Nombre oculto desde el %1</translation>
     </message>
+    <message>
+        <source>Head readings of %1 disagree: take another</source>
+        <translation>Las lecturas de la cabeza del %1 no coinciden: tome otra</translation>
+    </message>
+    <message>
+        <source>Added: %1</source>
+        <translation>Se añadió al plantel: %1</translation>
+    </message>
+    <message>
+        <source>Changed: %1</source>
+        <translation>Se cambió: %1</translation>
+    </message>
 </context>
 <context>
     <name>snugline::models::SayModel</name>
-    <message>
-        <source>That is me: %1.</source>
-        <translation>Soy yo: %1.</translation>
-    </message>
     <message>
         <source>Forehead</source>
         <translation>Frente</translation>
@@ -10258,10 +11214,6 @@
         <translation>Lado derecho</translation>
     </message>
     <message>
-        <source>Whole helmet</source>
-        <translation>Todo el casco</translation>
-    </message>
-    <message>
         <source>Touch where</source>
         <translation>Toca dónde</translation>
     </message>
@@ -10271,24 +11223,8 @@
         <translation>%1: ¿qué pasa?</translation>
     </message>
     <message>
-        <source>No helmet prevents concussion. Hurt or unwell: stop and tell the trainer.</source>
-        <translation>Ningún casco evita una conmoción cerebral. Si te duele algo o te sientes mal: para y avisa al entrenador o a la entrenadora.</translation>
-    </message>
-    <message>
-        <source>%1: hurts or presses</source>
-        <translation>%1: duele o presiona</translation>
-    </message>
-    <message>
-        <source>%1: moves or slips</source>
-        <translation>%1: se mueve o se desliza</translation>
-    </message>
-    <message>
         <source>Hair changed</source>
         <translation>Cambió el cabello</translation>
-    </message>
-    <message>
-        <source>Something broke: %1</source>
-        <translation>Algo se rompió: %1</translation>
     </message>
     <message>
         <source>Something broke</source>
@@ -10305,10 +11241,6 @@
         <translation>%1 a las %2</translation>
     </message>
     <message>
-        <source>Do not wear this helmet until staff have seen it. Hand it to them now.</source>
-        <translation>No uses este casco hasta que el personal lo vea. Entrégalo ahora.</translation>
-    </message>
-    <message>
         <source>You have no helmet in the Book yet. Staff see to it before the next practice, %1.</source>
         <translation>Aún no tienes casco en el Libro. El personal lo atiende antes de la próxima práctica, %1.</translation>
     </message>
@@ -10323,6 +11255,77 @@
     <message>
         <source>English</source>
         <translation>English</translation>
+    </message>
+    <message>
+        <source>No helmet prevents concussion. A headache, dizzy, or took a hit: stop and tell an adult now.</source>
+        <translation>Ningún casco previene la conmoción cerebral. Dolor de cabeza, mareo o un golpe: para y avísale ya a un adulto.</translation>
+    </message>
+    <message>
+        <source>%1: tight or pinches</source>
+        <comment>a place</comment>
+        <translation>%1: aprieta o pellizca</translation>
+    </message>
+    <message>
+        <source>%1: loose or moves</source>
+        <comment>a place</comment>
+        <translation>%1: flojo o se mueve</translation>
+    </message>
+    <message>
+        <source>Something broke: %1</source>
+        <comment>a place</comment>
+        <translation>Algo se rompió: %1</translation>
+    </message>
+    <message>
+        <source>Do not wear this helmet. Hand it to staff now.</source>
+        <translation>No uses este casco. Entrégalo ya al personal.</translation>
+    </message>
+    <message>
+        <source>All over</source>
+        <translation>Por todas partes</translation>
+    </message>
+    <message>
+        <source>Your forehead</source>
+        <translation>Tu frente</translation>
+    </message>
+    <message>
+        <source>Your left ear</source>
+        <translation>Tu oído izquierdo</translation>
+    </message>
+    <message>
+        <source>Your right ear</source>
+        <translation>Tu oído derecho</translation>
+    </message>
+    <message>
+        <source>Your neck</source>
+        <translation>Tu nuca</translation>
+    </message>
+    <message>
+        <source>Your chin</source>
+        <translation>Tu mentón</translation>
+    </message>
+    <message>
+        <source>The straps</source>
+        <translation>Las correas</translation>
+    </message>
+    <message>
+        <source>Your left cheek</source>
+        <translation>Tu mejilla izquierda</translation>
+    </message>
+    <message>
+        <source>Your right cheek</source>
+        <translation>Tu mejilla derecha</translation>
+    </message>
+    <message>
+        <source>The top of your head</source>
+        <translation>La parte de arriba de tu cabeza</translation>
+    </message>
+    <message>
+        <source>The left side of your head</source>
+        <translation>El lado izquierdo de tu cabeza</translation>
+    </message>
+    <message>
+        <source>The right side of your head</source>
+        <translation>El lado derecho de tu cabeza</translation>
     </message>
 </context>
 <context>
@@ -10760,10 +11763,6 @@
         <source>%1 counts from now on</source>
         <translation>%1 cuenta desde ahora</translation>
     </message>
-    <message>
-        <source>A helmet came in under this sheet already: it stays. Change it instead</source>
-        <translation>Ya llegó un casco con esta ficha: se queda. Mejor cámbiela</translation>
-    </message>
 </context>
 <context>
     <name>snugline::models::SwapModel</name>
@@ -10797,10 +11796,6 @@
         <translation>%1, talla %2</translation>
     </message>
     <message>
-        <source>The head is not taped: no size can be said.</source>
-        <translation>La cabeza no está medida: no se puede decir una talla.</translation>
-    </message>
-    <message>
         <source>The head is not taped: the size of the helmet before stands in, %1.</source>
         <translation>La cabeza no está medida: se toma la talla del casco anterior, %1.</translation>
     </message>
@@ -10830,6 +11825,43 @@
             <numerusform>%n en uso por otros</numerusform>
             <numerusform>%n en uso por otros</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>It goes on hold: %1</source>
+        <translation>Queda retenido: %1</translation>
+    </message>
+    <message>
+        <source>In our hands</source>
+        <translation>En nuestras manos</translation>
+    </message>
+    <message>
+        <source>Still with %1</source>
+        <comment>an athlete</comment>
+        <translation>Aún lo tiene %1</translation>
+    </message>
+    <message>
+        <source>Nothing wrong with it</source>
+        <translation>No tiene nada malo</translation>
+    </message>
+    <message>
+        <source>The head is not taped: sizes are a guess.</source>
+        <translation>La cabeza no está medida: las tallas son una suposición.</translation>
+    </message>
+    <message>
+        <source>The readings of the head disagree: no size can be said.</source>
+        <translation>Las lecturas de la cabeza no coinciden: no se puede decir una talla.</translation>
+    </message>
+    <message>
+        <source>The readings of the head disagree: the size of the helmet before stands in, %1.</source>
+        <translation>Las lecturas de la cabeza no coinciden: en su lugar vale la talla del casco anterior, %1.</translation>
+    </message>
+    <message>
+        <source>Given: %1</source>
+        <translation>Se entregó: %1</translation>
+    </message>
+    <message>
+        <source>%1 swapped for %2</source>
+        <translation>Se cambió %1 por %2</translation>
     </message>
 </context>
 <context>
@@ -11046,6 +12078,10 @@
         <source>Open season %1</source>
         <translation>Abrir la temporada %1</translation>
     </message>
+    <message>
+        <source>%1 is open again</source>
+        <translation>%1 está abierta otra vez</translation>
+    </message>
 </context>
 <context>
     <name>snugline::models::UnitAir</name>
@@ -11253,6 +12289,33 @@
         <source>%1. Taken back since, its file deleted</source>
         <translation>%1. Retirada después, su archivo borrado</translation>
     </message>
+    <message>
+        <source>age limit</source>
+        <translation>límite de edad</translation>
+    </message>
+    <message>
+        <source>crack in the shell</source>
+        <translation>grieta en la carcasa</translation>
+    </message>
+    <message>
+        <source>not worth a repair</source>
+        <translation>no vale la reparación</translation>
+    </message>
+    <message>
+        <source>turned down at recertification</source>
+        <translation>rechazado al recertificar</translation>
+    </message>
+    <message numerus="yes">
+        <source>Put in service, %n point(s) not seen</source>
+        <translation>
+            <numerusform>Poner en servicio, %n punto sin ver</numerusform>
+            <numerusform>Poner en servicio, %n puntos sin ver</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Back to the shelf</source>
+        <translation>De vuelta al estante</translation>
+    </message>
 </context>
 <context>
     <name>snugline::models::UnitsModel</name>
@@ -11289,21 +12352,34 @@
         <translation>Dicho %1. Atienda ya a esta persona y siga el protocolo local de conmoción.</translation>
     </message>
     <message>
-        <source>Said %1, and the trainer knows. Back only with leave of a licensed practitioner.</source>
+        <source>A player at this tablet, %1</source>
         <comment>a time or a day</comment>
-        <translation>Dicho %1, y el entrenador o la entrenadora ya lo sabe. Se vuelve solo con permiso de profesionales de la salud con licencia.</translation>
+        <translation>Una persona del equipo en esta tableta, %1</translation>
     </message>
     <message>
-        <source>%1 A trainer closes it.</source>
-        <translation>%1 Lo cierra un entrenador o una entrenadora.</translation>
+        <source>Said %1. With the athletic trainer. Back only with written permission from a licensed health care professional.</source>
+        <comment>a time or a day</comment>
+        <translation>Lo dijo %1. Con el entrenador atlético o la entrenadora atlética (athletic trainer). Vuelve solo con permiso escrito de profesionales de la salud con licencia.</translation>
     </message>
     <message>
-        <source>The trainer knows</source>
-        <translation>El entrenador o la entrenadora ya lo sabe</translation>
+        <source>Then said to be touched by mistake: ask the athlete.</source>
+        <translation>Después dijo que lo tocó sin querer: pregúntele.</translation>
     </message>
     <message>
-        <source>Leave was given: close it</source>
-        <translation>Hay permiso: cerrarlo</translation>
+        <source>The athlete says that an adult was told.</source>
+        <translation>Dice que ya le avisó a un adulto.</translation>
+    </message>
+    <message>
+        <source>I have been told</source>
+        <translation>Ya me avisaron</translation>
+    </message>
+    <message>
+        <source>I asked: a mistake</source>
+        <translation>Pregunté: fue sin querer</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
@@ -11350,10 +12426,6 @@
         <translation>Escriba de una a cuatro iniciales.</translation>
     </message>
     <message>
-        <source>Only a trainer sets the text of the warning.</source>
-        <translation>Solo un entrenador o entrenadora pone el texto de la advertencia.</translation>
-    </message>
-    <message>
         <source>The plain text of this program. It becomes the team&apos;s when the first one signs.</source>
         <translation>El texto sencillo de este programa. Pasa a ser del equipo cuando firma la primera persona.</translation>
     </message>
@@ -11364,6 +12436,10 @@
     <message>
         <source>Set %1 by %2</source>
         <translation>Puesto el %1 por %2</translation>
+    </message>
+    <message>
+        <source>An admin sets the text of the warning.</source>
+        <translation>El texto de la advertencia lo pone una persona responsable.</translation>
     </message>
 </context>
 <context>

@@ -20,7 +20,7 @@ PageFrame {
 
     function act(name: string): void {
         if (name === "choose")
-            go(hasHelmet ? "swap" : "shelf", athlete.athleteId)
+            go("swap", athlete.athleteId)
         else
             shell.guide.start(athlete.athleteId, name)
     }
@@ -37,27 +37,49 @@ PageFrame {
         target: page.shell.guide
         function onBegun(): void { page.go("guide", "") }
     }
-    drawing: HeadProfile {
-        anchors.fill: parent
-        helmetOn: page.hasHelmet
-        findings: page.athlete.findings
-        hasCrownAir: page.athlete.sheet.hasCrownAir ?? false
-        hasSideAir: page.athlete.sheet.hasSideAir ?? false
-        hasJawAir: page.athlete.sheet.hasJawAir ?? false
-        strapPoints: page.athlete.sheet.strapPoints ?? 4
-        hasRecertLabel: page.athlete.sheet.hasRecertLabel ?? true
-        description: page.athlete.summary
-    }
+    drawing: [
+        HelmetPoints {
+            objectName: "drawn-points"
+            anchors.fill: parent
+            visible: page.athlete.isOfPoints
+            touchParts: []
+            findings: page.athlete.helmet.found ?? ({})
+            description: page.athlete.helmet.status ?? ""
+        },
+        HeadProfile {
+            anchors.fill: parent
+            visible: !page.athlete.isOfPoints
+            helmetOn: page.hasHelmet
+            findings: page.athlete.findings
+            hasCrownAir: page.athlete.sheet.hasCrownAir ?? false
+            hasSideAir: page.athlete.sheet.hasSideAir ?? false
+            hasJawAir: page.athlete.sheet.hasJawAir ?? false
+            strapPoints: page.athlete.sheet.strapPoints ?? 4
+            hasRecertLabel: page.athlete.sheet.hasRecertLabel ?? true
+            description: page.athlete.summary
+        }
+    ]
     drawingShare: 0.36
 
     Notice { Layout.fillWidth: true; kind: "attention"; text: page.shell.guide.trouble.length > 0 ? page.shell.guide.trouble : page.athlete.trouble }
-    Notice {
+    UnwellCard {
         objectName: "unwell-said"
         Layout.fillWidth: true
-        kind: "stop"
-        text: page.shell.unwell.trouble.length > 0 ? page.shell.unwell.trouble : page.shell.unwell.words
-        actionText: page.shell.unwell.action
-        onActed: page.shell.unwell.act()
+        words: page.shell.unwell.words
+        acts: page.shell.unwell.acts
+        trouble: page.shell.unwell.trouble
+        onActed: name => page.shell.unwell.act(name)
+    }
+    Words {
+        objectName: "do-not-wear"
+        Layout.fillWidth: true
+        visible: page.athlete.isStop
+        text: qsTr("Do not wear")
+        size: "title"
+        font.pixelSize: Theme.titleSize * 1.6
+        bold: true
+        tone: "stop"
+        Accessible.role: Accessible.Heading
     }
     // A plain column: a layout of Qt 6.4 may leave rows where they were when the list behind them is another.
     Column {
@@ -95,16 +117,18 @@ PageFrame {
         }
         Words { width: reasons.width; visible: text.length > 0; text: page.athlete.nothingDue }
     }
+    // What the seven points stop is not shown under nine good marks.
     LargeStrip {
         id: strip
         Layout.fillWidth: true
-        visible: page.hasHelmet
+        visible: page.hasHelmet && !page.athlete.isOfPoints
         places: page.athlete.places
         onPlaceTouched: name => current = current === name ? "" : name
     }
-    HelmetCard { Layout.fillWidth: true; visible: page.hasHelmet; helmet: page.athlete.helmet; points: page.athlete.points }
+    HelmetCard { Layout.fillWidth: true; visible: page.hasHelmet; helmet: page.athlete.helmet; points: page.athlete.points; onOpened: page.go("book", page.athlete.helmet.id) }
     HeadCard {
         Layout.fillWidth: true
+        athlete: page.athlete
         tapes: page.athlete.tapes
         sizes: page.athlete.sizes
         onTapeWanted: page.go("tape", page.athlete.athleteId)
@@ -139,11 +163,14 @@ PageFrame {
     }
     WhySheet { id: whySheet; why: page.why }
 
-    foot: ThumbAnswers {
-        objectName: "acts"
-        Layout.fillWidth: true
-        large: false
-        answers: page.athlete.actions
-        onAnswered: name => page.act(name)
-    }
+    foot: [
+        UndoBar { Layout.fillWidth: true; text: page.athlete.lastWords; onUndone: page.athlete.undo() },
+        ThumbAnswers {
+            objectName: "acts"
+            Layout.fillWidth: true
+            large: false
+            answers: page.athlete.actions.map(a => Bearer.isStaff || a.name === "look" || a.name === "resume" ? a : ({ name: a.name, text: a.text, detail: Bearer.staffOnly, enabled: false }))
+            onAnswered: name => page.act(name)
+        }
+    ]
 }

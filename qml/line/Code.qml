@@ -18,6 +18,18 @@ PageFrame {
     subtitle: lock.isSetting ? qsTr("%1: %2 to %3 digits").arg(lock.person).arg(lock.leastDigits).arg(lock.mostDigits) : lock.person
     hasBack: true
     onBack: lock.forget()
+    // Where the glass was locked meanwhile, the code is asked for anew.
+    readonly property bool isCovered: Glass.isCovered
+    property bool waits: false
+    onIsCoveredChanged: {
+        if (isCovered)
+            waits = true
+        else
+            Qt.callLater(() => {
+                waits = false
+                lock.ask(what)
+            })
+    }
     Component.onCompleted: lock.ask(what)
 
     CodePad {
@@ -38,7 +50,7 @@ PageFrame {
     }
     Connections {
         target: page.lock
-        function onOpened(): void { page.back() }
+        function onOpened(): void { if (!page.waits) page.back() }
         function onCodeSet(): void { page.back() }
     }
 }

@@ -49,7 +49,8 @@ PageFrame {
         Layout.fillWidth: true
         Layout.preferredHeight: Math.max(page.doorHeight, implicitHeight)
         title: qsTr("Dock")
-        detail: page.doors.dockWaiting
+        detail: Bearer.isStaff ? page.doors.dockWaiting : Bearer.staffOnly
+        enabled: Bearer.isStaff
         onClicked: page.go("dock", "")
         HelmetPoints { anchors.fill: parent; touchParts: [] }
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The first start: the first trainer, their code, and the recovery sheet. Each can wait; nothing is locked until a code is set.
+// The first start: the first admin, their code, and the recovery sheet. Each can wait; nothing is locked until a code is set.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Models
@@ -15,12 +15,13 @@ PageFrame {
     readonly property RecoveryModel recovery: shell.recovery
     readonly property var first: doors.people.length > 0 ? doors.people[0] : null
     readonly property string stage: first === null ? "name" : recovery.step === "sheet" ? "made" : lock.hasCodes ? "sheet" : "code"
+    readonly property bool isNamed: name.text.trim().length > 0 && treats.current.length > 0
     signal home(string screen)
     signal go(string screen, string what)
 
     function add(): void {
-        if (name.text.trim().length > 0)
-            doors.addPerson(name.text, "trainer")
+        if (isNamed)
+            doors.addPerson(name.text, "admin", treats.current === "yes")
     }
 
     title: stage === "name" ? qsTr("Who keeps this Book?") : stage === "code" ? lock.isRepeating ? qsTr("The same code again") : qsTr("A code for %1").arg(first.initials) : stage === "sheet" ? qsTr("A sheet for the day a code is forgotten") : qsTr("Recovery sheet")
@@ -35,7 +36,7 @@ PageFrame {
     Words {
         Layout.fillWidth: true
         visible: page.stage === "name"
-        text: qsTr("The first one is a trainer: gives out codes, and is asked when one is forgotten. What is recorded carries initials.")
+        text: qsTr("The first one is an admin: gives out codes, and is asked when one is forgotten. What is recorded carries initials.")
     }
     TextEntry {
         id: name
@@ -47,6 +48,21 @@ PageFrame {
         message: page.doors.trouble
         maximumLength: 80
         onAccepted: page.add()
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: page.stage === "name"
+        bold: true
+        text: qsTr("Are you an athletic trainer or designated health care professional?")
+    }
+    ChoiceRow {
+        id: treats
+        objectName: "first-treats"
+        Layout.fillWidth: true
+        visible: page.stage === "name"
+        label: qsTr("Are you an athletic trainer or designated health care professional?")
+        choices: [{ name: "yes", text: qsTr("Yes") }, { name: "no", text: qsTr("No") }]
+        onChosen: name => current = name
     }
     Words {
         Layout.fillWidth: true
@@ -65,7 +81,7 @@ PageFrame {
     Words {
         Layout.fillWidth: true
         visible: page.stage === "sheet"
-        text: qsTr("A forgotten code cannot be read from anywhere. A recovery sheet is one page with a key. It lets one trainer set a new code, once. Print it, lock it away from this tablet, and show nobody.")
+        text: qsTr("A forgotten code cannot be read from anywhere. A recovery sheet is one page with a key. It lets one admin set a new code, once. Print it, lock it away from this tablet, and show nobody.")
     }
     SheetShown { Layout.fillWidth: true; visible: page.stage === "made"; recovery: page.recovery }
 
@@ -75,7 +91,7 @@ PageFrame {
             objectName: "first-go"
             Layout.fillWidth: true
             visible: page.stage !== "code"
-            enabled: page.stage === "name" ? name.text.trim().length > 0 : !page.recovery.isBusy
+            enabled: page.stage === "name" ? page.isNamed : !page.recovery.isBusy
             kind: "primary"
             large: true
             text: page.stage === "name" ? qsTr("Go on") : page.stage === "sheet" ? qsTr("Make the sheet") : qsTr("I keep it on paper")

@@ -5,6 +5,7 @@ import QtQuick.Layouts
 import Snugline.Air
 import Snugline.Models
 import Snugline.Parts
+import Snugline.Say
 import Snugline.Tokens
 
 PageFrame {
@@ -21,6 +22,7 @@ PageFrame {
     title: guide.title
     subtitle: phone ? guide.who : guide.kind + "  " + guide.who
     hasBack: true
+    steadyFoot: true
     backText: qsTr("Leave the check open")
     headerRight: BigButton {
         objectName: "more"
@@ -62,6 +64,8 @@ PageFrame {
             if (page.guide.stage === "verdict")
                 page.replace("verdict", "")
         }
+        function onLeft(): void { page.back() }
+        function onWhoWanted(): void { page.go("people", "sign") }
     }
     Component.onCompleted: if (guide.stage === "verdict") Qt.callLater(() => page.replace("verdict", ""))
 
@@ -126,9 +130,13 @@ PageFrame {
             Layout.fillWidth: true
             answers: page.guide.answers
             busy: page.guide.isBusy
+            liveName: page.guide.isBrow && page.guide.isGapKnown ? "gap" : ""
+            liveText: page.guide.gapAnswer
+            liveDetail: page.guide.gapFound
             onAnswered: name => page.guide.answer(name)
         },
-        GuideAsides { Layout.fillWidth: true; guide: page.guide }
+        GuideAsides { Layout.fillWidth: true; guide: page.guide },
+        RedWay { visible: page.guide.stage !== "stop"; onClicked: page.guide.sayUnwell() }
     ]
 
     GuideMore { id: more; objectName: "more-sheet"; guide: page.guide; onLeft: page.back() }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-// Under the answers, one row: taking back, and what else the question allows. On a narrow screen taking back is its sign alone and the
-// words of the others wrap, so that the row stays one; very large words stack.
+// Under the answers, one row: taking back, and what else the question allows. Its room is kept where there is nothing in it yet, so that the
+// answers above do not move. On a narrow screen taking back is its sign alone and the words of the others wrap, so that the row stays one;
+// very large words stack.
 import QtQuick
 import Snugline.Models
 import Snugline.Parts
@@ -17,13 +18,19 @@ Grid {
     readonly property real undoRoom: isBack ? Theme.touch + spacing : 0
     readonly property real cell: stacked ? width : (width - undoRoom - spacing * (count - 1)) / Math.max(1, count)
     readonly property real others: (broken.visible ? broken.width + spacing : 0) + (gauge.visible ? gauge.width + spacing : 0) + (another.visible ? another.width + spacing : 0)
-    readonly property real tallest: Math.max(undo.visible ? undo.implicitHeight : 0, broken.visible ? broken.implicitHeight : 0,
+    readonly property real tallest: Math.max(least, undo.visible ? undo.implicitHeight : 0, broken.visible ? broken.implicitHeight : 0,
                                              gauge.visible ? gauge.implicitHeight : 0, another.visible ? another.implicitHeight : 0)
+    readonly property real least: stacked ? 0 : Math.max(Theme.touch, 2 * line.height + 2 * Theme.grid)
 
-    visible: isBack || count > 0
     columns: stacked ? 1 : 4
     spacing: Theme.grid
 
+    Item {                                // keeps the room
+        visible: !row.isBack && row.count === 0
+        width: 1
+        height: row.least
+    }
+    FontMetrics { id: line; font.family: Theme.family; font.bold: true; font.pixelSize: Theme.bodySize }
     component Aside: BigButton {
         leftPadding: row.tight ? Theme.grid / 2 : Theme.gap
         rightPadding: leftPadding

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// What can be done beside the question: a person who is unwell comes first; then the gauge; leaving the check open; ending it.
+// What can be done beside the question: the gauge; leaving the check open; ending it.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Models
@@ -13,16 +13,6 @@ PullSheet {
 
     title: guide.who
 
-    BigButton {
-        objectName: "unwell"
-        Layout.fillWidth: true
-        kind: "danger"
-        text: qsTr("Took a hit or feels unwell")
-        onClicked: {
-            more.close()
-            more.guide.sayUnwell()
-        }
-    }
     BigButton {
         objectName: "read-gauge"
         Layout.fillWidth: true

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The helmet an athlete wears: what it is, its label, its seven points, what holds it.
+// The helmet an athlete wears: what it is, its label, its seven points, its standing. Leads to its page.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Drawing
@@ -12,7 +12,9 @@ Card {
     property var helmet: ({})
     property var points: []
 
-    tone: (helmet.holds ?? []).length > 0 ? "stop" : ""
+    signal opened()
+
+    tone: (helmet.tone ?? "") === "stop" ? "stop" : ""
     ColumnLayout {
         width: parent.width
         spacing: Theme.grid / 2
@@ -23,10 +25,16 @@ Card {
             PointStrip { points: card.points }
         }
         Words { Layout.fillWidth: true; text: card.helmet.model ?? "" }
+        Words { objectName: "helmet-status"; Layout.fillWidth: true; text: card.helmet.status ?? ""; tone: card.tone === "stop" ? "stop" : "plain"; bold: card.tone === "stop" }
         Words { Layout.fillWidth: true; text: card.helmet.label ?? ""; tone: card.helmet.labelTone ?? "quiet" }
-        Repeater {
-            model: card.helmet.holds ?? []
-            Words { required property string modelData; Layout.fillWidth: true; text: modelData; tone: "stop"; bold: true }
+        BigButton {
+            objectName: "open-helmet"
+            Layout.fillWidth: true
+            kind: "quiet"
+            sign: "next"
+            text: qsTr("Its page")
+            spokenName: qsTr("Page of helmet %1").arg(card.helmet.serial ?? "")
+            onClicked: card.opened()
         }
     }
 }

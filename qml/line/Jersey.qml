@@ -16,7 +16,7 @@ PageFrame {
 
     function act(athlete: string, code: string): void {
         if (code === "choose")
-            replace("shelf", athlete)
+            replace("swap", athlete)
         else if (code === "athlete")
             replace("athlete", athlete)
         else
@@ -47,6 +47,7 @@ PageFrame {
             maximumLength: 3
             text: page.line.query
             showsEnter: false
+            keepsNote: false
             onEdited: text => page.line.query = text
             onEntered: if (page.line.matches.length > 0) page.replace("athlete", page.line.matches[0].athleteId)
         }

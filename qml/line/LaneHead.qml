@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The head of a lane: its name and count. A touch folds the lane away or out.
+// The head of a lane, or of a group in one: its name and count. A touch folds it away or out.
 import QtQuick
 import Snugline.Parts
 import Snugline.Tokens
@@ -11,6 +11,7 @@ Touchable {
     property string empty: ""
     property string tone: "plain"
     property bool isOpen: true
+    property bool isGroup: false
     signal toggled()
 
     implicitHeight: Math.max(Theme.touch, column.implicitHeight + 2 * Theme.grid)
@@ -22,7 +23,7 @@ Touchable {
     Column {
         id: column
         anchors { left: parent.left; right: fold.left; bottom: parent.bottom; bottomMargin: Theme.grid; rightMargin: Theme.gap }
-        Words { width: parent.width; text: head.title; size: "head"; tone: head.tone; Accessible.ignored: true }
+        Words { width: parent.width; text: head.title; size: head.isGroup ? "body" : "head"; bold: head.isGroup; tone: head.tone; Accessible.ignored: true }
         Words { width: parent.width; visible: text.length > 0; text: head.empty; size: "small"; tone: "quiet"; Accessible.ignored: true }
     }
     IconStroke {

@@ -54,6 +54,6 @@ Card {
                 reason.clear()
             }
         }
-        Words { Layout.fillWidth: true; visible: !card.privacy.mayChange; size: "small"; tone: "quiet"; text: qsTr("Only a trainer changes this.") }
+        Words { Layout.fillWidth: true; visible: !card.privacy.mayChange; size: "small"; tone: "quiet"; text: Bearer.adminOnly }
     }
 }

@@ -12,14 +12,29 @@ PageFrame {
 
     required property Shell shell
     readonly property LineModel line: shell.line
-    readonly property real above: top.height + Theme.gap + (shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0) + (line.betweenWords.length > 0 ? between.height + Theme.gap : 0)
+    readonly property real above: top.height + Theme.gap + (shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0) + (line.betweenWords.length > 0 ? between.height + Theme.gap : 0) + (line.clockWords.length > 0 ? clocks.height + Theme.gap : 0)
     signal go(string screen, string what)
 
+    // Whoever comes back from a row finds the list where it was.
+    function leave(screen: string, what: string): void {
+        const top = board.indexAt(0, board.contentY)
+        line.keepPlace(top, top < 0 ? 0 : board.contentY - board.itemAtIndex(top).y)
+        go(screen, what)
+    }
+    Component.onCompleted: {
+        const kept = line.keptEntry()
+        if (kept >= 0) {
+            board.forceLayout()
+            board.positionViewAtIndex(kept, ListView.Beginning)
+            board.contentY = Math.max(board.originY, Math.min(board.contentY + line.keptBeyond(), board.originY + Math.max(0, board.contentHeight - board.height)))
+        }
+        line.keepPlace(-1, 0)
+    }
     function act(athlete: string, code: string): void {
         if (code === "choose")
-            go("shelf", athlete)
-        else if (code === "athlete")
-            go("athlete", athlete)
+            leave("swap", athlete)
+        else if (code === "athlete" || code === "close")
+            leave("athlete", athlete)
         else
             shell.guide.start(athlete, code)
     }
@@ -30,7 +45,7 @@ PageFrame {
 
     Connections {
         target: page.shell.guide
-        function onBegun(): void { page.go("guide", "") }
+        function onBegun(): void { page.leave("guide", "") }
     }
 
     Notice {
@@ -83,6 +98,7 @@ PageFrame {
     }
     Component.onDestruction: shell.weather.flush()
     Notice { id: between; objectName: "between"; Layout.fillWidth: true; kind: "inform"; text: page.line.betweenWords; actionText: qsTr("Season"); onActed: page.go("book", "") }
+    Notice { id: clocks; objectName: "clocks"; Layout.fillWidth: true; kind: "attention"; text: page.line.clockWords }
     Words {
         Layout.fillWidth: true
         visible: page.line.isEmpty
@@ -118,6 +134,9 @@ PageFrame {
             required property string actionCode
             width: board.width
             sourceComponent: kind === "lane" ? laneEntry : rowEntry
+            // One that waits for its next use is read out by nobody.
+            ListView.onPooled: visible = false
+            ListView.onReused: visible = true
 
             Component {
                 id: laneEntry
@@ -126,6 +145,7 @@ PageFrame {
                     empty: entry.reason
                     tone: entry.tone
                     isOpen: entry.isOpen
+                    isGroup: entry.lane === "weather"
                     objectName: "lane-" + entry.lane
                     onToggled: page.line.toggleLane(entry.lane)
                 }
@@ -141,7 +161,7 @@ PageFrame {
                     serial: entry.serial
                     deed: entry.action
                     isMain: entry.lane !== "nothing-due"
-                    onOpened: page.go("athlete", entry.athleteId)
+                    onOpened: page.leave("athlete", entry.athleteId)
                     onActed: page.act(entry.athleteId, entry.actionCode)
                 }
             }

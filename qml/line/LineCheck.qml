@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// The line check: everybody whom the weather put into one lane stands in a line. Touch only what is off; then one touch notes brow, straps
-// and hold as seen in line for all the others. Never nine marks: whoever needs those stays on the board for a look.
+// The line check: everybody whom the weather put into one lane stands in a line, gone along screen by screen. Touch only what is off; then
+// one touch notes brow, straps and hold as seen in line for those on the screen. Never nine marks: whoever needs those stays on the board.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Models
@@ -12,7 +12,7 @@ PageFrame {
 
     required property Shell shell
     readonly property LineCheckModel check: shell.lineCheck
-    readonly property bool done: check.doneWords.length > 0
+    readonly property bool done: check.isThrough
     signal go(string screen, string what)
 
     title: qsTr("Line check")
@@ -64,7 +64,7 @@ PageFrame {
             kind: "primary"
             large: true
             text: page.done ? qsTr("Back to the board") : page.check.allWords
-            detail: page.done ? "" : qsTr("Brow, straps, hold")
+            detail: page.done ? "" : page.check.offWords.length > 0 ? page.check.offWords : qsTr("Brow, straps, hold")
             enabled: page.done || page.check.canRecord
             onClicked: page.done ? page.back() : page.check.record()
         }

@@ -24,9 +24,12 @@ PageFrame {
         }
     }
 
+    readonly property bool isWhole: name.text.trim().length > 0 && (role.current.length > 0 || isFirst)
+    readonly property bool isFirst: doors.people.length === 0    // an admin, whatever is asked
+    property string opened: ""            // whose role and mark are being changed
     function add(): void {
-        if (role.current.length > 0 || !role.visible)
-            doors.addPerson(name.text, role.visible ? role.current : "trainer")
+        if (isWhole)
+            doors.addPerson(name.text, isFirst ? "admin" : role.current, false)
     }
 
     title: qsTr("Who signs?")
@@ -40,14 +43,35 @@ PageFrame {
     }
     Repeater {
         model: page.doors.people
-        BigButton {
+        ColumnLayout {
+            id: person
             required property var modelData
-            objectName: "person-" + modelData.initials
             Layout.fillWidth: true
-            text: modelData.initials
-            detail: modelData.hasCode ? qsTr("%1, %2").arg(modelData.name).arg(modelData.role) : qsTr("%1, %2, no code yet").arg(modelData.name).arg(modelData.role)
-            kind: modelData.isHolder ? "primary" : "plain"
-            onClicked: page.choose(modelData)
+            spacing: 0
+            BigButton {
+                objectName: "person-" + person.modelData.initials
+                Layout.fillWidth: true
+                text: person.modelData.initials
+                detail: person.modelData.hasCode ? qsTr("%1, %2").arg(person.modelData.name).arg(person.modelData.roleWords) : qsTr("%1, %2, no code yet").arg(person.modelData.name).arg(person.modelData.roleWords)
+                kind: person.modelData.isHolder ? "primary" : "plain"
+                onClicked: page.choose(person.modelData)
+            }
+            BigButton {
+                objectName: "role-of-" + person.modelData.initials
+                visible: page.what !== "say"
+                Layout.fillWidth: true
+                kind: "quiet"
+                enabled: Bearer.isAdmin
+                text: qsTr("Role and mark of %1").arg(person.modelData.initials)
+                detail: Bearer.adminOnly
+                onClicked: page.opened = page.opened === person.modelData.id ? "" : person.modelData.id
+            }
+            Loader {
+                Layout.fillWidth: true
+                active: page.opened === person.modelData.id
+                visible: active
+                sourceComponent: PersonRole { person: person.modelData; doors: page.doors }
+            }
         }
     }
     BigButton {
@@ -82,15 +106,17 @@ PageFrame {
         objectName: "new-role"
         Layout.fillWidth: true
         label: qsTr("As")
-        visible: page.doors.people.length > 0   // the first one is a trainer
-        choices: [{ name: "staff", text: qsTr("Staff") }, { name: "trainer", text: qsTr("Trainer"), detail: qsTr("gives out codes") }]
+        visible: !page.isFirst
+        enabled: Bearer.isAdmin
+        choices: [{ name: "helper", text: qsTr("Helper"), detail: qsTr("rechecks, puts on hold") }, { name: "staff", text: qsTr("Staff"), detail: qsTr("fits and swaps too") }, { name: "admin", text: qsTr("Admin"), detail: qsTr("gives out codes") }]
         onChosen: name => current = name
     }
     BigButton {
         objectName: "add-person"
         Layout.fillWidth: true
         text: page.shell.lock.hasCodes ? qsTr("Add") : qsTr("Add and sign as this person")
-        enabled: name.text.trim().length > 0 && (role.current.length > 0 || !role.visible)
+        enabled: page.isWhole && (page.isFirst || Bearer.isAdmin)
+        detail: page.isFirst ? "" : Bearer.adminOnly
         onClicked: page.add()
     }
     Connections {

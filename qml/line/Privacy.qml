@@ -27,6 +27,7 @@ PageFrame {
         current: String(page.privacy.years)
         onChosen: name => page.privacy.setYears(parseInt(name))
     }
+    Words { Layout.fillWidth: true; visible: text.length > 0; tone: "quiet"; text: Bearer.adminOnly }
     Words { Layout.fillWidth: true; text: page.privacy.yearsWords; bold: true }
     Words { Layout.fillWidth: true; text: qsTr("Counted from the last entry about an athlete who is off the roster. After that views and papers leave the name out and say since when. The log still holds it: nothing in the Book is ever deleted, and whoever reads the file itself finds it. How long your school must keep records is for the school to say.") }
     LegalHolds { Layout.fillWidth: true; privacy: page.privacy; holds: page.privacy.teamHolds }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The recovery sheet, made by a trainer.
+// The recovery sheet, made by an admin.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Models
@@ -23,13 +23,14 @@ PageFrame {
     Words {
         Layout.fillWidth: true
         visible: !page.isShown
-        text: qsTr("When every trainer's code is forgotten, the key on this sheet lets one trainer set a new one. It works once. Without it a forgotten code locks the app for good.")
+        text: qsTr("When every admin's code is forgotten, the key on this sheet lets one admin set a new one. It works once. Without it a forgotten code locks the app for good.")
     }
     Words {
         Layout.fillWidth: true
         visible: !page.isShown && page.recovery.made.length > 0
         text: qsTr("A new sheet makes every one before it void.")
     }
+    Words { Layout.fillWidth: true; visible: !page.isShown && text.length > 0; tone: "quiet"; text: Bearer.adminOnly }
     SheetShown { Layout.fillWidth: true; visible: page.isShown; recovery: page.recovery }
     foot: [
         BigButton {

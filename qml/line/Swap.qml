@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// A spare for this athlete now: why the old helmet comes off, then one touch on a spare holds the old one, gives the new one and opens its
-// first fit. Nothing is preselected; where there is no spare, it says so and why.
+// A helmet for this athlete now: why the old one comes off and where it is, then one touch on a spare gives the new one and opens its first
+// fit. Nothing is preselected; where there is no spare, it says so and why.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Models
@@ -13,6 +13,7 @@ PageFrame {
     required property Shell shell
     property string what: ""
     readonly property SwapModel swap: shell.swap
+    readonly property bool asks: swap.needsReason || swap.needsWhere
     signal go(string screen, string what)
     signal replace(string screen, string what)
 
@@ -44,11 +45,19 @@ PageFrame {
                 objectName: "reasons"
                 Layout.fillWidth: true
                 visible: page.swap.reasons.length > 0
-                label: qsTr("Why? It goes on hold for that.")
+                label: qsTr("Why does it come off?")
                 mostColumns: 4
                 // Once touched, only the reason stays where there is little room, so that the spares come into view.
-                choices: page.phone && !page.swap.needsReason ? page.swap.reasons.filter(r => r.chosen) : page.swap.reasons
+                choices: page.phone && !page.asks ? page.swap.reasons.filter(r => r.chosen) : page.swap.reasons
                 onChosen: name => page.swap.chooseReason(name)
+            }
+            ChipGrid {
+                objectName: "whereabouts"
+                Layout.fillWidth: true
+                label: qsTr("Where is it now?")
+                mostColumns: 2
+                choices: page.swap.whereabouts
+                onChosen: name => page.swap.sayWhere(name)
             }
             TextEntry {
                 objectName: "what"
@@ -73,7 +82,7 @@ PageFrame {
         Layout.fillWidth: true
         visible: page.swap.offers.length > 0
         size: "head"
-        text: page.swap.needsReason ? qsTr("Spares: touch the reason first") : qsTr("Touch the spare to give it now")
+        text: page.swap.needsReason ? qsTr("Spares: touch the reason first") : page.swap.needsWhere ? qsTr("Spares: say first where the old one is") : qsTr("Touch the spare to give it now")
     }
     // By number and in a column of its own: rows stay while others come and go, and no layout keeps one that is gone.
     Column {
@@ -94,7 +103,7 @@ PageFrame {
                 tagText: spare.isTryOn ? qsTr("%1, try on").arg(spare.odds) : spare.odds
                 tagTone: spare.isTryOn ? "quiet" : "snug"
                 tagShape: spare.isTryOn ? "hollow" : "dot"
-                enabled: !page.swap.needsReason && !page.swap.isBusy
+                enabled: !page.asks && !page.swap.isBusy
                 opacity: enabled ? 1 : 0.55
                 onClicked: page.swap.take(row.spare.unit)
             }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// At most three large answers side by side at the thumb; their words wrap. They stack only where a single word would not fit.
+// At most three large answers side by side at the thumb; their words wrap, and a word that does not fit is set smaller; very large words stack.
+// Two lines have room whatever is said, so that from one question to the next an answer stays under the thumb.
 import QtQuick
 import Snugline.Parts
 import Snugline.Tokens
@@ -10,6 +11,9 @@ Grid {
     property var answers: []
     property bool busy: false
     property bool large: true
+    property string liveName: ""          // the answer whose words move while it stands, and what they are now
+    property string liveText: ""
+    property string liveDetail: ""
     signal answered(string name)
 
     readonly property int count: answers ? answers.length : 0
@@ -24,14 +28,17 @@ Grid {
         }
         return most
     }
-    readonly property bool stacked: count > 1 && Math.ceil(widestWord) + 2 * padding > cell
+    readonly property real room: cell - 2 * padding
+    readonly property bool stacked: Theme.stacks && count > 1 && Math.ceil(widestWord) > room
+    readonly property real most: stacked || widestWord <= room ? 1 : room / Math.ceil(widestWord)   // a long word is set smaller
     function tallest(): real {
-        let most = 0
+        let most = 2 * line.height + 2 * Theme.grid
         for (let i = 0; i < buttons.count; ++i)
             most = Math.max(most, (buttons.itemAt(i) as BigButton)?.implicitHeight ?? 0)
         return most
     }
 
+    FontMetrics { id: line; font.family: Theme.family; font.bold: true; font.pixelSize: bar.cell < Theme.headSize * 8 ? Theme.bodySize : Theme.headSize }
     FontMetrics { id: metrics; font.family: Theme.family; font.bold: true; font.pixelSize: Theme.bodySize }
 
     columns: stacked ? 1 : Math.max(1, count)
@@ -48,10 +55,12 @@ Grid {
             leftPadding: bar.padding
             rightPadding: leftPadding
             large: bar.large
-            font.pixelSize: width < Theme.headSize * 8 ? Theme.bodySize : Theme.headSize
+            font.pixelSize: Math.floor(width < Theme.headSize * 8 ? Theme.bodySize * bar.most : Theme.headSize)
             kind: modelData.kind ?? "plain"
-            text: modelData.text
-            detail: modelData.detail ?? ""
+            readonly property bool isLive: modelData.name === bar.liveName
+            text: isLive ? bar.liveText : modelData.text
+            detail: isLive ? bar.liveDetail : modelData.detail ?? ""
+            enabled: modelData.enabled ?? true
             sign: kind === "danger" && width > 200 ? "stop" : ""
             onClicked: if (!bar.busy) bar.answered(modelData.name)
         }

@@ -22,6 +22,17 @@ PageFrame {
     backText: qsTr("End the line")
     Component.onDestruction: if (!keeps) line.endWalk()
     property bool keeps: false
+    function act(): void {
+        const code = row.actionCode
+        if (code === "choose" || code === "athlete" || code === "close") {
+            keeps = true
+            go(code === "choose" ? "shelf" : "athlete", row.athleteId)
+        } else if (code === undefined || code.length === 0) {
+            line.walkOn()
+        } else {
+            shell.guide.start(row.athleteId, code)
+        }
+    }
 
     Connections {
         target: page.shell.guide
@@ -68,8 +79,8 @@ PageFrame {
             Layout.preferredWidth: 2
             kind: "primary"
             large: true
-            text: page.isSomebody ? page.row.action : qsTr("Back to the board")
-            onClicked: page.isSomebody ? page.shell.guide.start(page.row.athleteId, page.row.actionCode) : page.back()
+            text: !page.isSomebody ? qsTr("Back to the board") : page.row.action.length > 0 ? page.row.action : qsTr("Next")
+            onClicked: page.isSomebody ? page.act() : page.back()
         }
     }
 }

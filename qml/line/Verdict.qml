@@ -53,7 +53,8 @@ PageFrame {
                 model: page.verdict.reasons ?? []
                 Words { required property string modelData; Layout.fillWidth: true; text: modelData }
             }
-            FitStrip { Layout.topMargin: Theme.grid; implicitWidth: 252; implicitHeight: 88; marks: page.verdict.strip ?? [] }
+            PointStrip { objectName: "stop-points"; Layout.topMargin: Theme.grid; implicitWidth: 196; implicitHeight: 56; visible: (page.verdict.points ?? []).length > 0; points: page.verdict.points ?? [] }
+            FitStrip { visible: (page.verdict.points ?? []).length === 0; Layout.topMargin: Theme.grid; implicitWidth: 252; implicitHeight: 88; marks: page.verdict.strip ?? [] }
         }
     }
     Words { Layout.fillWidth: true; text: page.verdict.next ?? ""; size: "head" }
@@ -71,11 +72,11 @@ PageFrame {
         AnswerBar {
             Layout.fillWidth: true
             answers: page.verdict.offersHelmet
-                     ? [{ name: "choose-helmet", text: qsTr("Choose helmet"), kind: "primary" }, { name: "next-athlete", text: qsTr("Next athlete") }]
+                     ? [{ name: "choose-helmet", text: qsTr("Swap helmet"), kind: "primary" }, { name: "next-athlete", text: qsTr("Next athlete") }]
                      : [{ name: "next-athlete", text: qsTr("Next athlete"), kind: "primary" }]
             onAnswered: name => {
                 if (name === "choose-helmet") {
-                    page.replace("shelf", page.guide.athleteId)
+                    page.replace("swap", page.guide.athleteId)
                 } else if (page.shell.line.isWalking) {
                     page.shell.line.walkOn()
                     page.go("turn", "")

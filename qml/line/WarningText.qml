@@ -45,7 +45,8 @@ PageFrame {
             visible: page.isChanged
             kind: "primary"
             text: qsTr("Keep this text")
-            enabled: (english.text.trim().length > 0 || spanish.text.trim().length > 0) && !page.warning.isBusy
+            detail: Bearer.adminOnly
+            enabled: Bearer.isAdmin && (english.text.trim().length > 0 || spanish.text.trim().length > 0) && !page.warning.isBusy
             onClicked: page.warning.setTexts(english.text, spanish.text, page.asksAnew)
         },
         BigButton {

@@ -15,10 +15,8 @@ PullSheet {
 
     objectName: "weather-sheet"
     title: qsTr("Weather where the helmets are")
-    onClosed: {
-        adding = false
-        weather.flush()
-    }
+    onEnded: adding = false
+    onClosed: weather.flush()
 
     Notice { Layout.fillWidth: true; kind: "attention"; text: sheet.weather.age }
     Notice { objectName: "unjudged"; Layout.fillWidth: true; kind: "inform"; text: sheet.weather.unjudged }

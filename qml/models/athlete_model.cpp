@@ -6,6 +6,7 @@
 #include "drawn_values.h"
 #include "sentences_air.h"
 #include "sentences_gear.h"
+#include "sentences_standing.h"
 
 namespace snugline::models {
 
@@ -16,10 +17,17 @@ using season::RowAction;
 using season::UnitRecord;
 
 AthleteModel::AthleteModel(Desk* desk, Choices* choices, WeatherModel* weather, QObject* parent)
-    : QObject(parent), m_desk(desk), m_choices(choices), m_weather(weather) {
+    : QObject(parent), m_desk(desk), m_choices(choices), m_weather(weather), m_last(QStringLiteral("athlete"), desk, choices) {
+  connect(&m_last, &LastAct::changed, this, &AthleteModel::changed);
+  connect(&m_last, &LastAct::refused, this, &AthleteModel::setTrouble);
+  connect(&m_last, &LastAct::undone, this, [this] {
+    if (tapeInHand() == nullptr) m_tapeFact.clear();  // its first reading was taken back
+    emit readingsChanged();
+  });
   connect(weather, &WeatherModel::weatherChanged, this, &AthleteModel::refresh);
   connect(desk, &Desk::opened, this, &AthleteModel::refresh);
   connect(desk, &Desk::changed, this, &AthleteModel::refresh);
+  connect(desk, &Desk::timeTurned, this, &AthleteModel::refresh);
   connect(choices, &Choices::changed, this, &AthleteModel::refresh);
 }
 
@@ -107,6 +115,15 @@ QVariantMap AthleteModel::why(const QString& port, const QString& about) const {
   return airWhy(m_desk->views(), record(), *unit(), *which, m_weather->now(), m_choices->units(), m_desk->now());
 }
 
+QString AthleteModel::standing() const { return m_row ? codeWord(season::code(m_row->lane)) : QString(); }
+bool AthleteModel::isStop() const { return m_row && m_row->lane == Lane::doNotWear && unit() != nullptr; }
+
+bool AthleteModel::isOfPoints() const {
+  if (!isStop()) return false;
+  const season::UnitStanding at = season::standingOf(m_desk->views(), *unit(), m_desk->today());
+  return !at.mayBeWorn() && season::isOfPoints(at.reasons.front());
+}
+
 QString AthleteModel::nothingDue() const {
   if (!m_row || !m_row->reasons.empty()) return {};
   if (m_row->dueFrom <= m_desk->today()) return tr("Nothing due");
@@ -114,12 +131,35 @@ QString AthleteModel::nothingDue() const {
 }
 
 QStringList AthleteModel::strip() const { return m_row ? stripCodes(m_row->strip, m_row->words, m_row->wordFeels) : QStringList(); }
-QStringList AthleteModel::points() const { return m_row ? pointCodes(m_row->points) : QStringList(); }
+QStringList AthleteModel::points() const {
+  return unit() == nullptr ? QStringList() : pointCodes(season::standingOf(m_desk->views(), *unit(), m_desk->today()).points);
+}
+
+namespace {
+
+// Of the words that stand open; both where they speak of different sides, or of none.
+fit::Side sideSaid(const AthleteRecord& athlete, fit::Mark mark) {
+  std::optional<fit::Side> side;
+  for (const season::SaidRecord& said : athlete.said) {
+    if (said.isAnswered || said.where != mark) continue;
+    side = !side || *side == said.side ? said.side : fit::Side::both;
+  }
+  return side.value_or(fit::Side::both);
+}
+
+}  // namespace
 
 QVariantMap AthleteModel::findings() const {
   QVariantMap map;
+  if (record() == nullptr) return map;
   const QStringList codes = strip();
-  for (qsizetype i = 0; i < codes.size(); ++i) map.insert(codeWord(fit::code(fit::kMarks[static_cast<std::size_t>(i)])), codes[i]);
+  for (qsizetype i = 0; i < codes.size(); ++i) {
+    const fit::Mark mark = fit::kMarks[static_cast<std::size_t>(i)];
+    const fit::Side side = m_row->words.has(mark) ? sideSaid(*record(), mark) : fit::Side::both;
+    // What was said of one side is drawn on that side only.
+    const QString on = side == fit::Side::left ? QStringLiteral("-left") : side == fit::Side::right ? QStringLiteral("-right") : QString();
+    map.insert(codeWord(fit::code(mark)) + on, codes[i]);
+  }
   return map;
 }
 
@@ -173,16 +213,22 @@ QVariantMap AthleteModel::helmet() const {
   const UnitRecord* worn = unit();
   if (worn == nullptr) return {};
   const gear::ModelSheet* model = m_desk->views().sheetOf(*worn);
-  QStringList holds;
-  for (const season::HoldRecord& hold : worn->holds) holds << holdWords(hold);
+  const season::UnitStanding at = season::standingOf(m_desk->views(), *worn, m_desk->today());
+  const Names names = m_choices->areNamesShort() ? Names::initials : Names::full;
   const gear::LabelState label = labelStateOf(m_desk->views(), *worn, m_desk->today());
+  QVariantMap found;
+  for (std::size_t i = 0; i < gear::kPointCount; ++i) found.insert(codeWord(gear::code(gear::kPoints[i])), pointCode(at.points[i]));
   return {{QStringLiteral("id"), QString::fromStdString(worn->id)},
+          {QStringLiteral("found"), found},
           {QStringLiteral("serial"), PlainWords::text(worn->serial)},
           {QStringLiteral("model"),
            model == nullptr ? QString() : tr("%1, size %2").arg(PlainWords::text(model->name), PlainWords::text(worn->size))},
           {QStringLiteral("label"), labelWordsOf(m_desk->views(), *worn, m_desk->today())},
           {QStringLiteral("labelTone"), label == gear::LabelState::good ? QStringLiteral("quiet") : QStringLiteral("stop")},
-          {QStringLiteral("holds"), holds}};
+          {QStringLiteral("standing"), codeWord(season::code(at.state))},
+          {QStringLiteral("status"), StandingWords::headline(at, names, m_desk->today())},
+          {QStringLiteral("tone"), StandingWords::tone(at)},
+          {QStringLiteral("reasons"), StandingWords::reasons(at, m_desk->today())}};
 }
 
 // What is due comes first; the rest stands below. Whether an act is allowed is asked of core, not decided here.
@@ -205,7 +251,7 @@ QVariantList AthleteModel::actions() const {
   if (due != fit::CheckKind::first && isRefitDue && canBegin(fit::CheckKind::refit)) add("refit", GuideWords::kind(fit::CheckKind::refit));
   if (due != fit::CheckKind::first && canBegin(fit::CheckKind::look)) add("look", GuideWords::kind(fit::CheckKind::look));
   if (due != fit::CheckKind::first && !isRefitDue && canBegin(fit::CheckKind::refit)) add("refit", GuideWords::kind(fit::CheckKind::refit));
-  add("choose", unit() == nullptr ? tr("Choose helmet") : tr("Swap helmet"));
+  add("choose", tr("Swap helmet"));
   return list;
 }
 
@@ -234,10 +280,9 @@ void AthleteModel::act(Desk::Job job, std::function<void(const book::Appended&)>
   });
 }
 
-void AthleteModel::choose(const QString& unit) {
-  act([athlete = m_athlete, id = unit.toStdString()](const season::Views& views,
-                                                     Instant now) { return book::pair(views, athlete, id, dayOf(now)); },
-      [this](const book::Appended&) { emit chosen(); });
+void AthleteModel::undo() {
+  setTrouble({});
+  m_last.undo();
 }
 
 }  // namespace snugline::models

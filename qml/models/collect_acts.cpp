@@ -82,6 +82,8 @@ void CollectModel::read(const QString& text) {
   if (meaning.units.size() == 1) return place(meaning.units.front());
   m_askedScan = reading.read;
   if (meaning.units.empty()) {
+    m_refusal = reading.doubt;
+    m_meant = reading.meant;
     m_stray = *reading.tag;
     std::erase(m_strays, reading.read);
     m_strays.push_back(reading.read);
@@ -102,7 +104,7 @@ void CollectModel::place(const std::string& id) {
     emit changed();
     return;
   }
-  write(id, false);
+  write(id, std::nullopt);
 }
 
 void CollectModel::takeMeant() {
@@ -124,11 +126,12 @@ void CollectModel::putAside() {
   emit changed();
 }
 
-void CollectModel::sayBack() {
+void CollectModel::sayBack(const QString& by, const QString& done, const QString& paper, bool isCleaned) {
   if (m_away.empty() || m_isBusy) return;
   const std::string id = m_away;
   forgetQuestions();
-  write(id, true);
+  m_lastReturn = season::ReturnRecord{utf8(by), utf8(done.trimmed()), utf8(paper.trimmed()), isCleaned, {}};
+  write(id, m_lastReturn);
 }
 
 void CollectModel::takeStray() {
@@ -141,8 +144,8 @@ void CollectModel::takeStray() {
            std::erase(m_strays, read);
            m_lastUnit = appended.ids.empty() ? std::string() : appended.ids.front();
            m_lastCame = Came::isNew;
-           m_lastFacts = appended.ids;
-           if (const season::UnitRecord* helmet = unit(m_lastUnit)) m_lastWords = tr("Taken in, on hold: %1").arg(text(helmet->serial));
+           if (const season::UnitRecord* helmet = unit(m_lastUnit))
+             m_last.did(appended.ids, tr("Taken in, on hold: %1").arg(text(helmet->serial)), m_lastUnit);
            emit counted(text(m_lastUnit));
          });
 }
@@ -153,17 +156,17 @@ void CollectModel::handIn(const QString& id) {
   place(utf8(id));
 }
 
-void CollectModel::write(const std::string& id, bool isBack) {
+void CollectModel::write(const std::string& id, const std::optional<season::ReturnRecord>& returned) {
   const season::UnitRecord* helmet = unit(id);
   if (helmet == nullptr) return;
-  const Came came = isBack                                     ? Came::wasBack
+  const Came came = returned                                   ? Came::wasBack
                     : helmet->place == season::UnitPlace::lost ? Came::wasLost
                     : helmet->athletes.empty()                 ? Came::fromShelf
                                                                : Came::fromAthlete;
   const QString serial = text(helmet->serial);
   submit(
-      [id, isBack](const season::Views& views, Instant now) {
-        return book::handIn(views, {id, {}, isBack}, now);
+      [id, returned](const season::Views& views, Instant now) {
+        return book::handIn(views, {id, {}, returned}, now);
       },
       [this, id, came, serial](const book::Appended& appended) {
         if (appended.ids.empty()) {
@@ -174,8 +177,7 @@ void CollectModel::write(const std::string& id, bool isBack) {
         }
         m_lastUnit = id;
         m_lastCame = came;
-        m_lastFacts = appended.ids;
-        m_lastWords = tr("Handed in: %1").arg(serial);
+        m_last.did(appended.ids, tr("Handed in: %1").arg(serial), id);
         emit counted(text(id));
       });
 }
@@ -187,10 +189,7 @@ void CollectModel::markLost(const QString& id, const QString& reason) {
   const QString serial = helmet == nullptr ? QString() : text(helmet->serial);
   submit([unit = utf8(id), why = utf8(reason.trimmed())](const season::Views& views,
                                                          Instant) { return book::move(views, unit, "lost", {}, why); },
-         [this, serial](const book::Appended& appended) {
-           m_lastFacts = appended.ids;
-           m_lastWords = tr("Marked as lost: %1").arg(serial);
-         });
+         [this, serial](const book::Appended& appended) { m_last.did(appended.ids, tr("Marked as lost: %1").arg(serial)); });
 }
 
 void CollectModel::hold(const QString& what) {
@@ -199,11 +198,7 @@ void CollectModel::hold(const QString& what) {
   const QString serial = text(helmet->serial);
   submit([unit = m_lastUnit, words = utf8(what.trimmed())](const season::Views& views,
                                                            Instant) { return book::hold(views, unit, "other", words, false); },
-         [this, serial](const book::Appended& appended) {
-           if (appended.ids.empty()) return;
-           m_lastFacts = appended.ids;
-           m_lastWords = tr("On hold: %1").arg(serial);
-         });
+         [this, serial](const book::Appended& appended) { m_last.did(appended.ids, tr("On hold: %1").arg(serial), m_lastUnit); });
 }
 
 void CollectModel::submit(Desk::Job job, std::function<void(const book::Appended&)> then) {
@@ -259,46 +254,23 @@ void CollectModel::findGivers() {
       });
 }
 
-// After a restart: what this device handed in last, today, can be taken back.
+// After a restart: what this device handed in last, today, is shown as the last, and can be taken back.
 void CollectModel::findLast() {
-  if (!m_lastFacts.empty()) return;
+  if (!m_lastUnit.empty()) return;
   for (const season::UnitRecord* helmet : collectedUnits()) {
     const season::Stamp& stamp = helmet->collected->stamp;
     if (deviceIn(stamp.fact) != m_desk->device() || dayOf(stamp.at) != m_desk->today()) continue;
     m_lastUnit = helmet->id;
     m_lastCame = Came::fromAthlete;
-    m_lastFacts = {stamp.fact};
-    m_lastWords = tr("Handed in: %1").arg(text(helmet->serial));
+    if (m_last.words().isEmpty()) m_last.did({stamp.fact}, tr("Handed in: %1").arg(text(helmet->serial)), helmet->id);
     return;
   }
 }
 
 void CollectModel::undoLast() {
-  if (m_isBusy || m_lastFacts.empty()) return;
-  m_isBusy = true;
+  if (m_isBusy) return;
   forgetQuestions();
-  emit changed();
-  takeBack(std::move(m_lastFacts));
-}
-
-// Latest first, one durable correction after the other.
-void CollectModel::takeBack(std::vector<std::string> facts) {
-  if (facts.empty()) {
-    m_lastFacts.clear();
-    m_lastWords.clear();
-    m_lastUnit.clear();
-    finished();
-    return;
-  }
-  const std::string fact = facts.back();
-  facts.pop_back();
-  m_desk->correct(fact, this, [this, fact, facts](const Result<book::Appended>& outcome) {
-    if (outcome || outcome.error().code == ErrorCode::notFound) return takeBack(facts);
-    m_lastFacts = facts;
-    m_lastFacts.push_back(fact);
-    m_refusal = errorSentence(outcome.error());
-    finished();
-  });
+  m_last.undo();
 }
 
 }  // namespace snugline::models

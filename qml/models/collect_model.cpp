@@ -11,6 +11,7 @@
 #include "qml/models/scan_reading.h"
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_standing.h"
 
 namespace snugline::models {
 
@@ -19,13 +20,28 @@ namespace {
 constexpr qsizetype kRecentShown = 5;
 constexpr qsizetype kMatchesShown = 6;
 
-QString heldWords(const season::UnitRecord& unit) {
-  return unit.holds.empty() ? QString() : CollectModel::tr("On hold: %1").arg(holdWords(unit.holds.front()));
+// What is open on it, in a word; a helmet that only waits to be put in service needs none.
+QString openWords(const season::Views& views, const season::UnitRecord& unit, Day today) {
+  const season::UnitStanding standing = season::standingOf(views, unit, today);
+  const season::WhyNot* why = standing.offEveryHead();
+  const bool isSaid = why != nullptr && why->bar != season::Bar::notInService && why->bar != season::Bar::pointUnchecked;
+  return isSaid ? StandingWords::reason(*why, today) : QString();
 }
 
 }  // namespace
 
-CollectModel::CollectModel(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+CollectModel::CollectModel(Desk* desk, const Choices* choices, QObject* parent)
+    : QObject(parent), m_desk(desk), m_choices(choices), m_last(QStringLiteral("hand-in"), desk, choices) {
+  connect(&m_last, &LastAct::changed, this, &CollectModel::changed);
+  connect(&m_last, &LastAct::undone, this, [this] {
+    m_lastUnit.clear();
+    findGivers();
+    emit changed();
+  });
+  connect(&m_last, &LastAct::refused, this, [this](const QString& why) {
+    m_refusal = why;
+    emit changed();
+  });
   connect(desk, &Desk::opened, this, &CollectModel::changed);
   connect(desk, &Desk::changed, this, [this] {
     if (m_isOpen && !m_isBusy) findGivers();
@@ -116,6 +132,7 @@ QString CollectModel::cameWords(const season::UnitRecord& helmet, Came came) con
   return {};
 }
 
+QVariantMap CollectModel::lastReturn() const { return returnMap(m_lastReturn); }
 QVariantMap CollectModel::last() const {
   const season::UnitRecord* helmet = unit(m_lastUnit);
   if (helmet == nullptr || !helmet->collected) return {};
@@ -123,7 +140,7 @@ QVariantMap CollectModel::last() const {
   return {{QStringLiteral("unit"), text(helmet->id)},
           {QStringLiteral("title"), helmetWords(*helmet)},
           {QStringLiteral("detail"), cameWords(*helmet, m_lastCame)},
-          {QStringLiteral("note"), heldWords(*helmet)},
+          {QStringLiteral("note"), openWords(m_desk->views(), *helmet, m_desk->today())},
           {QStringLiteral("isAlready"), m_lastCame == Came::already},
           {QStringLiteral("isHeld"), isHeld}};
 }
@@ -133,7 +150,7 @@ QVariantList CollectModel::recent() const {
   for (const season::UnitRecord* helmet : collectedUnits()) {
     if (list.size() >= kRecentShown) break;
     if (helmet->id == m_lastUnit) continue;
-    const QString held = heldWords(*helmet);
+    const QString held = openWords(m_desk->views(), *helmet, m_desk->today());
     list << QVariantMap{{QStringLiteral("unit"), text(helmet->id)},
                         {QStringLiteral("title"), helmetWords(*helmet)},
                         {QStringLiteral("detail"), held.isEmpty() ? cameWords(*helmet, Came::fromAthlete) : held},
@@ -166,7 +183,8 @@ QVariantList CollectModel::asked() const {
     if (helmet == nullptr) continue;
     list << QVariantMap{{QStringLiteral("unit"), text(id)},
                         {QStringLiteral("title"), helmetWords(*helmet)},
-                        {QStringLiteral("detail"), helmet->athletes.empty() ? unitStatus(*helmet) : athleteWords(helmet->athletes.back())}};
+                        {QStringLiteral("detail"), unitStatus(m_desk->views(), *helmet, m_desk->today(),
+                                                              m_choices->areNamesShort() ? Names::initials : Names::full)}};
   }
   return list;
 }
@@ -180,7 +198,7 @@ QVariantList CollectModel::strays() const {
 QVariantList CollectModel::missing() const {
   QVariantList list;
   for (const season::MissingUnit& each : season::missingUnits(m_desk->views())) {
-    const QString held = heldWords(*each.unit);
+    const QString held = openWords(m_desk->views(), *each.unit, m_desk->today());
     QString title = each.athlete == nullptr
                         ? text(each.unit->serial)
                         : PlainWords::name({m_desk->views(), m_choices->units(), m_desk->today(), m_choices->areNamesShort()},

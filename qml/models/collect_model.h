@@ -19,6 +19,7 @@
 #include "core/gear/tag.h"
 #include "core/season/record.h"
 #include "qml/models/desk.h"
+#include "qml/models/last_act.h"
 
 namespace snugline::models {
 
@@ -28,12 +29,13 @@ class CollectModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("part of SeasonModel")
-  Q_PROPERTY(QString title READ title NOTIFY changed)            // "Hand helmets in"
-  Q_PROPERTY(QString countWords READ countWords NOTIFY changed)  // "41 of 64 handed in"
-  Q_PROPERTY(QString shelfWords READ shelfWords NOTIFY changed)  // "Shelf: 9 of 14 seen"
-  Q_PROPERTY(double share READ share NOTIFY changed)             // of all that are to come, 0..1
-  Q_PROPERTY(QVariantMap last READ last NOTIFY changed)          // {unit, title, detail, note, tone, isHeld}; empty: none yet
-  Q_PROPERTY(QVariantList recent READ recent NOTIFY changed)     // {unit, title, detail, tone}, latest first, without `last`
+  Q_PROPERTY(QString title READ title NOTIFY changed)                // "Hand helmets in"
+  Q_PROPERTY(QString countWords READ countWords NOTIFY changed)      // "41 of 64 handed in"
+  Q_PROPERTY(QString shelfWords READ shelfWords NOTIFY changed)      // "Shelf: 9 of 14 seen"
+  Q_PROPERTY(double share READ share NOTIFY changed)                 // of all that are to come, 0..1
+  Q_PROPERTY(QVariantMap lastReturn READ lastReturn NOTIFY changed)  // as returnMap
+  Q_PROPERTY(QVariantMap last READ last NOTIFY changed)              // {unit, title, detail, note, tone, isHeld}; empty: none yet
+  Q_PROPERTY(QVariantList recent READ recent NOTIFY changed)         // {unit, title, detail, tone}, latest first, without `last`
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
   Q_PROPERTY(QString meant READ meant NOTIFY changed)            // with the refusal: what the scanner seems to have sent
   Q_PROPERTY(QString awayWords READ awayWords NOTIFY changed)    // the tag is of a helmet that is away: is it back?
@@ -58,6 +60,7 @@ class CollectModel : public QObject {
   [[nodiscard]] QString shelfWords() const;
   [[nodiscard]] double share() const;
   [[nodiscard]] QVariantMap last() const;
+  [[nodiscard]] QVariantMap lastReturn() const;
   [[nodiscard]] QVariantList recent() const;
   [[nodiscard]] QString refusal() const { return m_refusal; }
   [[nodiscard]] QString meant() const;
@@ -72,7 +75,7 @@ class CollectModel : public QObject {
   [[nodiscard]] QVariantList elsewhere() const;
   [[nodiscard]] QString query() const { return m_query; }
   [[nodiscard]] QVariantList matches() const;
-  [[nodiscard]] QString lastWords() const { return m_lastWords; }
+  [[nodiscard]] QString lastWords() const { return m_last.words(); }
   [[nodiscard]] bool isBusy() const { return m_isBusy; }
   [[nodiscard]] bool isOpen() const { return m_isOpen; }  // tags that the camera reads are meant for this page
   void setQuery(const QString& digits);
@@ -82,9 +85,10 @@ class CollectModel : public QObject {
   Q_INVOKABLE void scan(const QString& text);  // with or without the scanner's Enter
   Q_INVOKABLE void takeMeant();                // reads what the scanner seems to have sent
   Q_INVOKABLE void chooseAsked(const QString& unit);
-  Q_INVOKABLE void putAside();   // questions and refusals; nothing is written
-  Q_INVOKABLE void sayBack();    // the helmet that was away is back, and handed in
-  Q_INVOKABLE void takeStray();  // the helmet that is in no Book is taken in, on hold, and handed in
+  Q_INVOKABLE void putAside();  // questions and refusals; nothing is written
+  Q_INVOKABLE void sayBack(const QString& by, const QString& done, const QString& paper,
+                           bool isCleaned);  // the helmet that was away is back, and handed in
+  Q_INVOKABLE void takeStray();              // the helmet that is in no Book is taken in, on hold, and handed in
   Q_INVOKABLE void handIn(const QString& unit);
   Q_INVOKABLE void markLost(const QString& unit, const QString& reason);
   Q_INVOKABLE void hold(const QString& what);  // the last one
@@ -110,12 +114,12 @@ class CollectModel : public QObject {
   void forgetQuestions();
   void read(const QString& text);
   void place(const std::string& unit);
-  void write(const std::string& unit, bool isBack);
+  void write(const std::string& unit, const std::optional<season::ReturnRecord>& returned);
+  std::optional<season::ReturnRecord> m_lastReturn;  // of this sitting
   void submit(Desk::Job job, std::function<void(const book::Appended&)> then);
   void finished();
   void findGivers();
   void findLast();
-  void takeBack(std::vector<std::string> facts);
 
   Desk* m_desk;
   const Choices* m_choices;
@@ -124,13 +128,13 @@ class CollectModel : public QObject {
   std::map<std::string, std::string> m_givers;  // fact -> athlete, empty: nobody
   std::string m_lastUnit;
   Came m_lastCame = Came::fromShelf;
-  QString m_refusal, m_query, m_lastWords;
+  QString m_refusal, m_query;
   std::string m_meant, m_away;
   std::optional<gear::Tag> m_stray;
   std::vector<std::string> m_strays;
   std::vector<std::string> m_asked;
   std::string m_askedScan;
-  std::vector<std::string> m_lastFacts;  // of the last act, in order
+  LastAct m_last;
 };
 
 }  // namespace snugline::models

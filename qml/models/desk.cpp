@@ -8,6 +8,7 @@
 #include <QMetaObject>
 #include <QPointer>
 #include <QThread>
+#include <QTimer>
 
 #include "core/book/whole_record.h"
 #include "core/season/privacy.h"
@@ -26,6 +27,8 @@ namespace {
 // What the mirror has to take over after one append: copies of the records that changed, and the ids that are no more.
 struct Patch {
   std::optional<season::TeamRecord> team;
+  std::string ownDevice;
+  std::map<std::string, season::DeviceRecord> devices;
   std::optional<std::map<std::string, season::PersonRecord>> people;
   std::optional<std::unordered_map<std::string, season::SheetRecord>> sheets;
   std::vector<season::AthleteRecord> athletes;
@@ -59,13 +62,14 @@ Retention retentionOf(const season::Views& views) {
 Patch patchOf(const season::Views& views, const book::Appended& appended, std::size_t knownPeople, std::size_t knownSheets) {
   Patch patch;
   patch.team = views.team;
+  patch.ownDevice = views.ownDevice;
+  patch.devices = views.devices;
   bool arePeopleTouched = views.people.size() != knownPeople, areSheetsTouched = views.sheets.size() != knownSheets;
   for (const std::string& id : appended.touched) {
     if (views.people.contains(id)) arePeopleTouched = true;
     if (views.sheets.contains(id)) areSheetsTouched = true;
     copyInto(patch, views, id);
   }
-  for (const std::string& id : appended.athletes) copyInto(patch, views, id);
   if (arePeopleTouched) patch.people = views.people;
   if (areSheetsTouched) patch.sheets = views.sheets;
   return patch;
@@ -73,6 +77,8 @@ Patch patchOf(const season::Views& views, const book::Appended& appended, std::s
 
 void apply(season::Views& mirror, Patch&& patch) {
   mirror.team = std::move(patch.team);
+  mirror.ownDevice = std::move(patch.ownDevice);
+  mirror.devices = std::move(patch.devices);
   if (patch.people) mirror.people = std::move(*patch.people);
   if (patch.sheets) mirror.sheets = std::move(*patch.sheets);
   for (const std::string& id : patch.gone) {
@@ -95,13 +101,9 @@ void apply(season::Views& mirror, Patch&& patch) {
   for (auto& [id, check] : patch.checks) mirror.openChecks.insert_or_assign(id, std::move(check));
 }
 
-std::string ownDevice(book::Book& book) {
-  const auto info = book.info();
-  if (!info) return {};
-  for (const book::DeviceState& state : info->devices) {
-    if (state.isOwn) return state.device;
-  }
-  return {};
+std::int64_t minuteOf(Instant at) {
+  constexpr std::int64_t kMinuteMs = 60'000;
+  return at.ms / kMinuteMs;
 }
 
 template <typename Work>
@@ -146,8 +148,10 @@ struct Desk::Body {
   MakeKeys makeKeys;
   std::unique_ptr<ports::Clock> clock;  // the GUI thread's own
   season::Views mirror;
-  std::string person, device;
+  std::string person;
   book::PhotoStore photos;
+  QTimer second;
+  std::int64_t minute = 0;  // of the clock, as last told
   bool isOpen = false;
   QThread thread;
   Bench* bench = nullptr;  // deleted on its own thread
@@ -167,6 +171,17 @@ Desk::Desk(MakeClock makeClock, MakeKeys makeKeys, QObject* parent) : QObject(pa
   m_body->bench->moveToThread(&m_body->thread);
   m_body->thread.setObjectName(QStringLiteral("Book"));
   m_body->thread.start();
+  // Days turn and practices pass while the glass lies on the bench, and a device that slept wakes at another hour.
+  constexpr int kSecondMs = 1000;
+  m_body->minute = minuteOf(m_body->clock->now());
+  m_body->second.setInterval(kSecondMs);
+  connect(&m_body->second, &QTimer::timeout, this, &Desk::askClock);
+  m_body->second.start();
+}
+
+void Desk::askClock() {
+  const std::int64_t minute = minuteOf(now());
+  if (std::exchange(m_body->minute, minute) != minute && m_body->isOpen) emit timeTurned();
 }
 
 Desk::~Desk() {
@@ -205,10 +220,9 @@ void Desk::open(const QString& path, const book::TeamFounded& ifMissing) {
     season::keepNamesBack(*copy, dayOf(bench->clock->now()));
     QMetaObject::invokeMethod(
         this,
-        [this, copy, device = ownDevice(*bench->book), photos = bench->book->photos()] {
+        [this, copy, photos = bench->book->photos()] {
           m_body->photos = photos;
           m_body->mirror = std::move(*copy);
-          m_body->device = device;
           m_body->isOpen = true;
           emit opened();
         },
@@ -216,7 +230,7 @@ void Desk::open(const QString& path, const book::TeamFounded& ifMissing) {
   });
 }
 
-const std::string& Desk::device() const { return m_body->device; }
+const std::string& Desk::device() const { return m_body->mirror.ownDevice; }
 const book::PhotoStore& Desk::photos() const { return m_body->photos; }
 bool Desk::isOpen() const { return m_body->isOpen; }
 const season::Views& Desk::views() const { return m_body->mirror; }
@@ -249,7 +263,7 @@ static void runWrite(Bench& bench, Desk* desk, const QPointer<QObject>& context,
       [desk, context, done = std::move(done), outcome = std::move(outcome), patch, take, isWriteFault] {
         if (outcome) {
           take(std::move(*patch));
-          emit desk->changed(outcome->touched, outcome->athletes);
+          emit desk->changed(outcome->touched);
         } else if (isWriteFault) {
           emit desk->failed(outcome.error());
         }
@@ -280,10 +294,10 @@ void Desk::submit(Job job, QObject* context, Done done) {
   });
 }
 
-void Desk::correct(const std::string& factId, QObject* context, Done done) {
-  m_body->post([this, bench = m_body->bench, factId, context = QPointer<QObject>(context), done = std::move(done)] {
+void Desk::correct(std::vector<std::string> facts, QObject* context, Done done) {
+  m_body->post([this, bench = m_body->bench, facts = std::move(facts), context = QPointer<QObject>(context), done = std::move(done)] {
     runWrite(
-        *bench, this, context, done, [&](bool&) -> Result<book::Appended> { return bench->book->correct(factId); },
+        *bench, this, context, done, [&](bool&) -> Result<book::Appended> { return bench->book->correct(facts); },
         [this](Patch&& patch) { apply(m_body->mirror, std::move(patch)); });
   });
 }

@@ -36,11 +36,12 @@ class Desk : public QObject {
   void open(const QString& path, const book::TeamFounded& ifMissing);
 
   [[nodiscard]] bool isOpen() const;
-  [[nodiscard]] const std::string& device() const;       // this device's name in the open Book
+  [[nodiscard]] const std::string& device() const;       // this device's name in the open Book; empty before its first entry
   [[nodiscard]] const book::PhotoStore& photos() const;  // of the open Book; for reading only, photos.h writes
   [[nodiscard]] const season::Views& views() const;      // the mirror, as of the last acknowledged fact; names kept back are out of it
   [[nodiscard]] Instant now() const;                     // the injected clock
   [[nodiscard]] Day today() const;
+  void askClock();  // at once, instead of within a second: timeTurned if the minute is another
 
   // Who the next facts are by; empty when nobody said so.
   void setPerson(const std::string& person);
@@ -51,7 +52,7 @@ class Desk : public QObject {
   void work(Work work, QObject* context, Done done);
   // done is not called once context is gone. Jobs run in the order of the calls.
   void submit(Job job, QObject* context, Done done);
-  void correct(const std::string& factId, QObject* context, Done done);
+  void correct(std::vector<std::string> facts, QObject* context, Done done);  // all of them in one append: Book::correct
   using Facts = std::function<void(const Result<std::vector<book::Fact>>&)>;
   void history(const std::string& entity, QObject* context, Facts done);
   // One piece of a longer reading, on the Book thread; true: it was the last one. Others' jobs come between the pieces.
@@ -61,8 +62,9 @@ class Desk : public QObject {
 
  signals:
   void opened();
-  void failed(const snugline::Error& error);  // the Book could not be opened, or a write failed: nothing was half done
-  void changed(const std::vector<std::string>& touched, const std::vector<std::string>& athletes);  // before `done`, after the mirror
+  void failed(const snugline::Error& error);              // the Book could not be opened, or a write failed: nothing was half done
+  void changed(const std::vector<std::string>& touched);  // before `done`, after the mirror
+  void timeTurned();                                      // another minute by the injected clock: what is shown of now is to be made anew
   void personChanged();
 
  private:

@@ -2,6 +2,7 @@
 // Purpose: what the Dock's model holds, for its own sources only.
 #pragma once
 
+#include <deque>
 #include <string>
 #include <vector>
 
@@ -17,8 +18,11 @@ struct DockModel::Body {
   DockTable table;
   bool isBusy = false;
   int faultOpen = -1;
+  bool isJustScanned = false;   // the one on the table is in hand; not after a restart
+  std::deque<QString> waiting;  // tags that came while one was written
   QString refusal;
   std::string meant;      // what the scanner sent, where it types as on another keyboard
+  std::string doubted;    // what was read, where it may be a slip
   std::string askedScan;  // a tag that means several helmets, and which
   std::vector<std::string> asked;
   bool isAskedBySerial = false;

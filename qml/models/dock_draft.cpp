@@ -22,6 +22,11 @@ constexpr auto kLabelMark = "labelIsMakersMark";
 constexpr auto kLabelDate = "labelDate";
 constexpr auto kLabelSource = "labelSource";
 constexpr auto kLabelMissing = "labelMissing";
+constexpr auto kLabelUnreadable = "labelUnreadable";
+constexpr auto kReturnedBy = "returnedBy";
+constexpr auto kReturnedDone = "returnedDone";
+constexpr auto kReturnedPaper = "returnedPaper";
+constexpr auto kReturnedCleaned = "returnedCleaned";
 constexpr auto kGroup = "group";
 constexpr auto kPoints = "points";
 constexpr auto kState = "state";
@@ -31,6 +36,8 @@ constexpr auto kDraftUnits = "units";
 constexpr auto kLastFacts = "lastFacts";
 constexpr auto kLastUnit = "lastUnit";
 constexpr auto kLastWords = "lastWords";
+constexpr auto kLastMs = "lastMs";
+constexpr auto kAside = "aside";
 
 QJsonArray list(const std::vector<std::string>& values) {
   QJsonArray array;
@@ -56,7 +63,8 @@ std::optional<gear::Label> labelOf(const QJsonObject& object) {
   return label;
 }
 
-void readArrival(const QJsonObject& object, DockDraft& draft) {
+OnTable tableOf(const QJsonObject& object) {
+  OnTable draft;
   const int stage = object[QLatin1String(kStage)].toInt();
   draft.stage = stage == 1 ? DockStage::what : stage == 2 ? DockStage::points : DockStage::waiting;
   draft.scan = utf8(object[QLatin1String(kScan)].toString());
@@ -65,6 +73,14 @@ void readArrival(const QJsonObject& object, DockDraft& draft) {
   draft.arrival.size = utf8(object[QLatin1String(kSize)].toString());
   draft.arrival.label = labelOf(object);
   draft.arrival.isLabelMissing = object[QLatin1String(kLabelMissing)].toBool();
+  draft.arrival.isLabelUnreadable = object[QLatin1String(kLabelUnreadable)].toBool();
+  if (const std::string by = utf8(object[QLatin1String(kReturnedBy)].toString()); !by.empty()) {
+    draft.arrival.returned = season::ReturnRecord{by,
+                                                  utf8(object[QLatin1String(kReturnedDone)].toString()),
+                                                  utf8(object[QLatin1String(kReturnedPaper)].toString()),
+                                                  object[QLatin1String(kReturnedCleaned)].toBool(),
+                                                  {}};
+  }
   draft.arrival.isGroup = object[QLatin1String(kGroup)].toBool();
   const QJsonArray points = object[QLatin1String(kPoints)].toArray();
   for (qsizetype i = 0; i < points.size() && i < static_cast<qsizetype>(gear::kPointCount); ++i) {
@@ -74,16 +90,49 @@ void readArrival(const QJsonObject& object, DockDraft& draft) {
     finding.state = state == 1 ? gear::PointState::sound : state == 2 ? gear::PointState::fault : gear::PointState::unseen;
     if (finding.state == gear::PointState::fault) finding.what = utf8(point[QLatin1String(kWhat)].toString());
   }
+  return draft;
+}
+
+QJsonObject objectOf(const OnTable& draft) {
+  QJsonObject object{{QLatin1String(kStage), static_cast<int>(draft.stage)},
+                     {QLatin1String(kScan), text(draft.scan)},
+                     {QLatin1String(kUnit), text(draft.arrival.unit)},
+                     {QLatin1String(kSheet), text(draft.arrival.sheet)},
+                     {QLatin1String(kSize), text(draft.arrival.size)},
+                     {QLatin1String(kLabelMissing), draft.arrival.isLabelMissing},
+                     {QLatin1String(kLabelUnreadable), draft.arrival.isLabelUnreadable},
+                     {QLatin1String(kGroup), draft.arrival.isGroup}};
+  if (const auto& label = draft.arrival.label) {
+    object[QLatin1String(kLabelYear)] = label->year;
+    object[QLatin1String(kLabelMark)] = label->kind == gear::LabelKind::makersMark;
+    object[QLatin1String(kLabelSource)] = text(label->source);
+    if (label->fullDate) object[QLatin1String(kLabelDate)] = text(print(*label->fullDate));
+  }
+  if (const auto& returned = draft.arrival.returned) {
+    object[QLatin1String(kReturnedBy)] = text(returned->by);
+    object[QLatin1String(kReturnedDone)] = text(returned->done);
+    object[QLatin1String(kReturnedPaper)] = text(returned->paper);
+    object[QLatin1String(kReturnedCleaned)] = returned->isCleaned;
+  }
+  QJsonArray points;
+  for (const gear::PointFinding& finding : draft.arrival.points) {
+    points.append(QJsonObject{{QLatin1String(kState), static_cast<int>(finding.state)}, {QLatin1String(kWhat), text(finding.what)}});
+  }
+  object[QLatin1String(kPoints)] = points;
+  return object;
 }
 }  // namespace
 
 DockDraft readDraft(const QString& path, Day today) {
   DockDraft draft;
-  draft.day = today;
   QFile file(path);
-  if (path.isEmpty() || !file.open(QIODevice::ReadOnly)) return draft;
-  const QJsonObject object = QJsonDocument::fromJson(file.readAll()).object();
-  readArrival(object, draft);
+  const bool isThere = !path.isEmpty() && file.open(QIODevice::ReadOnly);
+  const QJsonObject object = isThere ? QJsonDocument::fromJson(file.readAll()).object() : QJsonObject();
+  static_cast<OnTable&>(draft) = tableOf(object);
+  draft.day = today;
+  const QJsonArray aside = object[QLatin1String(kAside)].toArray();
+  for (const QJsonValue& one : aside) draft.aside.push_back(tableOf(one.toObject()));
+  draft.lastMs = object[QLatin1String(kLastMs)].toInteger();
   if (utf8(object[QLatin1String(kDay)].toString()) == print(today)) draft.units = strings(object[QLatin1String(kDraftUnits)]);
   std::vector<std::string> facts = strings(object[QLatin1String(kLastFacts)]);
   if (!facts.empty()) {
@@ -95,26 +144,13 @@ DockDraft readDraft(const QString& path, Day today) {
 
 bool keepDraft(const QString& path, const DockDraft& draft) {
   if (path.isEmpty()) return true;
-  QJsonObject object{{QLatin1String(kStage), static_cast<int>(draft.stage)},
-                     {QLatin1String(kScan), text(draft.scan)},
-                     {QLatin1String(kUnit), text(draft.arrival.unit)},
-                     {QLatin1String(kSheet), text(draft.arrival.sheet)},
-                     {QLatin1String(kSize), text(draft.arrival.size)},
-                     {QLatin1String(kLabelMissing), draft.arrival.isLabelMissing},
-                     {QLatin1String(kGroup), draft.arrival.isGroup},
-                     {QLatin1String(kDay), text(print(draft.day))},
-                     {QLatin1String(kDraftUnits), list(draft.units)}};
-  if (const auto& label = draft.arrival.label) {
-    object[QLatin1String(kLabelYear)] = label->year;
-    object[QLatin1String(kLabelMark)] = label->kind == gear::LabelKind::makersMark;
-    object[QLatin1String(kLabelSource)] = text(label->source);
-    if (label->fullDate) object[QLatin1String(kLabelDate)] = text(print(*label->fullDate));
-  }
-  QJsonArray points;
-  for (const gear::PointFinding& finding : draft.arrival.points) {
-    points.append(QJsonObject{{QLatin1String(kState), static_cast<int>(finding.state)}, {QLatin1String(kWhat), text(finding.what)}});
-  }
-  object[QLatin1String(kPoints)] = points;
+  QJsonObject object = objectOf(draft);
+  QJsonArray aside;
+  for (const OnTable& one : draft.aside) aside.append(objectOf(one));
+  object[QLatin1String(kAside)] = aside;
+  object[QLatin1String(kDay)] = text(print(draft.day));
+  object[QLatin1String(kDraftUnits)] = list(draft.units);
+  object[QLatin1String(kLastMs)] = static_cast<qint64>(draft.lastMs);
   if (draft.last) {
     object[QLatin1String(kLastFacts)] = list(draft.last->facts);
     object[QLatin1String(kLastUnit)] = text(draft.last->unit);

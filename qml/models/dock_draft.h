@@ -23,13 +23,18 @@ struct DockLast {
   QString words;
 };
 
-struct DockDraft {
+struct OnTable {
   DockStage stage = DockStage::waiting;
-  std::string scan;                // as read
-  book::Arrival arrival;           // its tag is parsed again from scan
+  std::string scan;       // as read
+  book::Arrival arrival;  // its tag is parsed again from scan
+};
+
+struct DockDraft : OnTable {
+  std::vector<OnTable> aside;      // taken off the table unfinished, by another scan
   Day day;                         // of the session
-  std::vector<std::string> units;  // taken in on that day, each once
+  std::vector<std::string> units;  // taken in on that day, each once, latest last
   std::optional<DockLast> last;
+  std::int64_t lastMs = 0;  // when the last one was finished
 };
 
 [[nodiscard]] DockDraft readDraft(const QString& path, Day today);

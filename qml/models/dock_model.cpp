@@ -7,11 +7,13 @@
 #include <QFileInfo>
 #include <QVariantMap>
 
+#include "core/book/undo.h"
 #include "core/season/sheet_chain.h"
 #include "qml/models/choices.h"
 #include "qml/models/dock_body.h"
 #include "qml/models/label_reading.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_standing.h"
 
 namespace snugline::models {
 
@@ -59,6 +61,7 @@ bool DockModel::isKnown() const { return m_body->table.isKnown(m_body->desk->vie
 QString DockModel::unitId() const { return m_body->unit() == nullptr ? QString() : text(m_body->unit()->id); }
 int DockModel::faultOpen() const { return m_body->faultOpen; }
 bool DockModel::isLabelMissing() const { return m_body->table.draft().arrival.isLabelMissing; }
+bool DockModel::isLabelUnreadable() const { return m_body->table.draft().arrival.isLabelUnreadable; }
 bool DockModel::isDateKnown() const {
   const auto& label = m_body->table.draft().arrival.label;
   return label && label->fullDate.has_value();
@@ -96,12 +99,20 @@ QVariantList DockModel::sheets() const {
 QVariantList DockModel::sizes() const {
   QVariantList list;
   const season::Views& views = m_body->desk->views();
-  const gear::ModelSheet* sheet = views.sheet(views.standingSheet(m_body->table.draft().arrival.sheet));
-  if (sheet == nullptr) return list;
-  for (const gear::SizeBand& band : sheet->sizes) {
+  const gear::ModelSheet* chosen = views.sheet(views.standingSheet(m_body->table.draft().arrival.sheet));
+  // Before a sheet is chosen the longest of them keeps the room.
+  const gear::ModelSheet* shown = chosen;
+  if (chosen == nullptr) {
+    for (const season::SheetRecord* record : season::standingSheets(views)) {
+      if (shown == nullptr || record->sheet->sizes.size() > shown->sizes.size()) shown = &*record->sheet;
+    }
+  }
+  if (shown == nullptr) return list;
+  for (const gear::SizeBand& band : shown->sizes) {
     list.append(QVariantMap{{QStringLiteral("key"), text(band.name)},
                             {QStringLiteral("name"), text(band.name)},
-                            {QStringLiteral("isChosen"), band.name == m_body->table.draft().arrival.size}});
+                            {QStringLiteral("isOpen"), chosen != nullptr},
+                            {QStringLiteral("isChosen"), chosen != nullptr && band.name == m_body->table.draft().arrival.size}});
   }
   return list;
 }
@@ -109,21 +120,45 @@ QVariantList DockModel::sizes() const {
 QVariantList DockModel::years() const { return labelYears(m_body->table.draft().arrival.label, m_body->desk->today()); }
 QString DockModel::labelWords() const { return m_body->table.labelWords(m_body->desk->views(), m_body->desk->today()); }
 bool DockModel::isLabelGood() const { return m_body->table.isLabelGood(m_body->desk->views(), m_body->desk->today()); }
+bool DockModel::isReturnAsked() const {
+  const season::UnitRecord* known = m_body->unit();
+  const bool isAtWork = known != nullptr && (known->place == season::UnitPlace::repair || known->place == season::UnitPlace::sentOut);
+  return isAtWork && !m_body->table.draft().arrival.returned;
+}
+QVariantMap DockModel::lastReturn() const { return returnMap(m_body->table.lastReturn()); }
+void DockModel::sayBack(const QString& by, const QString& done, const QString& paper, bool isCleaned) {
+  change([&](DockTable& table) { table.sayBack({utf8(by), utf8(done.trimmed()), utf8(paper.trimmed()), isCleaned, {}}); });
+}
 bool DockModel::isLabelRead() const {
   const book::Arrival& arrival = m_body->table.draft().arrival;
-  return arrival.label.has_value() || arrival.isLabelMissing;
+  return arrival.label.has_value() || arrival.isLabelMissing || arrival.isLabelUnreadable;
 }
-QVariantList DockModel::points() const { return pointList(m_body->table.draft().arrival.points); }
+QVariantList DockModel::points() const {
+  const book::Arrival& arrival = m_body->table.draft().arrival;
+  const season::Views& views = m_body->desk->views();
+  return pointList(arrival.points, views.sheet(views.standingSheet(arrival.sheet)));
+}
 
 QString DockModel::outcomeWords() const {
   if (stage() != Stage::Points) return {};
+  if (isReturnAsked()) return tr("Say first what was done to it");
   const book::Outcome outcome = m_body->outcome();
   if (outcome.isInService) return tr("Goes in service");
   return outcomeSentence(outcome, m_body->table.draft().arrival);
 }
 
-bool DockModel::isInServiceOpen() const { return stage() == Stage::Points && !m_body->isBusy && m_body->outcome().isInService; }
-bool DockModel::isHoldOpen() const { return stage() == Stage::Points && !m_body->isBusy; }
+bool DockModel::isInServiceOpen() const {
+  return stage() == Stage::Points && !m_body->isBusy && !isReturnAsked() && m_body->outcome().isInService;
+}
+bool DockModel::isAllSoundOpen() const {
+  if (stage() != Stage::Points || m_body->isBusy || isReturnAsked() || !m_body->isJustScanned) return false;
+  if (uncheckedCount() != static_cast<int>(gear::kPointCount)) return false;
+  book::Arrival arrival = m_body->arrival();
+  arrival.points.fill({gear::PointState::sound, {}});
+  return book::outcomeOf(m_body->desk->views(), arrival, m_body->desk->today()).isInService;
+}
+int DockModel::uncheckedCount() const { return stage() == Stage::Points ? m_body->table.uncheckedCount() : 0; }
+bool DockModel::isHoldOpen() const { return stage() == Stage::Points && !m_body->isBusy && !isReturnAsked(); }
 
 bool DockModel::isReasonNeeded() const {
   return stage() == Stage::Points && isReasonOpen(m_body->outcome(), m_body->table.draft().arrival);
@@ -131,7 +166,8 @@ bool DockModel::isReasonNeeded() const {
 
 bool DockModel::isWorn() const { return m_body->unit() != nullptr && !m_body->unit()->athletes.empty(); }
 bool DockModel::isWhatComplete() const { return m_body->table.isWhatComplete(m_body->desk->views()); }
-QString DockModel::offer() const { return m_body->table.offerWords(m_body->desk->views()); }
+QString DockModel::offer() const { return m_body->table.offerWords(m_body->desk->views(), m_body->desk->now()); }
+QString DockModel::offerSerial() const { return m_body->table.offerSerial(m_body->desk->views(), m_body->desk->now()); }
 QString DockModel::lastWords() const { return m_body->table.draft().last ? m_body->table.draft().last->words : QString(); }
 QVariantList DockModel::arrivals() const {
   QVariantList list;
@@ -143,9 +179,9 @@ QVariantList DockModel::arrivals() const {
     list.append(QVariantMap{{QStringLiteral("unit"), text(unit->id)},
                             {QStringLiteral("serial"), text(unit->serial)},
                             {QStringLiteral("kind"), kindOf(views, *unit)},
-                            {QStringLiteral("status"), unitStatus(*unit)},
+                            {QStringLiteral("status"), unitStatus(views, *unit, m_body->desk->today(), Names::none)},
                             {QStringLiteral("photos"), photosKept(*unit)},
-                            {QStringLiteral("isHeld"), !unit->holds.empty()}});
+                            {QStringLiteral("isHeld"), !season::standingOf(views, *unit, m_body->desk->today()).mayBeWorn()}});
   }
   return list;
 }
@@ -158,6 +194,7 @@ void DockModel::change(const std::function<void(DockTable&)>& touch) {
   if (m_body->isBusy) return;
   m_body->refusal.clear();
   m_body->meant.clear();
+  m_body->doubted.clear();
   m_body->asked.clear();
   touch(m_body->table);
   if (!m_body->table.keep()) m_body->refusal = tr("This device has no room to keep what was touched. It stays on the glass only.");
@@ -189,11 +226,12 @@ void DockModel::chooseLabelMissing() {
   change([&](DockTable& table) { table.chooseLabel(std::nullopt, m_body->desk->views()); });
 }
 
-void DockModel::asTheLast(bool isAllSound) {
-  change([&](DockTable& table) {
-    table.copyLast(m_body->desk->views());
-    if (isAllSound) table.allSound();
-  });
+void DockModel::chooseLabelUnreadable() {
+  change([&](DockTable& table) { table.chooseLabel(std::nullopt, m_body->desk->views(), true); });
+}
+
+void DockModel::asTheLast() {
+  change([&](DockTable& table) { table.copyLast(m_body->desk->views(), m_body->desk->now()); });
 }
 
 void DockModel::toWhat() {
@@ -231,6 +269,12 @@ void DockModel::putInService() {
   write({}, false, true);
 }
 
+void DockModel::putAllSoundInService() {
+  if (!isAllSoundOpen()) return;
+  allSound();
+  putInService();
+}
+
 void DockModel::hold(const QString& what, bool isWithAthlete) {
   if (!isHoldOpen()) return;
   if (isReasonNeeded() && what.trimmed().isEmpty()) {
@@ -255,14 +299,25 @@ void DockModel::write(const std::string& what, bool isWithAthlete, bool isInServ
     m_body->isBusy = false;
     if (!outcome) {
       m_body->refusal = errorSentence(outcome.error());
+      m_body->waiting.clear();  // what is on the table is not in the Book yet
       emit changed();
       return;
     }
     const std::string unit = known.empty() && !outcome->ids.empty() ? outcome->ids.front() : known;
     const QString words = isInService ? tr("%1 is in service").arg(name) : tr("%1 is on hold").arg(name);
-    change([&](DockTable& table) { table.finish(DockLast{outcome->ids, unit, words}); });
+    change([&](DockTable& table) { table.finish(DockLast{outcome->ids, unit, words}, m_body->desk->now()); });
     emit taken(name, isInService);
+    finished();
   });
+}
+
+// The next of the tags that came meanwhile.
+void DockModel::finished() {
+  if (m_body->waiting.empty() || m_body->isBusy) return;
+  const QString next = m_body->waiting.front();
+  m_body->waiting.pop_front();
+  scan(next);
+  finished();
 }
 
 void DockModel::undoLast() {
@@ -270,27 +325,16 @@ void DockModel::undoLast() {
   m_body->isBusy = true;
   m_body->refusal.clear();
   emit changed();
-  undoFrom(m_body->table.draft().last->facts);
-}
-
-// Latest first, one durable correction after the other: what is left after a kill is undone by undoing again.
-void DockModel::undoFrom(std::vector<std::string> facts) {
-  if (facts.empty()) {
+  m_body->desk->correct(m_body->table.draft().last->facts, this, [this](const Result<book::Appended>& outcome) {
     m_body->isBusy = false;
-    change([](DockTable& table) { table.forgetLast(); });
-    return;
-  }
-  const std::string fact = facts.back();
-  facts.pop_back();
-  m_body->desk->correct(fact, this, [this, facts](const Result<book::Appended>& outcome) {
-    if (!outcome && outcome.error().code != ErrorCode::notFound) {
-      m_body->isBusy = false;
-      m_body->refusal = errorSentence(outcome.error());
-      emit changed();
-      return;
+    if (outcome || outcome.error().code == ErrorCode::notFound) {
+      change([](DockTable& table) { table.forgetLast(); });
+      return finished();
     }
-    m_body->table.shortenLast(facts);
-    undoFrom(facts);
+    if (outcome.error().detail == book::rule::kRestsOnIt) change([](DockTable& table) { table.settleLast(); });
+    m_body->refusal = errorSentence(outcome.error());
+    m_body->waiting.clear();
+    emit changed();
   });
 }
 

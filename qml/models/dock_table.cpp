@@ -9,6 +9,7 @@
 
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_standing.h"
 
 namespace snugline::models {
 
@@ -17,7 +18,11 @@ struct Dock {
   Q_DECLARE_TR_FUNCTIONS(Dock)
 };
 
+constexpr std::int64_t kSittingMs = 2LL * 60 * 60 * 1000;  // ours: later than that the one before says nothing of the next
+constexpr std::size_t kAsideMost = 50;                     // ours
+
 std::size_t indexOf(int point) { return static_cast<std::size_t>(point); }
+bool isLabelSaid(const book::Arrival& a) { return a.label || a.isLabelMissing || a.isLabelUnreadable; }
 bool isPoint(int point) { return point >= 0 && indexOf(point) < gear::kPointCount; }
 
 std::optional<gear::DaySpan> spanOf(const season::Views& views, const book::Arrival& arrival) {
@@ -30,13 +35,14 @@ std::optional<gear::DaySpan> spanOf(const season::Views& views, const book::Arri
 void DockTable::open(const QString& path, const season::Views& views, Day today) {
   m_path = path;
   m_draft = readDraft(path, today);
+  const auto isTag = [&](OnTable& table) {
+    const auto tag = gear::parseTag(table.scan, today);
+    if (tag) table.arrival.tag = *tag;
+    return tag.has_value();
+  };
+  std::erase_if(m_draft.aside, [&](OnTable& table) { return !isTag(table); });
   if (m_draft.stage == DockStage::waiting) return;
-  const auto tag = gear::parseTag(m_draft.scan, today);
-  if (!tag) {
-    clear();
-    return;
-  }
-  m_draft.arrival.tag = *tag;
+  if (!isTag(m_draft)) return clear();
   // A kill between the Book's sync and this file's: the unit of this draft went in, so the table is free.
   if (isKnown(views) && !m_draft.arrival.sheet.empty()) clear();
 }
@@ -64,13 +70,13 @@ bool DockTable::isTouched() const {
   const book::Arrival& a = m_draft.arrival;
   const bool isAnyPointSeen = std::any_of(a.points.begin(), a.points.end(),
                                           [](const gear::PointFinding& finding) { return finding.state != gear::PointState::unseen; });
-  return isAnyPointSeen || !a.sheet.empty() || !a.size.empty() || a.label || a.isLabelMissing;
+  return isAnyPointSeen || !a.sheet.empty() || !a.size.empty() || isLabelSaid(a) || a.returned;
 }
 
 bool DockTable::isWhatComplete(const season::Views& views) const {
   const book::Arrival& a = m_draft.arrival;
   if (isKnown(views)) return true;
-  return !a.sheet.empty() && !a.size.empty() && (a.label || a.isLabelMissing);
+  return !a.sheet.empty() && !a.size.empty() && isLabelSaid(a);
 }
 
 QString DockTable::kindWords(const season::Views& views) const {
@@ -82,13 +88,14 @@ QString DockTable::kindWords(const season::Views& views) const {
 
 QString DockTable::labelWords(const season::Views& views, Day today) const {
   if (m_draft.arrival.isLabelMissing) return Dock::tr("Label looked for and missing");
+  if (m_draft.arrival.isLabelUnreadable) return Dock::tr("Label cannot be read. It goes on hold until one is read");
   if (m_draft.arrival.label) return models::labelWords(*m_draft.arrival.label, spanOf(views, arrival(views)), today);
   const season::UnitRecord* known = unit(views);
   return known == nullptr ? QString() : labelWordsOf(views, *known, today);
 }
 
 bool DockTable::isLabelGood(const season::Views& views, Day today) const {
-  if (m_draft.arrival.isLabelMissing) return false;
+  if (m_draft.arrival.isLabelMissing || m_draft.arrival.isLabelUnreadable) return false;
   if (m_draft.arrival.label) {
     const auto span = spanOf(views, arrival(views));
     return !span || gear::judge(*span, today) == gear::LabelState::good;
@@ -97,22 +104,31 @@ bool DockTable::isLabelGood(const season::Views& views, Day today) const {
   return known == nullptr || labelStateOf(views, *known, today) == gear::LabelState::good;
 }
 
-const season::UnitRecord* DockTable::before(const season::Views& views) const {
-  const season::UnitRecord* latest = nullptr;
-  for (const auto& [id, record] : views.units) {
-    if (record.tagKey == m_draft.arrival.tag.key || (record.labels.empty() && !record.isLabelMissing)) continue;
-    const bool isLater = latest == nullptr || season::isAfter(record.received, latest->received);
-    if (isLater) latest = &record;
-  }
-  return latest;
+// Only what this table saw in this sitting: the one before on another day, or at another table, says nothing of this one.
+const season::UnitRecord* DockTable::before(const season::Views& views, Instant now) const {
+  if (m_draft.stage != DockStage::what || isKnown(views) || m_draft.units.empty()) return nullptr;
+  if (std::abs(now.ms - m_draft.lastMs) > kSittingMs) return nullptr;
+  const season::UnitRecord* last = views.unit(m_draft.units.back());
+  return last == nullptr || last->labels.empty() || last->isLabelMissing || last->isLabelUnreadable || views.sheetOf(*last) == nullptr
+             ? nullptr
+             : last;
 }
 
-QString DockTable::offerWords(const season::Views& views) const {
-  if (m_draft.stage != DockStage::what || isKnown(views)) return {};
-  const season::UnitRecord* last = before(views);
-  const gear::ModelSheet* sheet = last == nullptr ? nullptr : views.sheetOf(*last);
-  if (sheet == nullptr || last->labels.empty()) return {};
-  return Dock::tr("%1, size %2, %3").arg(text(sheet->name), text(last->size), labelShort(last->labels.back().label));
+QString DockTable::offerSerial(const season::Views& views, Instant now) const {
+  const season::UnitRecord* last = before(views, now);
+  return last == nullptr ? QString() : text(last->serial);
+}
+
+QString DockTable::offerWords(const season::Views& views, Instant now) const {
+  const season::UnitRecord* last = before(views, now);
+  if (last == nullptr) return {};
+  return Dock::tr("%1, size %2, %3").arg(text(views.sheetOf(*last)->name), text(last->size), labelShort(last->labels.back().label));
+}
+
+int DockTable::uncheckedCount() const {
+  const gear::PointFindings& points = m_draft.arrival.points;
+  return static_cast<int>(std::count_if(points.begin(), points.end(),
+                                        [](const gear::PointFinding& finding) { return finding.state == gear::PointState::unseen; }));
 }
 
 int DockTable::heldCount(const season::Views& views) const {
@@ -122,13 +138,39 @@ int DockTable::heldCount(const season::Views& views) const {
   }));
 }
 
+std::string DockTable::setAside() {
+  std::string serial;
+  if (m_draft.stage != DockStage::waiting && isTouched()) {
+    serial = m_draft.arrival.tag.serial;
+    m_draft.aside.push_back(m_draft);
+    if (m_draft.aside.size() > kAsideMost) m_draft.aside.erase(m_draft.aside.begin());
+  }
+  clear();
+  return serial;
+}
+
 void DockTable::place(const std::string& scan, const gear::Tag& tag, const std::string& unit, const season::Views& views) {
   clear();
+  const auto same = std::find_if(m_draft.aside.begin(), m_draft.aside.end(),
+                                 [&](const OnTable& one) { return one.arrival.tag.key == tag.key && one.arrival.unit == unit; });
+  if (same != m_draft.aside.end()) {
+    static_cast<OnTable&>(m_draft) = *same;
+    m_draft.aside.erase(same);
+    return;
+  }
   m_draft.scan = scan;
   m_draft.arrival.tag = tag;
   m_draft.arrival.unit = unit;
   const bool isThere = unit.empty() ? views.unitByTag(tag.key) != nullptr : views.unit(unit) != nullptr;
   m_draft.stage = isThere ? DockStage::points : DockStage::what;
+}
+
+void DockTable::takeUp(std::size_t aside) {
+  if (aside >= m_draft.aside.size()) return;
+  const OnTable taken = m_draft.aside[aside];
+  m_draft.aside.erase(m_draft.aside.begin() + static_cast<std::ptrdiff_t>(aside));
+  setAside();
+  static_cast<OnTable&>(m_draft) = taken;
 }
 
 // Once sheet, size and label are all said, the points are the next question.
@@ -149,20 +191,21 @@ void DockTable::chooseSize(const std::string& name, const season::Views& views) 
   moveOn(wasComplete, views);
 }
 
-void DockTable::chooseLabel(const std::optional<gear::Label>& label, const season::Views& views) {
+void DockTable::chooseLabel(const std::optional<gear::Label>& label, const season::Views& views, bool isUnreadable) {
   const bool wasComplete = isWhatComplete(views);
   m_draft.arrival.label = label;
-  m_draft.arrival.isLabelMissing = !label;
+  m_draft.arrival.isLabelMissing = !label && !isUnreadable;
+  m_draft.arrival.isLabelUnreadable = !label && isUnreadable;
   moveOn(wasComplete, views);
 }
 
-void DockTable::copyLast(const season::Views& views) {
-  const season::UnitRecord* last = before(views);
-  if (last == nullptr || last->labels.empty()) return;
+void DockTable::copyLast(const season::Views& views, Instant now) {
+  const season::UnitRecord* last = before(views, now);
+  if (last == nullptr) return;
   m_draft.arrival.sheet = views.standingSheet(last->sheet);
   m_draft.arrival.size = last->size;
   m_draft.arrival.label = last->labels.back().label;
-  m_draft.arrival.isLabelMissing = false;
+  m_draft.arrival.isLabelMissing = m_draft.arrival.isLabelUnreadable = false;
   m_draft.stage = DockStage::points;
 }
 
@@ -197,16 +240,18 @@ void DockTable::allSound() {
   m_draft.arrival.isGroup = true;
 }
 
-void DockTable::finish(DockLast last) {
-  if (!last.unit.empty() && std::find(m_draft.units.begin(), m_draft.units.end(), last.unit) == m_draft.units.end()) {
-    m_draft.units.push_back(last.unit);
-  }
+void DockTable::finish(DockLast last, Instant now) {
+  std::erase(m_draft.units, last.unit);
+  if (!last.unit.empty()) m_draft.units.push_back(last.unit);
+  m_draft.lastMs = now.ms;
   m_draft.last = std::move(last);
   clear();
 }
 
-void DockTable::shortenLast(const std::vector<std::string>& facts) {
-  if (m_draft.last) m_draft.last->facts = facts;
+void DockTable::settleLast() {
+  if (!m_draft.last) return;
+  m_draft.last->facts.clear();
+  m_draft.last->words.clear();
 }
 
 void DockTable::forgetLast() {
@@ -215,11 +260,7 @@ void DockTable::forgetLast() {
   m_draft.last.reset();
 }
 
-void DockTable::clear() {
-  m_draft.stage = DockStage::waiting;
-  m_draft.scan.clear();
-  m_draft.arrival = {};
-}
+void DockTable::clear() { static_cast<OnTable&>(m_draft) = {}; }
 
 std::string bareScan(const QString& scanned) {
   const std::string raw = utf8(scanned);
@@ -244,24 +285,23 @@ std::string bareScan(const QString& scanned) {
   return read.substr(start);
 }
 
+void DockTable::sayBack(season::ReturnRecord returned) {
+  m_lastReturn = returned;
+  m_draft.arrival.returned = std::move(returned);
+}
+
 QStringList dueOnUnit(const season::Views& views, const season::UnitRecord& unit, Day today) {
+  const season::UnitStanding standing = season::standingOf(views, unit, today);
   QStringList due;
-  for (const season::HoldRecord& hold : unit.holds) due.append(Dock::tr("On hold: %1").arg(holdWords(hold)));
-  if (unit.isLabelMissing || unit.labels.empty() || unit.isLabelDisputed || labelStateOf(views, unit, today) != gear::LabelState::good) {
-    due.append(labelWordsOf(views, unit, today));
+  for (const season::WhyNot& why : standing.reasons) {
+    if (why.bar != season::Bar::pointUnchecked) due.append(StandingWords::reason(why, today));
   }
-  if (unit.athletes.size() > 1) due.append(Dock::tr("Two athletes are said to wear it: settle which"));
-  if (unit.place != season::UnitPlace::shelf && unit.place != season::UnitPlace::withAthlete)
-    due.append(placeWords(unit.place, unit.placeWords));
+  if (standing.where == season::Where::withAthlete && (!unit.keptBy.empty() || !unit.holds.empty())) {
+    due.append(Dock::tr("It was still with the athlete"));
+  }
   QStringList unseen;
   for (const gear::Point point : gear::kPoints) {
-    const auto& seen = unit.points[static_cast<std::size_t>(point)];
-    if (!seen || seen->finding.state == gear::PointState::unseen) unseen.append(pointName(point));
-    const bool isHeld =
-        std::any_of(unit.holds.begin(), unit.holds.end(), [&](const season::HoldRecord& hold) { return hold.reason == gear::code(point); });
-    if (seen && seen->finding.state == gear::PointState::fault && !isHeld) {
-      due.append(Dock::tr("%1: %2").arg(pointName(point), pointStateWords(seen->finding)));
-    }
+    if (standing.points[static_cast<std::size_t>(point)] == gear::PointState::unseen) unseen.append(pointName(point));
   }
   if (unseen.size() == static_cast<qsizetype>(gear::kPointCount)) {
     due.append(Dock::tr("None of the seven points seen yet"));

@@ -29,30 +29,40 @@ class DockTable {
   [[nodiscard]] QString kindWords(const season::Views& views) const;
   [[nodiscard]] QString labelWords(const season::Views& views, Day today) const;
   [[nodiscard]] bool isLabelGood(const season::Views& views, Day today) const;
-  [[nodiscard]] QString offerWords(const season::Views& views) const;
+  // "H-0101" and "Alder A1, size M, label 2025" of the one before in this sitting; empty where it would be a guess.
+  [[nodiscard]] QString offerSerial(const season::Views& views, Instant now) const;
+  [[nodiscard]] QString offerWords(const season::Views& views, Instant now) const;
+  [[nodiscard]] int uncheckedCount() const;
   [[nodiscard]] int heldCount(const season::Views& views) const;
 
-  // unit: which one, where the tag alone does not say; else empty.
+  // What was touched for the one on the table is kept until its tag comes again; untouched it is only gone. Its serial, empty for none.
+  std::string setAside();
+  // unit: which one, where the tag alone does not say; else empty. One that was set aside comes back as it was.
   void place(const std::string& scan, const gear::Tag& tag, const std::string& unit, const season::Views& views);
   void chooseSheet(const std::string& hash, const season::Views& views);
   void chooseSize(const std::string& name, const season::Views& views);
-  void chooseLabel(const std::optional<gear::Label>& label, const season::Views& views);  // nothing: looked for and missing
-  void copyLast(const season::Views& views);
+  // Nothing: looked for and missing, or there and not to be read.
+  void chooseLabel(const std::optional<gear::Label>& label, const season::Views& views, bool isUnreadable = false);
+  void takeUp(std::size_t aside);
+  void copyLast(const season::Views& views, Instant now);  // model, size and label; never a point
+  void sayBack(season::ReturnRecord returned);             // from repair or the firm
+  [[nodiscard]] const std::optional<season::ReturnRecord>& lastReturn() const { return m_lastReturn; }
   void show(DockStage stage);
   bool touch(int point);  // true when it is now a fault
   void sayFault(int point, const std::string& what);
   void allSound();
-  void finish(DockLast last);
-  void shortenLast(const std::vector<std::string>& facts);
-  void forgetLast();
+  void finish(DockLast last, Instant now);
+  void forgetLast();  // taken back
+  void settleLast();  // it stands, and can be taken back no more
   void clear();
 
  private:
-  [[nodiscard]] const season::UnitRecord* before(const season::Views& views) const;
+  [[nodiscard]] const season::UnitRecord* before(const season::Views& views, Instant now) const;
   void moveOn(bool wasComplete, const season::Views& views);
 
   QString m_path;
   DockDraft m_draft;
+  std::optional<season::ReturnRecord> m_lastReturn;  // of this sitting
 };
 
 // What a hand scanner wraps around a tag (line ends, tabs, start and end of text) is taken off; "\x07" and its like become the

@@ -30,8 +30,11 @@ QString DoorsModel::lineWaiting() const {
   const int count = m_line->beforePractice() + m_line->doNotWear();
   if (count == 0) return tr("Nobody to see before practice");
   const auto& team = m_desk->views().team;
-  const Instant practice = instantAt(m_desk->today(), team ? team->practiceMinute : 0, 0);
-  return team ? tr("%n to see before %1", nullptr, count).arg(PlainWords::time(practice)) : tr("%n to see", nullptr, count);
+  if (!team) return tr("%n to see", nullptr, count);
+  const QString time = PlainWords::time(instantAt(m_line->practice(), team->practiceMinute, 0));
+  const bool isToday = m_line->practice() == m_desk->today();
+  return tr("%n to see before %1", nullptr, count)
+      .arg(isToday ? time : tr("%1, %2", "a day, a time").arg(PlainWords::weekdayAndDay(m_line->practice()), time));
 }
 
 QString DoorsModel::lineWorst() const {
@@ -48,7 +51,7 @@ QString DoorsModel::sayWaiting() const {
         std::any_of(athlete.said.begin(), athlete.said.end(), [](const season::SaidRecord& said) { return !said.isAnswered; });
     open += athlete.isOnRoster && isOpen ? 1 : 0;
   }
-  return open == 0 ? tr("Athletes say where it hurts or slips") : tr("%n athlete(s) said something nobody has seen to yet", nullptr, open);
+  return open == 0 ? tr("Helmet bothering you? Show us where.") : tr("%n athlete(s) said something nobody has seen to yet", nullptr, open);
 }
 
 QString DoorsModel::dockWaiting() const {
@@ -86,14 +89,18 @@ QString DoorsModel::holderDetail() const { return m_desk->person().empty() ? tr(
 QVariantList DoorsModel::people() const {
   QVariantList list;
   for (const auto& [id, person] : m_desk->views().people) {
-    list << QVariantMap{{QStringLiteral("id"), QString::fromStdString(id)},
-                        {QStringLiteral("initials"), PlainWords::text(person.initials)},
-                        {QStringLiteral("name"), PlainWords::text(person.name)},
-                        {QStringLiteral("role"), person.role == book::kTrainer ? tr("trainer") : tr("staff")},
-                        {QStringLiteral("hasCode"), person.code.has_value()},
-                        {QStringLiteral("isHolder"), id == m_desk->person()}};
+    list << QVariantMap{
+        {QStringLiteral("id"), QString::fromStdString(id)},      {QStringLiteral("initials"), PlainWords::text(person.initials)},
+        {QStringLiteral("name"), PlainWords::text(person.name)}, {QStringLiteral("role"), QString::fromStdString(person.role)},
+        {QStringLiteral("roleWords"), roleWords(person)},        {QStringLiteral("isPractitioner"), person.isPractitioner},
+        {QStringLiteral("hasCode"), person.code.has_value()},    {QStringLiteral("isHolder"), id == m_desk->person()}};
   }
   return list;
+}
+
+QString DoorsModel::roleWords(const season::PersonRecord& person) {
+  const QString role = person.role == book::kAdmin ? tr("admin") : person.role == book::kStaff ? tr("staff") : tr("helper");
+  return person.isPractitioner ? tr("%1, athletic trainer or designated health care professional", "a role").arg(role) : role;
 }
 
 void DoorsModel::choosePerson(const QString& person) {
@@ -101,12 +108,12 @@ void DoorsModel::choosePerson(const QString& person) {
   m_desk->setPerson(person.toStdString());
 }
 
-void DoorsModel::addPerson(const QString& name, const QString& role) {
+void DoorsModel::addPerson(const QString& name, const QString& role, bool isPractitioner) {
   const QString clean = name.simplified();
   if (clean.isEmpty()) return;
   QString initials;
   for (const QString& word : clean.split(QLatin1Char(' '))) initials += word.left(1).toUpper();
-  const book::PersonAdded added{clean.toStdString(), initials.left(3).toStdString(), role.toStdString()};
+  const book::PersonAdded added{clean.toStdString(), initials.left(3).toStdString(), role.toStdString(), isPractitioner};
   m_desk->submit([added](const season::Views& views, Instant) { return book::addPerson(views, added); }, this,
                  [this](const Result<book::Appended>& outcome) {
                    m_trouble = outcome ? QString() : errorSentence(outcome.error());
@@ -115,6 +122,17 @@ void DoorsModel::addPerson(const QString& name, const QString& role) {
                    emit changed();
                    if (outcome) emit personAdded();
                  });
+}
+
+void DoorsModel::changePerson(const QString& person, const QString& role, bool isPractitioner) {
+  const book::PersonChanged change{role.toStdString(), isPractitioner};
+  m_desk->submit(
+      [person = person.toStdString(), change](const season::Views& views, Instant) { return book::changePerson(views, person, change); },
+      this,
+      [this](const Result<book::Appended>& outcome) {
+        m_trouble = outcome ? QString() : errorSentence(outcome.error());
+        emit changed();
+      });
 }
 
 }  // namespace snugline::models

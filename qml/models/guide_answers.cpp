@@ -9,6 +9,8 @@
 
 namespace snugline::models {
 
+using season::CheckRecord;
+
 namespace {
 
 constexpr Length kNudgeMetric{1000};  // 1 mm
@@ -30,6 +32,10 @@ std::optional<fit::Mark> markOfPart(const QString& part, std::optional<fit::Side
 
 void GuideModel::answer(const QString& name) {
   if (m_isBusy || m_isEnded) return;
+  if (m_asksWho) {
+    m_isWhoWanted = true;
+    return emit whoWanted();
+  }
   switch (m_page.stage) {
     case Stage::none:
     case Stage::done:
@@ -122,6 +128,7 @@ void GuideModel::answerAdvice(const QString& name) {
   if (name == QLatin1String("end")) return finish(false);
   if (!m_page.advice) return;
   const fit::Advice& advice = *m_page.advice;
+  if (advice.kind == fit::AdviceKind::warm) return take({fit::ColdSeen{false, true}});
   if (advice.kind != fit::AdviceKind::change || !advice.deed) return;
   fit::Adjusted change;
   change.deed = *advice.deed;
@@ -163,7 +170,9 @@ void GuideModel::choose(const QString& name) {
   const std::string code = name.toStdString();
   if (m_page.stage == Stage::fitted || m_page.stage == Stage::pad || m_page.stage == Stage::gaugePort) return choosePlace(name);
   if (m_page.stage == Stage::pointFault && name.startsWith(QLatin1String("fault-"))) {
-    const QStringList faults = pointFaults(*m_page.point);
+    const season::CheckRecord* record = check();
+    const gear::ModelSheet* sheet = record == nullptr ? nullptr : m_desk->views().sheet(record->sheet);
+    const QStringList faults = pointFaults(*m_page.point, sheet == nullptr || !sheet->air.empty());
     bool isNumber = false;
     const int i = name.mid(6).toInt(&isNumber);
     const std::string what = isNumber && i < faults.size() ? faults[i].toStdString() : std::string();
@@ -188,17 +197,26 @@ void GuideModel::choose(const QString& name) {
 void GuideModel::moveGap(double mm) {
   if (!m_page.isBrow || m_isBusy) return;
   const std::int64_t step = m_choices->units() == UnitSystem::metric ? kNudgeMetric.um : kNudgeUs.um / 2;
-  const std::int64_t um = nearest(std::llround(mm * 1000.0), step);
-  m_touches.gap = Length{std::clamp<std::int64_t>(um, 0, kGapHighest.um)};
-  refresh();
+  setGap(nearest(std::llround(mm * 1000.0), step));
 }
 
 void GuideModel::nudgeGap(int steps) {
   if (!m_page.isBrow || m_isBusy) return;
   const std::int64_t step = m_choices->units() == UnitSystem::metric ? kNudgeMetric.um : kNudgeUs.um;
   const std::int64_t now = nearest(std::llround(m_page.gapMm * 1000.0), step);
-  m_touches.gap = Length{std::clamp<std::int64_t>(now + steps * step, 0, kGapHighest.um)};
-  refresh();
+  setGap(now + steps * step);
+}
+
+void GuideModel::setGap(std::int64_t um) {
+  const Length gap{std::clamp<std::int64_t>(um, 0, kGapHighest.um)};
+  const bool isFirst = !m_touches.gap.has_value();
+  if (m_touches.gap == gap) return;
+  m_touches.gap = gap;
+  const CheckRecord* record = check();
+  const gear::ModelSheet* sheet = record == nullptr ? nullptr : m_desk->views().sheet(record->sheet);
+  if (isFirst || sheet == nullptr) return refresh();
+  showGap(m_page, *sheet, gap, m_choices->units());
+  emit gapChanged();
 }
 
 void GuideModel::openBroken() {

@@ -14,10 +14,14 @@ namespace snugline::models {
 using season::CheckRecord;
 
 GuideModel::GuideModel(Desk* desk, Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
-  connect(desk, &Desk::changed, this, [this](const std::vector<std::string>& touched, const std::vector<std::string>&) {
-    if (!m_check.empty() && std::find(touched.begin(), touched.end(), m_check) != touched.end()) refresh();
+  connect(desk, &Desk::changed, this, [this](const std::vector<std::string>& touched) {
+    // What this page itself wrote is shown once it is acknowledged, once.
+    if (!m_isBusy && !m_check.empty() && std::find(touched.begin(), touched.end(), m_check) != touched.end()) refresh();
   });
   connect(choices, &Choices::changed, this, &GuideModel::refresh);
+  connect(desk, &Desk::personChanged, this, [this] {
+    if (m_asksWho && m_isWhoWanted && !m_desk->person().empty()) finish(m_isOfItself);
+  });
 }
 
 const CheckRecord* GuideModel::check() const { return m_check.empty() ? nullptr : m_desk->views().openCheck(m_check); }
@@ -45,6 +49,7 @@ void GuideModel::start(const QString& athlete, const QString& action) {
 
 void GuideModel::openCheck(const std::string& check) {
   m_check = check;
+  m_asksWho = m_isWhoWanted = false;
   m_touches = {};
   m_endFacts.clear();
   m_lastFacts.clear();
@@ -85,16 +90,22 @@ void GuideModel::refresh() {
   if (record == nullptr) {
     m_page = {};
     emit changed();
+    emit gapChanged();
     return;
   }
   show(*record);
 }
 
-void GuideModel::show(const CheckRecord& record) {
-  auto setup = season::setupOf(m_desk->views(), record, m_desk->today());
+void GuideModel::show(const CheckRecord& kept) {
+  auto setup = season::setupOf(m_desk->views(), kept, m_desk->today());
   if (!setup) return setTrouble(errorSentence(setup.error()));
+  CheckRecord record = kept;
+  // As the next answer will find it.
+  if (const auto cold = book::coldNow(m_desk->views(), kept, m_desk->now()))
+    if (auto state = fit::take(*setup, kept.state, *cold)) record.state = std::move(*state);
   setup->asksFitted = record.kind != fit::CheckKind::look;
   m_page = pageOf(record, *setup, m_touches, speech());
+  if (m_asksWho) askWho();
   const season::AthleteRecord* athlete = m_desk->views().athlete(record.athlete);
   const season::UnitRecord* unit = m_desk->views().unit(record.unit);
   m_kind = GuideWords::kind(record.kind);
@@ -114,8 +125,10 @@ void GuideModel::show(const CheckRecord& record) {
   m_drawn.insert(QStringLiteral("motion"), m_page.motion);
   m_drawn.insert(QStringLiteral("hair"), record.state.isHairWet.value_or(false) ? QStringLiteral("wet") : QStringLiteral("dry"));
   m_drawn.insert(QStringLiteral("description"), QString(m_page.title + QStringLiteral(". ") + m_page.ask));
-  m_undoWords = record.answers.empty() ? QString() : answerWords(record.answers.back().answer, speech());
+  m_undoWords = record.answers.empty() ? isOfSwap() ? m_last->words() : tr("Begun: %1", "first fit, refit or look").arg(m_kind)
+                                       : answerWords(record.answers.back().answer, speech());
   emit changed();
+  emit gapChanged();
 }
 
 // A verdict is shown by the sheet that its check was judged by, also where another stands for it by now.
@@ -145,16 +158,23 @@ QString GuideModel::caution() const {
 bool GuideModel::canUndo() const {
   if (m_isEnded) return !m_endFacts.empty();
   const CheckRecord* record = check();
-  return record != nullptr && !record->answers.empty();
+  return record != nullptr;
+}
+
+bool GuideModel::isOfSwap() const {
+  return m_last != nullptr && std::find(m_last->facts().begin(), m_last->facts().end(), m_check) != m_last->facts().end();
 }
 
 bool GuideModel::canStepBack() const {
-  return !m_isEnded && (m_touches.mark || m_touches.point || m_touches.finding || m_touches.isBroken || m_touches.arePointsOpen ||
-                        m_touches.gap || m_touches.port || m_touches.pad || m_touches.isListWanted || m_touches.isFittingOpen ||
-                        m_touches.isGaugeOpen || m_touches.isGaugeAlone || m_touches.pressure);
+  return !m_isEnded &&
+         (m_asksWho ? !m_isOfItself
+                    : m_touches.mark || m_touches.point || m_touches.finding || m_touches.isBroken || m_touches.arePointsOpen ||
+                          m_touches.gap || m_touches.port || m_touches.pad || m_touches.isListWanted || m_touches.isFittingOpen ||
+                          m_touches.isGaugeOpen || m_touches.isGaugeAlone || m_touches.pressure);
 }
 
 void GuideModel::stepBack() {
+  m_asksWho = false;
   const bool wasInner = m_touches.finding || m_touches.isBroken || m_touches.isPointFault;
   if (m_touches.pressure || m_touches.port || m_touches.pad) {  // the number first, then the place
     if (!m_touches.pressure) {
@@ -196,14 +216,30 @@ void GuideModel::take(std::vector<fit::Answer> answers) {
 }
 
 void GuideModel::finish(bool isOfItself) {
+  m_isOfItself = isOfItself;
+  m_asksWho = m_desk->person().empty();
+  m_isWhoWanted = false;
+  if (m_asksWho) return refresh();
   submit([id = m_check](const season::Views& views, Instant now) { return book::endCheck(views, id, now); },
          [this, isOfItself](const book::Appended& appended) {
            m_endFacts = appended.ids;
+           if (m_last != nullptr && m_last->about() == m_athlete) m_last->forget();  // the verdict is the last act now
            if (!isOfItself) m_lastFacts.clear();
            m_isEnded = true;
            m_touches = {};
            showVerdict();
          });
+}
+
+// All that was answered is on disk; only the end waits, since it carries who saw to it.
+void GuideModel::askWho() {
+  m_page = {};
+  m_page.title = tr("Verdict");
+  m_page.ask = tr("Who signs this check?");
+  m_page.hint = tr("All answers are kept. The verdict carries the initials of whoever saw to it.");
+  m_page.answers << QVariantMap{{QStringLiteral("name"), QStringLiteral("who")},
+                                {QStringLiteral("text"), tr("Say who signs")},
+                                {QStringLiteral("kind"), QStringLiteral("primary")}};
 }
 
 void GuideModel::endHere() { finish(false); }
@@ -212,37 +248,29 @@ void GuideModel::endHere() { finish(false); }
 void GuideModel::undo() {
   std::vector<std::string> facts;
   if (m_isEnded) {
-    facts.assign(m_endFacts.rbegin(), m_endFacts.rend());
-    facts.insert(facts.end(), m_lastFacts.rbegin(), m_lastFacts.rend());
-  } else if (const CheckRecord* record = check(); record != nullptr && !record->answers.empty()) {
+    facts = m_endFacts;
+    facts.insert(facts.end(), m_lastFacts.begin(), m_lastFacts.end());
+  } else if (const CheckRecord* record = check(); record != nullptr && record->answers.empty()) {
+    facts = isOfSwap() ? m_last->facts() : std::vector{m_check};
+  } else if (record != nullptr) {
     const std::string& last = record->answers.back().fact;
     const bool isLastTouch = std::find(m_lastFacts.begin(), m_lastFacts.end(), last) != m_lastFacts.end();
-    if (isLastTouch)
-      facts.assign(m_lastFacts.rbegin(), m_lastFacts.rend());
-    else
-      facts.push_back(last);
+    facts = isLastTouch ? m_lastFacts : std::vector{last};
   }
   if (facts.empty() || m_isBusy) return;
+  m_asksWho = false;
   setBusy(true);
   setTrouble({});
-  takeBack(std::move(facts));
-}
-
-void GuideModel::takeBack(std::vector<std::string> facts) {
-  const std::string fact = facts.front();
-  facts.erase(facts.begin());
-  m_desk->correct(fact, this, [this, facts = std::move(facts)](const Result<book::Appended>& outcome) mutable {
-    if (!outcome) {
-      setBusy(false);
-      return setTrouble(errorSentence(outcome.error()));
-    }
-    if (!facts.empty()) return takeBack(std::move(facts));
+  m_desk->correct(std::move(facts), this, [this](const Result<book::Appended>& outcome) {
     setBusy(false);
+    if (!outcome) return setTrouble(errorSentence(outcome.error()));
+    if (isOfSwap() && check() == nullptr) m_last->forget();
     m_isEnded = false;
     m_endFacts.clear();
     m_lastFacts.clear();
     m_touches = {};
     refresh();
+    if (check() == nullptr) emit left();
   });
 }
 

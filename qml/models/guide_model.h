@@ -18,6 +18,7 @@
 #include "choices.h"
 #include "desk.h"
 #include "guide_page.h"
+#include "last_act.h"
 
 namespace snugline::models {
 
@@ -50,10 +51,13 @@ class GuideModel : public QObject {
   Q_PROPERTY(QString drawing READ drawing NOTIFY changed)
   Q_PROPERTY(QVariantMap drawn READ drawn NOTIFY changed)  // what the drawing shows: view, focus, touch, findings, motion, sheet, hair
   Q_PROPERTY(bool isBrow READ isBrow NOTIFY changed)
-  Q_PROPERTY(bool isGapKnown READ isGapKnown NOTIFY changed)
-  Q_PROPERTY(double gapMm READ gapMm NOTIFY changed)
-  Q_PROPERTY(QString gapText READ gapText NOTIFY changed)
-  Q_PROPERTY(QString gapText2 READ gapText2 NOTIFY changed)
+  // While it is dragged only these move; the page is made anew when the gap is known for the first time.
+  Q_PROPERTY(bool isGapKnown READ isGapKnown NOTIFY gapChanged)
+  Q_PROPERTY(double gapMm READ gapMm NOTIFY gapChanged)
+  Q_PROPERTY(QString gapText READ gapText NOTIFY gapChanged)
+  Q_PROPERTY(QString gapText2 READ gapText2 NOTIFY gapChanged)
+  Q_PROPERTY(QString gapAnswer READ gapAnswer NOTIFY gapChanged)  // on the answer: "It sits at 38 mm"
+  Q_PROPERTY(QString gapFound READ gapFound NOTIFY gapChanged)    // under it: "Sits high"
   Q_PROPERTY(QVariantList ladder READ ladder NOTIFY changed)
   Q_PROPERTY(int ladderAt READ ladderAt NOTIFY changed)
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
@@ -91,7 +95,10 @@ class GuideModel : public QObject {
 
   [[nodiscard]] QString checkId() const { return QString::fromStdString(m_check); }
   [[nodiscard]] QString athleteId() const { return QString::fromStdString(m_athlete); }
-  [[nodiscard]] QString stage() const { return m_isEnded ? QStringLiteral("verdict") : stageCode(m_page.stage); }
+  // "who" while a check that is to end waits for somebody to sign it.
+  [[nodiscard]] QString stage() const {
+    return m_isEnded ? QStringLiteral("verdict") : m_asksWho ? QStringLiteral("who") : stageCode(m_page.stage);
+  }
   [[nodiscard]] QString who() const { return m_who; }
   [[nodiscard]] QString kind() const { return m_kind; }
   [[nodiscard]] QString title() const { return m_page.title; }
@@ -106,6 +113,7 @@ class GuideModel : public QObject {
   [[nodiscard]] QString another() const { return m_page.another; }
   [[nodiscard]] QString pumps() const { return m_page.pumps; }
   void useGauge(GaugeModel* gauge) { m_gauge = gauge; }
+  void useLast(LastAct* last) { m_last = last; }
   [[nodiscard]] QVariantMap entry() const { return m_page.entry; }
   [[nodiscard]] bool canReadGauge() const { return m_page.canReadGauge; }
   [[nodiscard]] bool hasAir() const { return m_drawn.value(QStringLiteral("hasAir")).toBool(); }
@@ -116,6 +124,8 @@ class GuideModel : public QObject {
   [[nodiscard]] double gapMm() const { return m_page.gapMm; }
   [[nodiscard]] QString gapText() const { return m_page.gapText; }
   [[nodiscard]] QString gapText2() const { return m_page.gapText2; }
+  [[nodiscard]] QString gapAnswer() const { return m_page.gapAnswer; }
+  [[nodiscard]] QString gapFound() const { return m_page.gapFound; }
   [[nodiscard]] QVariantList ladder() const { return m_page.ladder; }
   [[nodiscard]] int ladderAt() const { return m_page.ladderAt; }
   [[nodiscard]] bool canUndo() const;
@@ -127,9 +137,12 @@ class GuideModel : public QObject {
 
  signals:
   void changed();
+  void gapChanged();
   void troubleChanged();
   void busyChanged();
-  void begun();  // a check stands open and the page shows
+  void begun();      // a check stands open and the page shows
+  void left();       // its beginning was taken back
+  void whoWanted();  // whoever signs is to be asked
 
  private:
   [[nodiscard]] const season::CheckRecord* check() const;
@@ -139,6 +152,7 @@ class GuideModel : public QObject {
   void show(const season::CheckRecord& check);
   void showVerdict();
   [[nodiscard]] const gear::ModelSheet* sheetOfCheck(const season::UnitRecord* unit) const;
+  [[nodiscard]] bool isOfSwap() const;  // the last act about this athlete began this check
   void take(std::vector<fit::Answer> answers);
   void answerMark(const QString& name);
   void answerFinding(fit::Finding finding);
@@ -150,15 +164,17 @@ class GuideModel : public QObject {
   void clearEntry();
   [[nodiscard]] std::optional<gear::Port> entryPort() const;
   void answerPoint(const QString& name);
-  void finish(bool isOfItself);  // isOfItself: nothing was left open
+  void finish(bool isOfItself);  // isOfItself: nothing was left open. Where nobody is signed in, asks who first
+  void askWho();
+  void setGap(std::int64_t um);
   void submit(Desk::Job job, std::function<void(const book::Appended&)> then);
-  void takeBack(std::vector<std::string> facts);
   void setTrouble(const QString& sentence);
   void setBusy(bool isBusy);
 
   Desk* m_desk;
   Choices* m_choices;
   GaugeModel* m_gauge = nullptr;
+  LastAct* m_last = nullptr;  // of the athlete's pages: a swap begins a check too
   std::string m_check, m_athlete, m_unit;
   Touches m_touches;
   GuidePage m_page;
@@ -168,6 +184,7 @@ class GuideModel : public QObject {
   std::vector<std::string> m_endFacts;   // what ending the check wrote down, for undo
   std::vector<std::string> m_lastFacts;  // of the last touch
   bool m_isEnded = false;
+  bool m_asksWho = false, m_isWhoWanted = false, m_isOfItself = false;
   bool m_isBusy = false;
 };
 

@@ -30,7 +30,7 @@ std::vector<fit::Advice> Maker::waysFor(Mark mark) const {
 }
 
 std::optional<Mark> Maker::firstOff() const {
-  for (const Mark mark : fit::kMarks) {
+  for (const Mark mark : fit::marksInOrder(*m_setup.sheet)) {
     const fit::MarkState& state = stateOf(mark);
     if (state.isCurrent && state.finding != Finding::snug && state.finding != Finding::unseen) return mark;
   }
@@ -52,18 +52,36 @@ void Maker::choose() {
   if (const auto off = firstOff()) return adviceOrMark(*off);
   if (isFittingAsked()) return fitted();
   // A look that an athlete's word called for begins where the word points.
-  for (const Mark said : fit::kMarks) {
+  for (const Mark said : fit::marksInOrder(*m_setup.sheet)) {
     if (isLook() && m_check.state.words.has(said)) return mark(said);
   }
   step(m_assessment.next);
 }
+
+namespace {
+
+// The advice to see the straps first is spent once they were seen after the finding, with no change in between.
+bool areStrapsSeen(const season::CheckRecord& check) {
+  bool isOff = false, isSpent = false;
+  for (const season::AnswerRecord& record : check.answers) {
+    if (std::holds_alternative<fit::Adjusted>(record.answer)) isOff = isSpent = false;
+    const auto* seen = std::get_if<fit::MarkSeen>(&record.answer);
+    if (seen == nullptr) continue;
+    if (seen->mark == Mark::hold) isOff = true;
+    if (seen->mark == Mark::straps && isOff) isSpent = true;
+  }
+  return isSpent;
+}
+
+}  // namespace
 
 // Seating anew and trying again are seen at once: the question stands under the advice, so nothing is between a deed and its answer.
 void Maker::adviceOrMark(Mark off) {
   m_page.ways = waysFor(off);
   if (m_page.ways.empty()) return step(m_assessment.next);
   const auto isAsked = [](const fit::Advice& a) { return a.kind == fit::AdviceKind::reseat || a.kind == fit::AdviceKind::check; };
-  const std::size_t first = isAsked(m_page.ways.front()) && isSeenAgain(m_check, off) ? 1 : 0;
+  const bool isStrapsSpent = m_page.ways.front().kind == fit::AdviceKind::check && off == Mark::hold && areStrapsSeen(m_check);
+  const std::size_t first = isStrapsSpent ? 1 : 0;
   m_page.advice = m_page.ways[(first + static_cast<std::size_t>(m_touches.way)) % m_page.ways.size()];
   if (!isAsked(*m_page.advice)) return advice();
   const fit::Advice asked = *m_page.advice;
@@ -108,9 +126,17 @@ void Maker::drawFindings() {
     const QString code = codes[static_cast<qsizetype>(i)];
     m_page.findings.insert(name, code);
     if (!fit::knowsSides(fit::kMarks[i])) continue;
-    const QString other = state.isCurrent ? codeWord(fit::code(state.standing == Finding::unseen ? Finding::snug : state.standing)) : code;
-    m_page.findings.insert(name + QStringLiteral("-left"), state.side == fit::Side::right ? other : code);
-    m_page.findings.insert(name + QStringLiteral("-right"), state.side == fit::Side::left ? other : code);
+    // What the athlete said of one side is drawn on that side, as what was found is.
+    const bool isSaid = m_check.state.words.has(fit::kMarks[i]);
+    const fit::Side side = isSaid ? m_check.state.wordSides[i] : state.side;
+    const Finding onOther = isSaid || !state.isCurrent          ? Finding::unseen
+                            : state.standing == Finding::unseen ? Finding::snug
+                                                                : state.standing;
+    const QString other = codeWord(fit::code(onOther));
+    // The plain name has its place on one side of the drawing: it stands for both or for neither.
+    if (side != fit::Side::both) m_page.findings.insert(name, codeWord(fit::code(Finding::unseen)));
+    m_page.findings.insert(name + QStringLiteral("-left"), side == fit::Side::right ? other : code);
+    m_page.findings.insert(name + QStringLiteral("-right"), side == fit::Side::left ? other : code);
   }
   for (std::size_t i = 0; i < gear::kPointCount; ++i)
     m_page.findings.insert(codeWord(gear::code(gear::kPoints[i])), pointCode(m_check.state.points[i].state));
@@ -131,7 +157,7 @@ void Maker::ladder() {
         m_check.state.isFittedSet ? "done" : "open", isHere);
   }
   const bool isGauge = m_page.stage == Stage::gauge || m_page.stage == Stage::gaugePort;  // which has hold seen again
-  for (const Mark mark : fit::kMarks) {
+  for (const Mark mark : fit::marksInOrder(*m_setup.sheet)) {
     const fit::MarkState& state = stateOf(mark);
     const bool isOff = state.isCurrent && state.finding != Finding::snug;
     const char* code = isOff ? "fault" : state.isCurrent ? "done" : state.finding == Finding::unseen ? "open" : "again";
@@ -206,23 +232,6 @@ QString stageCode(Stage stage) {
       return QStringLiteral("done");
   }
   return {};
-}
-
-// The advice to try again is spent once the mark it names was seen after the finding, with no change in between.
-bool isSeenAgain(const season::CheckRecord& check, Mark mark) {
-  int offSince = 0;
-  bool areStrapsSeen = false;
-  for (const season::AnswerRecord& record : check.answers) {
-    if (std::holds_alternative<fit::Adjusted>(record.answer)) {
-      offSince = 0;
-      areStrapsSeen = false;
-    }
-    const auto* seen = std::get_if<fit::MarkSeen>(&record.answer);
-    if (seen == nullptr) continue;
-    if (seen->mark == mark) ++offSince;
-    if (seen->mark == Mark::straps && offSince > 0) areStrapsSeen = true;
-  }
-  return mark == Mark::hold ? areStrapsSeen : offSince > 1;
 }
 
 GuidePage pageOf(const season::CheckRecord& check, const fit::Setup& setup, const Touches& touches, const Speech& speech) {

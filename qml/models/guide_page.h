@@ -89,17 +89,17 @@ struct GuidePage {
   QVariantMap findings;
   bool isBrow = false, isGapKnown = false;
   double gapMm = 0;
-  QString gapText, gapText2;
+  QString gapText, gapText2, gapAnswer, gapFound;
   QVariantList ladder;  // {name, text, state}
   int ladderAt = -1;
 };
 
 [[nodiscard]] GuidePage pageOf(const season::CheckRecord& check, const fit::Setup& setup, const Touches& touches, const Speech& speech);
 
+// What a gap of the brow is shown as, and judged as by the sheet.
+void showGap(GuidePage& page, const gear::ModelSheet& sheet, Length gap, UnitSystem units);
+
 // Was the air of this bladder, as it was at the start, said in this check?
 [[nodiscard]] bool isPortSaid(const season::CheckRecord& check, gear::Port port);
-
-// Was this mark seen off again after the last change, so that seating it anew was tried?
-[[nodiscard]] bool isSeenAgain(const season::CheckRecord& check, fit::Mark mark);
 
 }  // namespace snugline::models

@@ -21,7 +21,7 @@ void Maker::stop() {
   m_page.title = GuidePageWords::tr("Stop");
   m_page.drawing = QStringLiteral("stop");
   m_page.ask = GuideWords::stop();
-  m_page.hint = GuidePageWords::tr("Trainer not here? Any adult. Emergency: the emergency action plan.");
+  m_page.hint = GuideWords::notHere() + QLatin1Char(' ') + GuideWords::emergency(m_speech.views);
   m_page.answers << guideAnswer(QStringLiteral("end"), GuidePageWords::tr("Put the check away"), QStringLiteral("danger"));
 }
 
@@ -75,11 +75,15 @@ void Maker::mark(Mark mark) {
     if (const QString likely = likelyFor(mark); !likely.isEmpty()) m_page.notice += QStringLiteral(". ") + likely;
   }
   m_page.focusPart = codeWord(fit::code(mark));
-  const bool isFront = mark == Mark::jaw || mark == Mark::chin || mark == Mark::straps || mark == Mark::sides;
+  const fit::Side said = m_check.state.words.has(mark) ? m_check.state.wordSides[static_cast<std::size_t>(mark)] : fit::Side::both;
+  // The profile is that of the left side.
+  const bool isFront = mark == Mark::jaw || mark == Mark::chin || mark == Mark::straps || mark == Mark::sides || said == fit::Side::right;
   m_page.drawing = isFront ? QStringLiteral("front") : QStringLiteral("profile");
   if (mark == Mark::hold) m_page.motion = QStringLiteral("twist");
   if (fit::knowsSides(mark)) {
     m_page.touchParts << m_page.focusPart + QStringLiteral("-left") << m_page.focusPart + QStringLiteral("-right");
+    if (!m_touches.side && said != fit::Side::both)
+      m_page.focusPart += said == fit::Side::left ? QStringLiteral("-left") : QStringLiteral("-right");
     if (m_touches.side && *m_touches.side != fit::Side::both) {
       m_page.ask =
           GuidePageWords::tr("%1: %2", "the side that is spoken of, the question").arg(MarkWords::side(*m_touches.side), m_page.ask);
@@ -104,22 +108,22 @@ QString Maker::likelyFor(Mark mark) const {
   return {};
 }
 
+void showGap(GuidePage& page, const gear::ModelSheet& sheet, Length gap, UnitSystem units) {
+  page.gapMm = gap.mm();
+  page.gapText = PlainWords::number(gap, units);
+  page.gapText2 = PlainWords::number(gap, units == UnitSystem::metric ? UnitSystem::us : UnitSystem::metric);
+  page.gapAnswer = GuidePageWords::tr("It sits at %1").arg(page.gapText);
+  page.gapFound = MarkWords::answer(Mark::brow, fit::browFinding(sheet, gap));
+}
+
 // A gap that was dragged is answered by its number; which of the three it is, core says.
 void Maker::browAnswers() {
   m_page.isBrow = true;
   const fit::MarkState& state = stateOf(Mark::brow);
   const Length shown = m_touches.gap.value_or(state.gap.value_or(fit::kBrowTarget));
   m_page.isGapKnown = m_touches.gap.has_value();
-  m_page.gapMm = shown.mm();
-  m_page.gapText = PlainWords::text(print(shown, m_speech.units));
-  m_page.gapText2 = PlainWords::text(print(shown, m_speech.units == UnitSystem::metric ? UnitSystem::us : UnitSystem::metric));
-  if (!m_touches.gap) return;
-  const auto taken =
-      fit::take(m_setup, m_check.state, fit::MarkSeen{Mark::brow, Finding::snug, fit::Side::both, fit::HoldHow::unsaid, m_touches.gap});
-  if (!taken) return;
-  const Finding found = taken->marks[static_cast<std::size_t>(Mark::brow)].finding;
-  m_page.answers = {guideAnswer(QStringLiteral("gap"), GuidePageWords::tr("It sits at %1").arg(m_page.gapText), QStringLiteral("plain"),
-                                MarkWords::answer(Mark::brow, found))};
+  showGap(m_page, *m_setup.sheet, shown, m_speech.units);
+  if (m_touches.gap) m_page.answers = {guideAnswer(QStringLiteral("gap"), m_page.gapAnswer, QStringLiteral("plain"), m_page.gapFound)};
 }
 
 void Maker::side(Mark mark) {
@@ -164,7 +168,7 @@ void Maker::broken(Mark mark) {
 
 // How many pumps it takes where the gap was measured, else what one pump does: learned from the Book, beside the advice and never for it.
 QString Maker::pumpsKnown(const fit::Advice& one) const {
-  if (one.kind != fit::AdviceKind::change || !one.port || one.pumpsHigh <= one.pumpsLow) return {};
+  if (one.kind != fit::AdviceKind::change || !one.port || one.pumpsHigh <= one.pumpsLow) return {};  // one at a time: nothing to count
   const season::PumpLearned learned = season::pumpLearned(m_speech.views, m_check.sheet);
   const auto& gap = stateOf(one.mark).gap;
   if (one.mark == Mark::brow && one.port == gear::Port::crown && gap) {
@@ -182,11 +186,11 @@ void Maker::advice() {
   m_page.title =
       PlainWords::sentenceCase(MarkWords::found(one.mark, stateOf(one.mark).finding, stateOf(one.mark).side, stateOf(one.mark).how));
   m_page.ask = GuideWords::advice(one, m_speech);
-  m_page.hint = GuideWords::adviceHow(one);
+  m_page.hint = GuideWords::adviceHow(one, m_setup);
   m_page.reopens = GuideWords::reopens(one);
   m_page.pumps = pumpsKnown(one);
   const bool isRead = m_touches.isGaugeOpen && m_touches.pressure.has_value();
-  if (one.kind == fit::AdviceKind::change && one.pumpsHigh > one.pumpsLow) {
+  if (one.kind == fit::AdviceKind::change && one.pumpsHigh > 0) {
     for (int pumps = one.pumpsLow; pumps <= one.pumpsHigh; ++pumps) {
       m_page.answers << guideAnswer(
           QStringLiteral("pumps-%1").arg(pumps), GuidePageWords::tr("%n pump(s)", nullptr, pumps), QStringLiteral("plain"),
@@ -194,9 +198,12 @@ void Maker::advice() {
                  : GuidePageWords::tr("done, see again"));
     }
   } else {
-    const bool isChange = one.kind == fit::AdviceKind::change;
+    const bool isChange = one.kind == fit::AdviceKind::change || one.kind == fit::AdviceKind::warm;
     m_page.answers << guideAnswer(isChange ? QStringLiteral("done") : QStringLiteral("end"), GuideWords::adviceDone(one),
                                   isChange ? QStringLiteral("primary") : QStringLiteral("danger"));
+    if (one.kind == fit::AdviceKind::warm)
+      m_page.answers << guideAnswer(QStringLiteral("end"), GuidePageWords::tr("Later"), QStringLiteral("plain"),
+                                    GuidePageWords::tr("stays open on the board"));
   }
   if (m_page.ways.size() > 1) m_page.another = GuidePageWords::tr("Another way");
   if (one.kind == fit::AdviceKind::change && one.port) {
@@ -261,7 +268,7 @@ void Maker::point(gear::Point point) {
   m_page.stage = Stage::point;
   m_page.point = point;
   m_page.title = pointName(point);
-  m_page.ask = pointAsk(point);
+  m_page.ask = pointAsk(point, !m_setup.sheet->air.empty());
   m_page.answers << guideAnswer(QStringLiteral("sound"), GuidePageWords::tr("Sound"))
                  << guideAnswer(QStringLiteral("fault"), GuidePageWords::tr("Fault"), QStringLiteral("danger"));
   m_page.drawing = QStringLiteral("points");
@@ -273,7 +280,7 @@ void Maker::pointFault(gear::Point point) {
   m_page.stage = Stage::pointFault;
   m_page.ask = GuidePageWords::tr("What is at fault?");
   m_page.answers = {guideAnswer(QStringLiteral("nothing"), GuidePageWords::tr("Nothing, go back"), QStringLiteral("quiet"))};
-  const QStringList faults = pointFaults(point);
+  const QStringList faults = pointFaults(point, !m_setup.sheet->air.empty());
   for (qsizetype i = 0; i < faults.size(); ++i)
     m_page.choices << guideAnswer(QStringLiteral("fault-%1").arg(i), PlainWords::sentenceCase(faults[i]));
   m_page.choices << guideAnswer(QStringLiteral("fault-other"), GuidePageWords::tr("Something else"));

@@ -54,8 +54,8 @@ void GuideModel::stepEntry(int steps) {
   const gear::ModelSheet* sheet = record == nullptr ? nullptr : m_desk->views().sheet(record->sheet);
   if (!port || sheet == nullptr || sheet->airAt(*port) == nullptr || m_isBusy) return;
   const Pressure known = record->state.fitted.air[static_cast<std::size_t>(*port)].value_or(sheet->airAt(*port)->start);
-  const double step = m_choices->gaugeUnits() == UnitSystem::metric ? kStepKpa * kKpa
-                                                                    : kStepPsi * kKpa * known.kpa() / std::max(known.psi(), 1e-9);
+  const double step =
+      m_choices->gaugeUnits() == UnitSystem::metric ? kStepKpa * kKpa : kStepPsi * kKpa * known.kpa() / std::max(known.psi(), 1e-9);
   const double from = static_cast<double>(m_touches.pressure.value_or(known).pa);
   m_touches.pressure = Pressure{std::llround((std::round(from / step) + steps) * step)};
   m_touches.typed.clear();

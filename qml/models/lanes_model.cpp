@@ -68,7 +68,7 @@ void LanesModel::step(const std::shared_ptr<Reading>& reading) {
 void LanesModel::end(const std::shared_ptr<Reading>& reading) {
   m_counts = reading->answer.counts();
   // Weeks before the first helmet was in the Book say nothing.
-  const auto isEmpty = [](const season::LaneCount& count) { return count.helmets == std::array<int, 4>{} && count.bare == 0; };
+  const auto isEmpty = [](const season::LaneCount& count) { return count.helmets == season::LaneCount{}.helmets && count.bare == 0; };
   while (!m_counts.empty() && isEmpty(m_counts.front())) m_counts.erase(m_counts.begin());
   m_chosen = static_cast<int>(m_counts.size()) - 1;
   leave();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: the line check: everybody of a lane stands in a line, only what is off is touched, and one touch notes "brow, straps, hold seen
-// in line" for all. Who may stand in it and what is written, core/book/acts.h says; never nine marks. One undo takes all of it back.
+// Purpose: the line check: everybody of a lane stands in a line, which is gone along in screens of a few; only what is off is touched, and
+// one touch on each screen notes "brow, straps, hold seen in line" for those on it. Who may stand in it and what is written,
+// core/book/acts.h says; never nine marks. Undo takes back the last screen that was noted.
 // Errors: a refused check is `trouble`, one sentence, and nothing is written. Thread: GUI thread only.
 #pragma once
 
@@ -16,6 +17,7 @@
 
 #include "choices.h"
 #include "desk.h"
+#include "last_act.h"
 #include "sentences.h"
 
 namespace snugline::models {
@@ -28,10 +30,12 @@ class LineCheckModel : public QObject {
   QML_UNCREATABLE("built by the composition root")
   Q_PROPERTY(QVariantList tiles READ tiles NOTIFY
                  changed)  // {athlete, jersey, name, noted, state}; state "", "off", "away", "snug" once it is written
-  Q_PROPERTY(QString summary READ summary NOTIFY changed)      // "14 stand here. Touch only what is off."
+  Q_PROPERTY(QString summary READ summary NOTIFY changed)      // "14 in the line, screen 1 of 2. Touch only what is off."
   Q_PROPERTY(QStringList apart READ apart NOTIFY changed)      // who is in the lane and cannot be seen in the line, and why
-  Q_PROPERTY(QString allWords READ allWords NOTIFY changed)    // on the button: "All 12 others snug"
-  Q_PROPERTY(QString doneWords READ doneWords NOTIFY changed)  // after it; empty before
+  Q_PROPERTY(QString allWords READ allWords NOTIFY changed)    // on the button: "These 10: checked"
+  Q_PROPERTY(QString offWords READ offWords NOTIFY changed)    // under it, where something is off: "and 1 with something off"
+  Q_PROPERTY(QString doneWords READ doneWords NOTIFY changed)  // of the screen noted last; empty before
+  Q_PROPERTY(bool isThrough READ isThrough NOTIFY changed)     // every screen was noted
   Q_PROPERTY(bool canRecord READ canRecord NOTIFY changed)
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)
   Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
@@ -46,15 +50,17 @@ class LineCheckModel : public QObject {
   Q_INVOKABLE void note(const QString& name);  // "brow-over": once it is off, again it is not
   Q_INVOKABLE void setAway(bool isAway);       // the open one does not stand in the line
   Q_INVOKABLE void record();
-  Q_INVOKABLE void undo();
+  Q_INVOKABLE void undo() { m_last.undo(); }
   Q_INVOKABLE void dismissTrouble();
 
   [[nodiscard]] QVariantList tiles() const;
   [[nodiscard]] QString summary() const;
   [[nodiscard]] QStringList apart() const { return m_apart; }
   [[nodiscard]] QString allWords() const;
-  [[nodiscard]] QString doneWords() const { return m_doneWords; }
-  [[nodiscard]] bool canRecord() const { return !m_isBusy && m_doneWords.isEmpty() && present() > 0; }
+  [[nodiscard]] QString offWords() const;
+  [[nodiscard]] QString doneWords() const { return m_last.words(); }
+  [[nodiscard]] bool isThrough() const { return !m_screens.empty() && m_screen == m_screens.size(); }
+  [[nodiscard]] bool canRecord() const { return !m_isBusy && m_screen < m_screens.size(); }
   [[nodiscard]] bool isBusy() const { return m_isBusy; }
   [[nodiscard]] QString trouble() const { return m_trouble; }
   [[nodiscard]] QString openName() const;
@@ -67,21 +73,25 @@ class LineCheckModel : public QObject {
 
  private:
   using Off = std::map<fit::Mark, fit::Finding>;
-  [[nodiscard]] int present() const { return static_cast<int>(m_line.size() - m_away.size()); }
+  // Whoever cannot be seen in the line goes apart. True: somebody of this screen did.
+  bool sift(std::vector<std::string>& athletes);
+  [[nodiscard]] std::vector<std::string> shown() const;    // of this screen; of all when it is through
+  [[nodiscard]] std::vector<std::string> present() const;  // of this screen, without those away
+  [[nodiscard]] int offCount() const;                      // of those present
   [[nodiscard]] QString nameOf(const std::string& athlete) const;
   [[nodiscard]] Speech speech() const;
-  void takeBack(std::vector<std::string> facts);
 
   Desk* m_desk;
   Choices* m_choices;
   LineModel* m_lineModel;
-  std::vector<std::string> m_line;  // by jersey
+  std::vector<std::vector<std::string>> m_screens;  // by jersey
+  std::size_t m_screen = 0;                         // past the last: it is through
   std::map<std::string, Off> m_off;
   std::set<std::string> m_away;
   std::string m_open;
   QStringList m_apart;
-  std::vector<std::string> m_facts;  // written, for undo
-  QString m_doneWords, m_trouble;
+  LastAct m_last;
+  QString m_trouble;
   bool m_isBusy = false;
 };
 

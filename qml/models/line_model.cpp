@@ -2,8 +2,9 @@
 #include "line_model.h"
 
 #include <algorithm>
+#include <unordered_map>
+#include <utility>
 
-#include "core/season/turn.h"
 #include "drawn_values.h"
 
 namespace snugline::models {
@@ -14,24 +15,9 @@ using season::RowAction;
 
 namespace {
 
-constexpr int kMinuteMs = 60'000;
-constexpr int kFoundShown = 6;
-constexpr int kLineCheckFrom = 4;  // fewer are seen one by one as fast (ours)
-constexpr std::array<Lane, 4> kLanes{Lane::doNotWear, Lane::beforePractice, Lane::weekly, Lane::nothingDue};
-
-QString toneOf(Lane lane) {
-  switch (lane) {
-    case Lane::doNotWear:
-      return QStringLiteral("stop");
-    case Lane::beforePractice:
-      return QStringLiteral("see");
-    case Lane::weekly:
-      return QStringLiteral("plain");
-    case Lane::nothingDue:
-      return QStringLiteral("quiet");
-  }
-  return {};
-}
+constexpr auto kWeather = "weather";
+constexpr std::array<Lane, season::kLaneCount> kLanes{Lane::doNotWear, Lane::beforePractice, Lane::noHelmet, Lane::weekly,
+                                                      Lane::nothingDue};
 
 QString actionCode(RowAction action) {
   switch (action) {
@@ -49,44 +35,52 @@ QString actionCode(RowAction action) {
       return QStringLiteral("choose");
     case RowAction::athlete:
       return QStringLiteral("athlete");
+    case RowAction::close:
+      return QStringLiteral("close");
   }
   return {};
 }
 
-bool leadsToGuide(const DueRow& row) {
-  switch (row.action) {
-    case RowAction::firstFit:
-    case RowAction::refit:
-    case RowAction::look:
-    case RowAction::resume:
-      return true;
-    case RowAction::none:
-    case RowAction::chooseHelmet:
-    case RowAction::athlete:
-      return false;
-  }
-  return false;
-}
-
 QString laneCode(Lane lane) { return codeWord(season::code(lane)); }
+std::string headOf(Lane lane) { return "lane-" + std::string(season::code(lane)); }
+
+// What a row always says: its first reason, and every report and what is graver than one. Of an athlete to be seen now, or with the
+// athletic trainer, nothing but that and a helmet that must come out of their hands.
+bool isSaid(const DueRow& row, std::size_t i) {
+  const season::Grade most = row.grade <= season::Grade::withTrainer ? season::Grade::broke : season::Grade::report;
+  return i == 0 || row.reasons[i].grade <= most;
+}
+bool isCounted(const DueRow& row, std::size_t i) { return row.grade > season::Grade::withTrainer && !isSaid(row, i); }
 
 }  // namespace
 
+QString toneOf(Lane lane) {
+  switch (lane) {
+    case Lane::doNotWear:
+      return QStringLiteral("stop");
+    case Lane::beforePractice:
+      return QStringLiteral("see");
+    case Lane::noHelmet:
+    case Lane::weekly:
+      return QStringLiteral("plain");
+    case Lane::nothingDue:
+      return QStringLiteral("quiet");
+  }
+  return {};
+}
+
 LineModel::LineModel(Desk* desk, Choices* choices, WeatherModel* weather, QObject* parent)
     : QAbstractListModel(parent), m_desk(desk), m_choices(choices), m_weather(weather) {
+  m_closed = {headOf(Lane::nothingDue), headOf(Lane::noHelmet), kWeather};
   connect(weather, &WeatherModel::weatherChanged, this, &LineModel::onWeather);
   connect(desk, &Desk::opened, this, &LineModel::build);
-  connect(desk, &Desk::changed, this,
-          [this](const std::vector<std::string>&, const std::vector<std::string>& athletes) { update(athletes); });
+  connect(desk, &Desk::changed, this, &LineModel::build);
+  connect(desk, &Desk::timeTurned, this, &LineModel::build);
   connect(choices, &Choices::changed, this, [this] {
     if (!m_entries.empty()) emit dataChanged(index(0), index(rowCount() - 1));
     emit matchesChanged();
     emit walkChanged();
   });
-  // Days turn and practices pass while the glass lies on the bench.
-  m_minute.setInterval(kMinuteMs);
-  connect(&m_minute, &QTimer::timeout, this, &LineModel::onMinute);
-  m_minute.start();
   if (desk->isOpen()) build();
 }
 
@@ -95,71 +89,85 @@ Speech LineModel::speech() const {
 }
 
 void LineModel::build() {
+  if (!m_desk->isOpen()) return;
   const Instant now = m_desk->now();
-  m_builtFor = dayOf(now);
+  const bool isOtherDay = std::exchange(m_builtFor, dayOf(now)) != dayOf(now);
   m_practice = season::nextPractice(m_desk->views(), now);
-  m_given = m_weather->draft().value_or(season::Conditions{});
-  m_board.build(m_desk->views(), {now}, m_given);
+  // What was touched on the chip and is not noted yet counts at once.
+  const season::Board before =
+      std::exchange(m_board, season::boardOf(m_desk->views(), {now}, m_weather->draft().value_or(season::Conditions{})));
   relist();
+  if (isOtherDay && !m_entries.empty()) emit dataChanged(index(0), index(rowCount() - 1));  // words say "today"
 }
 
-// Rows whose air it concerns are made anew; their words speak of the weather, so that all of them are shown anew.
+// Words speak of the weather, so that all of them are shown anew.
 void LineModel::onWeather() {
-  if (!m_desk->isOpen()) return;
-  m_given = m_weather->draft().value_or(season::Conditions{});
-  m_board.weather(m_desk->views(), m_given);
-  relist();
+  build();
   if (!m_entries.empty()) emit dataChanged(index(0), index(rowCount() - 1), {reasonRole});
 }
 
-void LineModel::update(const std::vector<std::string>& athletes) {
-  if (!m_desk->isOpen()) return;
-  const Instant now = m_desk->now();
-  if (dayOf(now) != m_builtFor || season::nextPractice(m_desk->views(), now) != m_practice) return build();
-  m_board.update(m_desk->views(), athletes);
-  relist();
-}
-
-void LineModel::onMinute() {
-  if (!m_desk->isOpen()) return;
-  const Instant now = m_desk->now();
-  if (dayOf(now) != m_builtFor || season::nextPractice(m_desk->views(), now) != m_practice) build();
-}
-
-// Only the stretch of the list that differs is taken out and put in, so that the list keeps its place under the thumb.
-void LineModel::relist() {
-  std::vector<Entry> fresh;
-  const auto counts = m_board.counts();
-  const auto& rows = m_board.rows();
-  auto row = rows.begin();
+std::vector<LineModel::Entry> LineModel::entriesOf(const season::Board& board) const {
+  std::vector<Entry> entries;
+  auto row = board.rows.begin();
   for (const Lane lane : kLanes) {
-    const int count = counts[static_cast<std::size_t>(lane)];
-    if (!rows.empty()) fresh.push_back({true, lane, {}, count});
-    for (; row != rows.end() && row->lane == lane; ++row) {
-      if (!m_closed.contains(lane)) fresh.push_back({false, lane, *row, 0});
+    const int count = board.counts[static_cast<std::size_t>(lane)];
+    const auto head = [&](std::string id, int of) {
+      const bool isOpen = !m_closed.contains(id);
+      entries.push_back({std::move(id), lane, nullptr, of, isOpen});
+      return isOpen;
+    };
+    // A lane that most teams never need stands there only when somebody is in it.
+    if (board.rows.empty() || (lane == Lane::noHelmet && count == 0)) continue;
+    bool isOpen = head(headOf(lane), count);
+    const int folded = isOpen && lane == Lane::beforePractice ? board.foldedCount : 0;
+    for (int i = 0; i < count; ++i, ++row) {
+      if (folded > 0 && i == count - folded) isOpen = head(kWeather, folded);
+      if (isOpen) entries.push_back({row->athlete, lane, &*row, 0, true});
     }
   }
-  const auto [oldHead, newHead] = std::mismatch(m_entries.begin(), m_entries.end(), fresh.begin(), fresh.end());
-  const auto head = std::distance(m_entries.begin(), oldHead);
-  const auto room = std::min(std::distance(oldHead, m_entries.end()), std::distance(newHead, fresh.end()));
-  std::ptrdiff_t tail = 0;
-  while (tail < room &&
-         m_entries[m_entries.size() - 1 - static_cast<std::size_t>(tail)] == fresh[fresh.size() - 1 - static_cast<std::size_t>(tail)]) {
-    ++tail;
-  }
-  const auto oldEnd = std::distance(m_entries.begin(), m_entries.end()) - tail;
-  const auto newEnd = std::distance(fresh.begin(), fresh.end()) - tail;
-  if (oldEnd > head) {
-    beginRemoveRows({}, static_cast<int>(head), static_cast<int>(oldEnd - 1));
-    m_entries.erase(m_entries.begin() + head, m_entries.begin() + oldEnd);
+  return entries;
+}
+
+// The old list becomes the new one: who is gone is taken out, who moved is moved, who came is put in, and what differs is told.
+void LineModel::relist() {
+  const std::vector<Entry> fresh = entriesOf(m_board);
+  std::unordered_map<std::string, int> places;
+  for (std::size_t i = 0; i < fresh.size(); ++i) places.emplace(fresh[i].id, static_cast<int>(i));
+  for (int i = rowCount() - 1; i >= 0; --i) {
+    if (places.contains(m_entries[static_cast<std::size_t>(i)].id)) continue;
+    beginRemoveRows({}, i, i);
+    m_entries.erase(m_entries.begin() + i);
     endRemoveRows();
   }
-  if (newEnd > head) {
-    beginInsertRows({}, static_cast<int>(head), static_cast<int>(newEnd - 1));
-    m_entries.insert(m_entries.begin() + head, fresh.begin() + head, fresh.begin() + newEnd);
-    endInsertRows();
+  const auto moveEntry = [this](int from, int to) {
+    beginMoveRows({}, from, from, {}, to > from ? to + 1 : to);
+    Entry moved = std::move(m_entries[static_cast<std::size_t>(from)]);
+    m_entries.erase(m_entries.begin() + from);
+    m_entries.insert(m_entries.begin() + to, std::move(moved));
+    endMoveRows();
+  };
+  for (int i = 0; i < static_cast<int>(fresh.size()); ++i) {
+    const Entry& wanted = fresh[static_cast<std::size_t>(i)];
+    const auto here = m_entries.begin() + i;
+    const auto there = std::find_if(here, m_entries.end(), [&](const Entry& entry) { return entry.id == wanted.id; });
+    if (there == m_entries.end()) {
+      beginInsertRows({}, i, i);
+      m_entries.insert(here, wanted);
+      endInsertRows();
+      continue;
+    }
+    // One that sinks leaves all others where they are.
+    if (there == here + 1)
+      moveEntry(i, std::min(places.at(here->id), rowCount() - 1));
+    else if (there != here)
+      moveEntry(static_cast<int>(there - m_entries.begin()), i);
+    Entry& entry = m_entries[static_cast<std::size_t>(i)];
+    const bool isSame = entry.lane == wanted.lane && entry.count == wanted.count && entry.isOpen == wanted.isOpen &&
+                        (entry.row == wanted.row || (entry.row != nullptr && wanted.row != nullptr && *entry.row == *wanted.row));
+    entry = wanted;
+    if (!isSame) emit dataChanged(index(i), index(i));
   }
-  m_weather->setUnjudged(m_board.airUnknownCount());
+  m_weather->setUnjudged(m_board.airUnknown);
   emit boardChanged();
   emit matchesChanged();
   emit walkChanged();
@@ -174,12 +182,14 @@ QHash<int, QByteArray> LineModel::roleNames() const {
       {stripRole, "strip"},       {pointsRole, "points"}, {serialRole, "serial"}, {actionRole, "action"}, {actionCodeRole, "actionCode"}};
 }
 
-QVariant LineModel::laneValue(const Entry& entry, int role) const {
+QVariant LineModel::headValue(const Entry& entry, int role) const {
+  const bool isGroup = entry.id == kWeather;
   switch (role) {
     case titleRole:
-      return tr("%1, %2", "a lane of the board, count").arg(DueWords::lane(entry.lane)).arg(entry.count);
+      return isGroup ? tr("%n because of the weather alone", nullptr, entry.count)
+                     : tr("%1, %2", "a lane of the board, count").arg(DueWords::lane(entry.lane)).arg(entry.count);
     case isOpenRole:
-      return !m_closed.contains(entry.lane);
+      return entry.isOpen;
     case reasonRole:
       return entry.count == 0 ? DueWords::laneEmpty(entry.lane) : QString();
     default:
@@ -188,6 +198,7 @@ QVariant LineModel::laneValue(const Entry& entry, int role) const {
 }
 
 QVariant LineModel::rowValue(const DueRow& row, int role) const {
+  const auto count = static_cast<int>(row.reasons.size());
   switch (role) {
     case titleRole:
       return QString();
@@ -199,20 +210,27 @@ QVariant LineModel::rowValue(const DueRow& row, int role) const {
       return QString::fromStdString(row.jersey);
     case nameRole:
       return PlainWords::name(speech(), row.family, row.given);
-    case reasonRole:
-      if (!row.reasons.empty()) return DueWords::reason(row.reasons.front(), speech());
+    case reasonRole: {
+      QStringList said;
+      for (int i = 0; i < count; ++i)
+        if (isSaid(row, static_cast<std::size_t>(i))) said << DueWords::reason(row.reasons[static_cast<std::size_t>(i)], speech());
+      if (!said.isEmpty()) return said.join(QStringLiteral(". "));
       return row.athlete.empty() || row.dueFrom <= m_builtFor ? QString()
                                                               : tr("Next look %1").arg(PlainWords::dueDay(row.dueFrom, m_builtFor));
-    case moreRole:
-      return row.reasons.size() < 2 ? QString() : tr("and %n more", nullptr, static_cast<int>(row.reasons.size() - 1));
+    }
+    case moreRole: {
+      int more = 0;
+      for (int i = 0; i < count; ++i) more += isCounted(row, static_cast<std::size_t>(i)) ? 1 : 0;
+      return more == 0 ? QString() : tr("and %n more", nullptr, more);
+    }
     case stripRole:
       return stripCodes(row.strip, row.words, row.wordFeels);
     case pointsRole:
       return pointCodes(row.points);
-    case serialRole:
-      return QString::fromStdString(row.serial);
+    case serialRole:  // without it no strip: of an athlete to be seen now the board says nothing else
+      return row.reasons.empty() || row.grade > season::Grade::withTrainer ? QString::fromStdString(row.serial) : QString();
     case actionRole:
-      return DueWords::action(row.action);
+      return DueWords::action(row);
     case actionCodeRole:
       return actionCode(row.action);
     default:
@@ -225,161 +243,35 @@ QVariant LineModel::data(const QModelIndex& index, int role) const {
   const Entry& entry = m_entries[static_cast<std::size_t>(index.row())];
   switch (role) {
     case kindRole:
-      return entry.isLane ? QStringLiteral("lane") : QStringLiteral("row");
+      return entry.row == nullptr ? QStringLiteral("lane") : QStringLiteral("row");
     case laneRole:
-      return laneCode(entry.lane);
+      return entry.id == kWeather ? QString::fromLatin1(kWeather) : laneCode(entry.lane);
     case toneRole:
       return toneOf(entry.lane);
     default:
-      return entry.isLane ? laneValue(entry, role) : rowValue(entry.row, role);
+      return entry.row == nullptr ? headValue(entry, role) : rowValue(*entry.row, role);
   }
-}
-
-QVariantMap LineModel::rowMap(const DueRow& row) const {
-  QVariantMap map;
-  const auto names = roleNames();
-  for (auto it = names.begin(); it != names.end(); ++it) map.insert(QString::fromUtf8(it.value()), rowValue(row, it.key()));
-  map.insert(QStringLiteral("kind"), QStringLiteral("row"));
-  map.insert(QStringLiteral("lane"), laneCode(row.lane));
-  map.insert(QStringLiteral("tone"), toneOf(row.lane));
-  return map;
-}
-
-QString LineModel::heading() const {
-  if (!m_desk->isOpen()) return {};
-  const QString today = PlainWords::weekdayAndDay(m_builtFor);
-  if (!m_desk->views().team) return today;
-  if (season::between(m_desk->views()) != nullptr) return tr("%1, no season is open").arg(today);
-  const Instant practice = instantAt(m_practice, m_desk->views().team->practiceMinute, 0);
-  if (m_practice == m_builtFor) return tr("%1, practice at %2").arg(today, PlainWords::time(practice));
-  return tr("%1, next practice %2 at %3").arg(today, PlainWords::weekdayAndDay(m_practice), PlainWords::time(practice));
-}
-
-QString LineModel::betweenWords() const {
-  const season::SeasonRecord* closed = m_desk->isOpen() ? season::between(m_desk->views()) : nullptr;
-  if (closed == nullptr) return {};
-  return tr("Season %1 is closed and no other is open. No looks are due and nobody is asked for a helmet; helmets still with athletes stay "
-            "here.")
-      .arg(PlainWords::text(closed->season));
-}
-
-void LineModel::setQuery(const QString& digits) {
-  if (m_query == digits) return;
-  m_query = digits;
-  emit queryChanged();
-  emit matchesChanged();
-}
-
-// Exact numbers first, then those that begin with what was typed.
-QVariantList LineModel::matches() const {
-  if (m_query.isEmpty()) return {};
-  QVariantList exact, beginning;
-  for (const DueRow& row : m_board.rows()) {
-    const QString jersey = QString::fromStdString(row.jersey);
-    if (jersey == m_query)
-      exact << rowMap(row);
-    else if (jersey.startsWith(m_query) && beginning.size() < kFoundShown)
-      beginning << rowMap(row);
-  }
-  return (exact + beginning).mid(0, std::max<qsizetype>(kFoundShown, exact.size()));
 }
 
 void LineModel::toggleLane(const QString& lane) {
-  for (const Lane known : kLanes) {
-    if (laneCode(known) != lane) continue;
-    if (!m_closed.erase(known)) m_closed.insert(known);
-    const auto entry = std::find_if(m_entries.begin(), m_entries.end(), [&](const Entry& e) { return e.isLane && e.lane == known; });
-    const int row = static_cast<int>(std::distance(m_entries.begin(), entry));
-    relist();
-    if (row < rowCount()) emit dataChanged(index(row), index(row));
-  }
+  const std::string id = lane == QLatin1String(kWeather) ? kWeather : "lane-" + lane.toStdString();
+  if (!m_closed.erase(id)) m_closed.insert(id);
+  relist();
 }
 
-// The lane that a line is walked for: whoever is due before practice, else the weekly looks, else first fits.
-std::vector<const DueRow*> LineModel::walkable() const {
-  for (const Lane lane : {Lane::beforePractice, Lane::weekly, Lane::doNotWear}) {
-    if (m_isWalking && lane != m_walkLane) continue;
-    std::vector<const DueRow*> rows;
-    for (const DueRow& row : m_board.rows()) {
-      if (row.lane == lane && leadsToGuide(row) && !m_walked.contains(row.athlete)) rows.push_back(&row);
-    }
-    if (!rows.empty()) return rows;
-  }
-  return {};
+void LineModel::keepPlace(int entry, double beyond) {
+  const bool isThere = entry >= 0 && entry < rowCount();
+  m_kept = isThere ? m_entries[static_cast<std::size_t>(entry)].id : std::string();
+  m_keptAt = isThere ? entry : -1;
+  m_keptLane = isThere ? m_entries[static_cast<std::size_t>(entry)].lane : Lane::nothingDue;
+  m_keptBeyond = isThere ? beyond : 0;
 }
 
-QString LineModel::walkWords() const {
-  if (m_isWalking) return {};
-  const auto rows = walkable();
-  if (rows.empty()) return {};
-  const int count = static_cast<int>(rows.size());
-  switch (rows.front()->lane) {
-    case Lane::beforePractice:
-      return tr("%n before practice", nullptr, count);
-    case Lane::weekly:
-      return tr("%n weekly look(s)", nullptr, count);
-    case Lane::doNotWear:
-      return tr("%n first fit(s)", nullptr, count);
-    case Lane::nothingDue:
-      break;
-  }
-  return {};
-}
-
-std::vector<const DueRow*> LineModel::airRows() const {
-  std::vector<const DueRow*> rows;
-  for (const DueRow& row : m_board.rows()) {
-    if (row.lane != Lane::beforePractice) continue;
-    const auto isAir = [](const season::DueReason& reason) { return reason.kind == season::DueKind::airChanged; };
-    if (std::any_of(row.reasons.begin(), row.reasons.end(), isAir)) rows.push_back(&row);
-  }
-  return rows;
-}
-
-QString LineModel::lineCheckWords() const {
-  const auto count = static_cast<int>(airRows().size());
-  return m_isWalking || count < kLineCheckFrom ? QString() : tr("%n in this lane because of the air", nullptr, count);
-}
-
-void LineModel::startWalk() {
-  m_isWalking = false;
-  m_walked.clear();
-  const auto rows = walkable();
-  if (rows.empty()) return;
-  m_walkLane = rows.front()->lane;
-  m_walkAthlete = rows.front()->athlete;
-  m_isWalking = true;
-  emit walkChanged();
-  emit boardChanged();
-}
-
-void LineModel::walkOn() {
-  if (!m_isWalking) return;
-  m_walked.insert(m_walkAthlete);
-  const auto rows = walkable();
-  m_walkAthlete = rows.empty() ? std::string() : rows.front()->athlete;
-  emit walkChanged();
-}
-
-void LineModel::endWalk() {
-  m_isWalking = false;
-  m_walkAthlete.clear();
-  m_walked.clear();
-  emit walkChanged();
-  emit boardChanged();
-}
-
-QVariantMap LineModel::walkRow() const {
-  const auto& rows = m_board.rows();
-  const auto row = std::find_if(rows.begin(), rows.end(), [this](const DueRow& r) { return r.athlete == m_walkAthlete; });
-  return !m_isWalking || m_walkAthlete.empty() || row == rows.end() ? QVariantMap() : rowMap(*row);
-}
-
-QString LineModel::walkLeft() const {
-  if (!m_isWalking || m_walkAthlete.empty()) return {};
-  const auto rows = walkable();
-  const auto others = std::count_if(rows.begin(), rows.end(), [this](const DueRow* row) { return row->athlete != m_walkAthlete; });
-  return others == 0 ? tr("The last of the line") : tr("%n more after this one", nullptr, static_cast<int>(others));
+// Who stood there may be gone from the lane; then whoever took the place.
+int LineModel::keptEntry() const {
+  const auto kept = std::find_if(m_entries.begin(), m_entries.end(),
+                                 [this](const Entry& entry) { return entry.id == m_kept && entry.lane == m_keptLane; });
+  return kept != m_entries.end() ? static_cast<int>(kept - m_entries.begin()) : std::min(m_keptAt, rowCount() - 1);
 }
 
 }  // namespace snugline::models

@@ -9,6 +9,7 @@
 #include <QThreadPool>
 
 #include "core/book/people.h"
+#include "core/book/rights.h"
 #include "core/ports/memory_ports.h"
 #include "sentences.h"
 #include "sentences_gear.h"
@@ -145,9 +146,7 @@ bool LockModel::maySetCode(const std::string& person) const {
   if (!hasCodes()) return true;
   const auto holder = views.people.find(m_desk->person());
   if (holder == views.people.end() || !holder->second.code) return false;
-  const bool hasTrainer = std::any_of(views.people.begin(), views.people.end(),
-                                      [](const auto& entry) { return entry.second.code && entry.second.role == book::kTrainer; });
-  return holder->first == person || holder->second.role == book::kTrainer || !hasTrainer;
+  return book::mayAppend(views, m_desk->person(), {{person, book::CodeSet{}}}).has_value();
 }
 
 void LockModel::ask(const QString& person) {
@@ -155,7 +154,7 @@ void LockModel::ask(const QString& person) {
   m_person = person.toStdString();
   const auto found = m_desk->views().people.find(m_person);
   m_isSetting = found != m_desk->views().people.end() && (!found->second.code || m_person == m_desk->person());
-  if (m_isSetting && !maySetCode(m_person)) say(tr("Only a trainer with a code of their own can give another a code."));
+  if (m_isSetting && !maySetCode(m_person)) say(tr("An admin with a code of their own gives another a code."));
   static_cast<void>(gate());
   emit changed();
 }

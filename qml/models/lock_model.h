@@ -72,8 +72,8 @@ class LockModel : public QObject {
   [[nodiscard]] bool isRepeating() const { return !m_first.isEmpty(); }
   [[nodiscard]] int leastDigits() const { return static_cast<int>(book::kCodeLeast); }
   [[nodiscard]] int mostDigits() const { return static_cast<int>(book::kCodeMost); }
-  // Whether this person may be given a code by whoever holds the glass: oneself, or anybody by a trainer; anybody while there is no code
-  // yet, or no trainer with one.
+  // Whether this person may be given a code by whoever holds the glass: oneself, or anybody by an admin; anybody while there is no code
+  // yet, or no admin with one.
   [[nodiscard]] bool maySetCode(const std::string& person) const;
   void setIdleTime(int ms);  // for tests that do not wait
 

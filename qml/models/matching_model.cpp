@@ -6,6 +6,7 @@
 
 #include "sentences_gear.h"
 #include "sentences_season.h"
+#include "sentences_standing.h"
 
 namespace snugline::models {
 
@@ -118,7 +119,8 @@ void MatchingModel::listRows() {
   if (!m_answer->refusedPins.empty()) {
     m_rows << row("head", tr("Pins that cannot be"), {}, "see");
     for (const season::RefusedPin& pin : m_answer->refusedPins)
-      m_rows << row("words", tr("%1: the helmet is barred").arg(nameOf(pin.athlete)), SeasonWords::bar(pin.bar), "see");
+      m_rows << row("words", tr("%1: the helmet is barred").arg(nameOf(pin.athlete)), pin.bar ? StandingWords::bar(*pin.bar) : QString(),
+                    "see");
   }
   m_rows << row("head", tr("On the shelf"));
   m_rows << row("words", tr("Short"), m_answer->shortBySize.empty() ? tr("Nothing.") : SeasonWords::counts(views, m_answer->shortBySize),
@@ -127,9 +129,9 @@ void MatchingModel::listRows() {
   for (const season::BarredUnit& barred : m_answer->barred) {
     const season::UnitRecord* unit = views.unit(barred.unit);
     if (unit == nullptr) continue;
-    m_rows << row(
-        "words", tr("%1 cannot be given").arg(PlainWords::text(unit->serial)),
-        PlainWords::sentenceCase(tr("%1. %2", "what keeps it, model and size").arg(SeasonWords::bar(barred.bar), kindOf(views, *unit))));
+    m_rows << row("words", tr("%1 cannot be given").arg(PlainWords::text(unit->serial)),
+                  PlainWords::sentenceCase(tr("%1. %2", "what keeps it, model and size")
+                                               .arg(barred.bar ? StandingWords::bar(*barred.bar) : QString(), kindOf(views, *unit))));
   }
 }
 

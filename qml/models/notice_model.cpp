@@ -11,13 +11,14 @@
 #include "qml/models/choices.h"
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_standing.h"
 #include "qml/models/sentences_units.h"
 
 namespace snugline::models {
 
 namespace {
 
-QVariantList rowsOf(const season::Views& views, std::vector<const season::UnitRecord*> units, bool areNamesShort) {
+QVariantList rowsOf(const season::Views& views, std::vector<const season::UnitRecord*> units, Day today, bool areNamesShort) {
   std::sort(units.begin(), units.end(), [](const auto* a, const auto* b) {
     return std::tuple(a->athletes.empty(), a->serial, a->id) < std::tuple(b->athletes.empty(), b->serial, b->id);
   });
@@ -27,7 +28,7 @@ QVariantList rowsOf(const season::Views& views, std::vector<const season::UnitRe
     list.append(
         QVariantMap{{QStringLiteral("unit"), text(unit->id)},
                     {QStringLiteral("title"), NoticeModel::tr("%1, %2", "serial, kind").arg(text(unit->serial), kindOf(views, *unit))},
-                    {QStringLiteral("detail"), wearer == nullptr ? unitStatus(*unit) : athleteName(*wearer, areNamesShort)},
+                    {QStringLiteral("detail"), unitStatus(views, *unit, today, areNamesShort ? Names::initials : Names::full)},
                     {QStringLiteral("isWorn"), wearer != nullptr}});
   }
   return list;
@@ -35,7 +36,13 @@ QVariantList rowsOf(const season::Views& views, std::vector<const season::UnitRe
 
 }  // namespace
 
-NoticeModel::NoticeModel(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+NoticeModel::NoticeModel(Desk* desk, const Choices* choices, QObject* parent)
+    : QObject(parent), m_desk(desk), m_choices(choices), m_last(QStringLiteral("notice"), desk, choices) {
+  connect(&m_last, &LastAct::changed, this, &NoticeModel::changed);
+  connect(&m_last, &LastAct::refused, this, [this](const QString& why) {
+    m_refusal = why;
+    emit changed();
+  });
   connect(desk, &Desk::opened, this, &NoticeModel::changed);
   connect(desk, &Desk::changed, this, &NoticeModel::changed);
   connect(choices, &Choices::changed, this, &NoticeModel::changed);
@@ -130,7 +137,7 @@ QVariantList NoticeModel::meant() const {
   const season::Views& views = m_desk->views();
   std::vector<const season::UnitRecord*> units;
   for (const std::string& id : season::coverOf(views, m_notice.scope).units) units.push_back(views.unit(id));
-  return rowsOf(views, std::move(units), m_choices->areNamesShort());
+  return rowsOf(views, std::move(units), m_desk->today(), m_choices->areNamesShort());
 }
 
 QVariantList NoticeModel::kept() const {
@@ -151,7 +158,7 @@ QVariantList NoticeModel::kept() const {
                             {QStringLiteral("words"), UnitWords::notice(*notice)},
                             {QStringLiteral("scope"), UnitWords::scope(views, notice->scope)},
                             {QStringLiteral("state"), state},
-                            {QStringLiteral("units"), rowsOf(views, held, m_choices->areNamesShort())},
+                            {QStringLiteral("units"), rowsOf(views, held, m_desk->today(), m_choices->areNamesShort())},
                             {QStringLiteral("isOpen"), progress.held > 0}});
   }
   return list;
@@ -172,38 +179,10 @@ void NoticeModel::keep() {
                      emit changed();
                      return;
                    }
-                   m_lastFacts = outcome->ids;
-                   m_lastWords = words;
+                   m_last.did(outcome->ids, words);
                    begin();
                    emit written();
                  });
-}
-
-void NoticeModel::undo() {
-  if (m_isBusy || m_lastFacts.empty()) return;
-  m_isBusy = true;
-  emit changed();
-  takeBack(std::move(m_lastFacts));
-}
-
-// The notice last: until then every hold still has its reason.
-void NoticeModel::takeBack(std::vector<std::string> facts) {
-  if (facts.empty()) {
-    m_isBusy = false;
-    m_lastFacts.clear();
-    m_lastWords.clear();
-    emit changed();
-    return;
-  }
-  const std::string fact = facts.back();
-  facts.pop_back();
-  m_desk->correct(fact, this, [this, facts](const Result<book::Appended>& outcome) {
-    if (outcome || outcome.error().code == ErrorCode::notFound) return takeBack(facts);
-    m_isBusy = false;
-    m_lastFacts = facts;
-    m_refusal = errorSentence(outcome.error());
-    emit changed();
-  });
 }
 
 }  // namespace snugline::models

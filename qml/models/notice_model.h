@@ -12,6 +12,7 @@
 
 #include "core/book/fact.h"
 #include "qml/models/desk.h"
+#include "qml/models/last_act.h"
 
 namespace snugline::models {
 
@@ -44,7 +45,7 @@ class NoticeModel : public QObject {
   Q_INVOKABLE void setSerials(const QString& from, const QString& to);
   Q_INVOKABLE void setTakesUnknown(bool takes);
   Q_INVOKABLE void keep();  // `written` follows, or `refusal`
-  Q_INVOKABLE void undo();
+  Q_INVOKABLE void undo() { m_last.undo(); }
 
   [[nodiscard]] QVariantList sheets() const;
   [[nodiscard]] QString preview() const;
@@ -54,7 +55,7 @@ class NoticeModel : public QObject {
   [[nodiscard]] bool canKeep() const;
   [[nodiscard]] QVariantList meant() const;
   [[nodiscard]] QVariantList kept() const;
-  [[nodiscard]] QString lastWords() const { return m_lastWords; }
+  [[nodiscard]] QString lastWords() const { return m_last.words(); }
   [[nodiscard]] QString refusal() const { return m_refusal; }
   [[nodiscard]] bool isBusy() const { return m_isBusy; }
 
@@ -63,15 +64,13 @@ class NoticeModel : public QObject {
   void written();
 
  private:
-  void takeBack(std::vector<std::string> facts);
-
   Desk* m_desk;
   const Choices* m_choices;
   book::NoticeIssued m_notice;
   bool m_isDayGood = true;
   bool m_areYearsGood = true;
-  std::vector<std::string> m_lastFacts;
-  QString m_lastWords, m_refusal;
+  LastAct m_last;
+  QString m_refusal;
   bool m_isBusy = false;
 };
 

@@ -58,15 +58,16 @@ QVariantMap PhoneSay::drawn() const {
   return phone && phone->answers() ? drawnHelmet(phone->answers()->helmet) : QVariantMap();
 }
 
-std::vector<season::SaidRecord> PhoneSay::ownWords() const {
-  return m_phone->phone() ? m_phone->phone()->said() : std::vector<season::SaidRecord>();
-}
+QVariantMap PhoneSay::findings() const { return m_phone->phone() ? findingsOf(m_phone->phone()->said()) : QVariantMap(); }
 
 void PhoneSay::send(const season::SaidRecord& said, Recorded done) { done(m_phone->record(said)); }
+void PhoneSay::follow(const std::string&, const std::string& said, bool isMistake, Recorded done) {
+  done(m_phone->follow(said, isMistake));
+}
 void PhoneSay::takeBackFact(const std::string& fact, Recorded done) { done(m_phone->takeBack(fact)); }
 
 QString PhoneSay::nextWords(const season::SaidRecord& said) const {
-  if (said.isBroken) return tr("Do not wear this helmet until staff have seen it. Tell them now.");
+  if (said.isBroken) return tr("Do not wear this helmet. Hand it to staff now.");
   return tr("Kept on this phone. Staff see it once they have the file from you. If it gets worse, take the helmet off and tell them.");
 }
 
@@ -146,6 +147,16 @@ Result<std::string> PhoneModel::record(const season::SaidRecord& said) {
   m_phone = std::move(next);
   emit changed();
   return fact;
+}
+
+Result<std::string> PhoneModel::follow(const std::string& said, bool isMistake) {
+  if (!m_phone) return fail(ErrorCode::notFound, "phone");
+  book::Phone next = *m_phone;
+  if (auto followed = next.follow(said, isMistake, m_desk->now()); !followed) return tl::unexpected<Error>(followed.error());
+  if (const auto kept = keep(next); !kept) return tl::unexpected<Error>(kept.error());
+  m_phone = std::move(next);
+  emit changed();
+  return said;
 }
 
 Result<std::string> PhoneModel::takeBack(const std::string& fact) {

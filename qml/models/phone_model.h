@@ -32,10 +32,12 @@ class PhoneSay : public snugline::models::SayModel {  // in full: the QML type r
   Q_INVOKABLE void beginOwn();  // there is only one who speaks here
   [[nodiscard]] QString jersey() const override;
   [[nodiscard]] QVariantMap drawn() const override;
+  [[nodiscard]] bool isShared() const override { return false; }
+  [[nodiscard]] QVariantMap findings() const override;
 
  protected:
-  [[nodiscard]] std::vector<season::SaidRecord> ownWords() const override;
   void send(const season::SaidRecord& said, Recorded done) override;
+  void follow(const std::string& athlete, const std::string& said, bool isMistake, Recorded done) override;
   void takeBackFact(const std::string& fact, Recorded done) override;
   [[nodiscard]] QString nextWords(const season::SaidRecord& said) const override;
   void tellSeen() override;
@@ -77,6 +79,7 @@ class PhoneModel : public QObject {
   [[nodiscard]] const std::optional<book::Phone>& phone() const { return m_phone; }
   [[nodiscard]] PhoneSay* say() const { return m_say; }
   Result<std::string> record(const season::SaidRecord& said);
+  Result<std::string> follow(const std::string& said, bool isMistake);
   Result<std::string> takeBack(const std::string& fact);
 
  signals:

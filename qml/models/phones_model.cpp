@@ -86,7 +86,8 @@ QString PhonesModel::joinedWords() const {
 QString PhonesModel::code() const {
   QString grouped;
   const QString letters = m_code.section(QLatin1Char(':'), 1);
-  for (qsizetype i = 0; i < letters.size(); i += kCodeGroup) grouped += (i > 0 ? QStringLiteral(" ") : QString()) + letters.mid(i, kCodeGroup);
+  for (qsizetype i = 0; i < letters.size(); i += kCodeGroup)
+    grouped += (i > 0 ? QStringLiteral(" ") : QString()) + letters.mid(i, kCodeGroup);
   return grouped;
 }
 

@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
-#include "core/book/people.h"
 #include "core/book/privacy_acts.h"
+#include "core/book/rights.h"
 #include "core/book/whole_record.h"
 #include "core/report/csv_table.h"
 #include "sentences.h"
@@ -30,7 +30,7 @@ void PrivacyModel::say(const QString& trouble) {
 
 void PrivacyModel::forgetTrouble() { say({}); }
 
-bool PrivacyModel::mayChange() const { return book::isTrainer(m_desk->views(), m_desk->person()); }
+bool PrivacyModel::mayChange() const { return book::may(m_desk->views(), m_desk->person(), book::Right::admin); }
 
 int PrivacyModel::years() const { return m_desk->views().team ? m_desk->views().team->nameYears.value_or(0) : 0; }
 
@@ -65,7 +65,7 @@ QString PrivacyModel::nameWords() const {
 
 void PrivacyModel::write(Desk::Job job) {
   if (m_isBusy) return;
-  if (!mayChange()) return say(tr("Only a trainer changes this."));
+  if (!mayChange()) return say(tr("An admin changes this."));
   m_isBusy = true;
   m_desk->submit(std::move(job), this, [this](const Result<book::Appended>& outcome) {
     m_isBusy = false;
@@ -140,11 +140,11 @@ void PrivacyModel::handOut(const QString& form) {
   if (athlete == nullptr || !m_lock->edges().outbox) return;
   // By day and the entry that made the athlete: no name, and no jersey number that could be one's own next year.
   const std::string name = "snugline-record-" + print(m_desk->today()) + '-' + athlete->id.substr(athlete->id.find(':') + 1) + '.';
+  const bool isPaper = form == QLatin1String("pdf");
   const auto place =
-      form == QLatin1String("pdf")
-          ? m_lock->edges().outbox->print(name + "pdf", PaperWords::wholeRecord(m_desk->views(), *athlete, m_facts, m_desk->today()))
-          : m_lock->edges().outbox->keep(name + form.toStdString(), bytesOf(form));
-  m_place = place ? PlainWords::text(*place) : QString();
+      isPaper ? m_lock->edges().outbox->print(name + "pdf", PaperWords::wholeRecord(m_desk->views(), *athlete, m_facts, m_desk->today()))
+              : m_lock->edges().outbox->keep(name + form.toStdString(), bytesOf(form));
+  m_place = !place ? QString() : isPaper ? PaperWords::opened(*m_lock->edges().outbox, *place) : PlainWords::text(*place);
   say(place ? QString() : errorSentence(place.error()));
 }
 

@@ -22,7 +22,7 @@ class PrivacyModel : public QObject {
   Q_PROPERTY(QString yearsWords READ yearsWords NOTIFY changed)     // how many are kept back now
   Q_PROPERTY(QVariantList teamHolds READ teamHolds NOTIFY changed)  // {id, text, detail}
   Q_PROPERTY(QVariantList athleteHolds READ athleteHolds NOTIFY changed)
-  Q_PROPERTY(bool mayChange READ mayChange NOTIFY changed)        // a trainer holds the glass
+  Q_PROPERTY(bool mayChange READ mayChange NOTIFY changed)        // an admin holds the glass
   Q_PROPERTY(QString title READ title NOTIFY changed)             // of the record: jersey and name, or that it is kept back
   Q_PROPERTY(QString nameWords READ nameWords NOTIFY changed)     // since when a name is kept back; else empty
   Q_PROPERTY(QVariantList lines READ lines NOTIFY recordChanged)  // {when, who, text}, newest first

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/book/people.h"
+#include "core/book/rights.h"
 #include "sentences.h"
 #include "sentences_gear.h"
 #include "sentences_paper.h"
@@ -19,7 +20,7 @@ RecoveryModel::RecoveryModel(Desk* desk, LockModel* lock, QObject* parent) : QOb
   m_walkedAway.setInterval(kShownMs);
   connect(&m_walkedAway, &QTimer::timeout, this, &RecoveryModel::leave);
   connect(lock, &LockModel::changed, this, [this] {
-    // Locked while a trainer had a key on the glass.
+    // Locked while an admin had a key on the glass.
     if (!m_isOnWall && !m_step.isEmpty() && m_lock->wall() == QLatin1String("locked")) leave();
     emit changed();
   });
@@ -74,7 +75,7 @@ void RecoveryModel::enterKey(const QString& digits) {
       switch (*outcome) {
         case book::CodeGate::Outcome::right: {
           m_isKeyRight = true;
-          const QVariantList all = trainers();
+          const QVariantList all = admins();
           if (all.size() != 1) return go(QStringLiteral("who"));
           return choose(all.first().toMap().value(QStringLiteral("id")).toString());
         }
@@ -87,11 +88,11 @@ void RecoveryModel::enterKey(const QString& digits) {
   });
 }
 
-QVariantList RecoveryModel::trainers() const {
+QVariantList RecoveryModel::admins() const {
   QVariantList list;
   if (!m_isKeyRight) return list;
   for (const auto& [id, person] : m_desk->views().people) {
-    if (person.role != book::kTrainer) continue;
+    if (person.role != book::kAdmin) continue;
     list << QVariantMap{{QStringLiteral("id"), QString::fromStdString(id)},
                         {QStringLiteral("initials"), PlainWords::text(person.initials)}};
   }
@@ -100,9 +101,9 @@ QVariantList RecoveryModel::trainers() const {
 
 QString RecoveryModel::person() const { return PlainWords::person(m_desk->views(), m_person); }
 
-void RecoveryModel::choose(const QString& trainer) {
+void RecoveryModel::choose(const QString& admin) {
   if (!m_isKeyRight) return;
-  m_person = trainer.toStdString();
+  m_person = admin.toStdString();
   m_first.clear();
   go(QStringLiteral("code"));
 }
@@ -125,7 +126,7 @@ void RecoveryModel::enterCode(const QString& digits) {
     return say(tr("The two were not the same. Begin again."));
   }
   makeFresh(digits.toStdString(), [this](const Fresh& fresh) {
-    // The facts carry the trainer whose code it becomes.
+    // The facts carry the admin whose code it becomes.
     m_desk->setPerson(m_person);
     m_isBusy = true;
     m_desk->submit([person = m_person, fresh](const season::Views& views,
@@ -143,7 +144,7 @@ void RecoveryModel::enterCode(const QString& digits) {
   });
 }
 
-bool RecoveryModel::mayMake() const { return book::isTrainer(m_desk->views(), m_desk->person()); }
+bool RecoveryModel::mayMake() const { return book::may(m_desk->views(), m_desk->person(), book::Right::admin); }
 
 QString RecoveryModel::made() const {
   const auto& team = m_desk->views().team;
@@ -156,7 +157,7 @@ QString RecoveryModel::made() const {
 void RecoveryModel::make() {
   if (isBusy()) return;
   leave();
-  if (!mayMake()) return say(tr("Only a trainer makes a recovery sheet."));
+  if (!mayMake()) return say(tr("An admin makes a recovery sheet."));
   makeFresh({}, [this](const Fresh& fresh) {
     m_isBusy = true;
     m_desk->submit([fresh](const season::Views& views, Instant) { return book::setRecovery(views, fresh.keyHash); }, this,
@@ -200,7 +201,7 @@ void RecoveryModel::shown(const Fresh& fresh) {
   const auto place = m_lock->edges().outbox->print("snugline-recovery-" + print(m_desk->today()) + ".pdf",
                                                    PaperWords::recoverySheet(m_desk->views(), book::grouped(fresh.key), m_desk->today()));
   if (!place) return say(errorSentence(place.error()));
-  m_place = PlainWords::text(*place);
+  m_place = PaperWords::opened(*m_lock->edges().outbox, *place);
   emit changed();
 }
 

@@ -19,7 +19,31 @@ QVariantMap row(std::size_t line, const QString& kind, const QString& who, const
   return {{QStringLiteral("line"), line == 0 ? QString() : QString::number(line)},
           {QStringLiteral("kind"), kind},
           {QStringLiteral("who"), who},
-          {QStringLiteral("why"), why}};
+          {QStringLiteral("why"), why},
+          {QStringLiteral("question"), QString()},
+          {QStringLiteral("answers"), QVariantList()}};
+}
+
+constexpr auto kAsWritten = "as-written";
+constexpr auto kLeftOut = "left-out";
+
+QString questionOf(const book::RowNote& note) { return QStringLiteral("%1 %2").arg(note.line).arg(text(book::code(note.doubt))); }
+
+QVariantMap answerOf(const char* name, const QString& words, bool isChosen) {
+  return {{QStringLiteral("name"), QLatin1String(name)}, {QStringLiteral("text"), words}, {QStringLiteral("chosen"), isChosen}};
+}
+
+QVariantList answersTo(const book::RowNote& note, std::optional<book::RowAnswer> given) {
+  QString stands = RosterImport::tr("It is right"), goes = RosterImport::tr("Leave the head out");
+  if (note.doubt == book::RowDoubt::birthYearUnlikely) goes = RosterImport::tr("Leave the year out");
+  if (note.doubt == book::RowDoubt::sameJersey) {
+    stands = RosterImport::tr("Both have it");
+    goes = RosterImport::tr("Leave the number out");
+  }
+  QVariantList answers;
+  if (book::canStand(note)) answers.append(answerOf(kAsWritten, stands, given == book::RowAnswer::asWritten));
+  answers.append(answerOf(kLeftOut, goes, given == book::RowAnswer::leftOut));
+  return answers;
 }
 
 QString whoIn(const book::RosterRead& read, std::size_t line) {
@@ -44,7 +68,20 @@ QString changesOf(const book::AthleteChanged& change) {
 }
 }  // namespace
 
-RosterImport::RosterImport(Desk* desk, QObject* parent) : QObject(parent), m_desk(desk) {}
+RosterImport::RosterImport(Desk* desk, const Choices* choices, QObject* parent)
+    : QObject(parent), m_desk(desk), m_last(QStringLiteral("roster"), desk, choices) {
+  connect(&m_last, &LastAct::changed, this, &RosterImport::changed);
+  connect(&m_last, &LastAct::refused, this, [this](const QString& why) {
+    m_refusal = why;
+    emit changed();
+  });
+}
+
+void RosterImport::undo() {
+  m_outcome.clear();
+  m_refusal.clear();
+  m_last.undo();
+}
 
 QString RosterImport::formWords() const {
   if (!m_isRead) return {};
@@ -61,7 +98,11 @@ QVariantList RosterImport::rows() const {
   for (const book::RowNote& note : m_plan.refused)
     list.append(row(note.line, QStringLiteral("refused"), whoIn(m_rosterRead, note.line), rowDoubt(note)));
   for (const book::RowNote& note : m_plan.questioned) {
-    list.append(row(note.line, QStringLiteral("questioned"), whoIn(m_rosterRead, note.line), rowDoubt(note)));
+    QVariantMap asked = row(note.line, QStringLiteral("questioned"), whoIn(m_rosterRead, note.line), rowDoubt(note));
+    const auto given = m_answers.find({note.line, note.doubt});
+    asked[QStringLiteral("question")] = questionOf(note);
+    asked[QStringLiteral("answers")] = answersTo(note, given == m_answers.end() ? std::nullopt : std::optional(given->second));
+    list.append(asked);
   }
   const season::Views& views = m_desk->views();
   for (const book::Draft& draft : m_plan.drafts) {
@@ -99,11 +140,28 @@ void RosterImport::read(const QString& pathOrUrl) {
   }
   if (roster) {
     m_rosterRead = std::move(*roster);
+    m_answers.clear();
     m_plan = book::planRoster(m_desk->views(), m_rosterRead, m_desk->today());
     m_isRead = true;
   } else {
     m_refusal = errorSentence(roster.error());
   }
+  emit changed();
+}
+
+int RosterImport::unanswered() const {
+  return static_cast<int>(std::count_if(m_plan.questioned.begin(), m_plan.questioned.end(), [this](const book::RowNote& note) {
+    return !m_answers.contains({note.line, note.doubt});
+  }));
+}
+
+void RosterImport::answer(const QString& question, const QString& name) {
+  if (!m_isRead || m_isBusy) return;
+  const auto asked = std::find_if(m_plan.questioned.begin(), m_plan.questioned.end(),
+                                  [&](const book::RowNote& note) { return questionOf(note) == question; });
+  if (asked == m_plan.questioned.end()) return;
+  m_answers[{asked->line, asked->doubt}] = name == QLatin1String(kAsWritten) ? book::RowAnswer::asWritten : book::RowAnswer::leftOut;
+  m_plan = book::planRoster(m_desk->views(), m_rosterRead, m_desk->today(), m_answers);
   emit changed();
 }
 
@@ -113,8 +171,8 @@ void RosterImport::takeIn() {
   m_refusal.clear();
   emit changed();
   // Planned anew against the Book itself, so that what another screen wrote meanwhile is not added twice.
-  const auto job = [roster = m_rosterRead](const season::Views& views, Instant now) -> Result<book::Drafts> {
-    return book::planRoster(views, roster, dayOf(now)).drafts;
+  const auto job = [roster = m_rosterRead, answers = m_answers](const season::Views& views, Instant now) -> Result<book::Drafts> {
+    return book::planRoster(views, roster, dayOf(now), answers).drafts;
   };
   m_desk->submit(job, this, [this](const Result<book::Appended>& outcome) {
     m_isBusy = false;
@@ -125,6 +183,7 @@ void RosterImport::takeIn() {
     }
     m_outcome = tr("%1 is taken in: %2 added, %3 changed, %4 unchanged.").arg(m_file).arg(added()).arg(altered()).arg(unchanged());
     if (refused() > 0) m_outcome += QLatin1Char(' ') + tr("Refused rows stayed out: %1.").arg(refused());
+    m_last.did(outcome->ids, m_outcome);
     m_isRead = false;
     m_rosterRead = {};
     m_plan = {};

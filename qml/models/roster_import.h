@@ -11,10 +11,9 @@
 #include <QVariantList>
 
 #include "core/book/roster.h"
+#include "qml/models/last_act.h"
 
 namespace snugline::models {
-
-class Desk;
 
 class RosterImport : public QObject {
   Q_OBJECT
@@ -28,13 +27,16 @@ class RosterImport : public QObject {
   Q_PROPERTY(int altered READ altered NOTIFY changed)
   Q_PROPERTY(int unchanged READ unchanged NOTIFY changed)
   Q_PROPERTY(int questioned READ questioned NOTIFY changed)
+  Q_PROPERTY(int unanswered READ unanswered NOTIFY changed)  // of the questions
   Q_PROPERTY(int refused READ refused NOTIFY changed)
-  Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)  // {line, kind, who, why}; kind: refused, questioned, added, changed
+  // {line, kind, who, why, question, answers: [{name, text, chosen}]}; kind: refused, questioned, added, changed
+  Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
-  Q_PROPERTY(QString outcome READ outcome NOTIFY changed)  // after it was taken in
+  Q_PROPERTY(QString outcome READ outcome NOTIFY changed)      // after it was taken in
+  Q_PROPERTY(QString lastWords READ lastWords NOTIFY changed)  // what undo takes back: of the whole roster, also one athlete
 
  public:
-  explicit RosterImport(Desk* desk, QObject* parent = nullptr);
+  RosterImport(Desk* desk, const Choices* choices, QObject* parent = nullptr);
 
   [[nodiscard]] bool isRead() const { return m_isRead; }
   [[nodiscard]] bool isBusy() const { return m_isBusy; }
@@ -44,14 +46,19 @@ class RosterImport : public QObject {
   [[nodiscard]] int altered() const { return static_cast<int>(m_plan.changed); }
   [[nodiscard]] int unchanged() const { return static_cast<int>(m_plan.unchanged); }
   [[nodiscard]] int questioned() const { return static_cast<int>(m_plan.questioned.size()); }
+  [[nodiscard]] int unanswered() const;
   [[nodiscard]] int refused() const { return static_cast<int>(m_plan.refused.size()); }
   [[nodiscard]] QVariantList rows() const;
   [[nodiscard]] QString refusal() const { return m_refusal; }
   [[nodiscard]] QString outcome() const { return m_outcome; }
+  [[nodiscard]] QString lastWords() const { return m_last.words(); }
 
   Q_INVOKABLE void read(const QString& pathOrUrl);
+  Q_INVOKABLE void answer(const QString& question, const QString& name);  // "as-written" or "left-out"
   Q_INVOKABLE void takeIn();
   Q_INVOKABLE void putAside();
+  Q_INVOKABLE void undo();
+  void did(const book::Appended& appended, const QString& words) { m_last.did(appended.ids, words); }
 
  signals:
   void changed();
@@ -59,7 +66,9 @@ class RosterImport : public QObject {
 
  private:
   Desk* m_desk;
+  LastAct m_last;
   book::RosterRead m_rosterRead;
+  book::RowAnswers m_answers;
   book::RosterPlan m_plan;
   bool m_isRead = false, m_isBusy = false;
   QString m_file, m_refusal, m_outcome;

@@ -8,6 +8,7 @@
 #include "core/fit/size.h"
 #include "core/season/board.h"
 #include "core/season/privacy.h"
+#include "core/season/tape.h"
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
 #include "qml/models/sentences.h"
@@ -29,14 +30,16 @@ bool isUnsigned(const season::Views& views, const season::AthleteRecord& athlete
 }
 
 QString tapeWords(const season::AthleteRecord& athlete, const Speech& speech, bool isDue) {
-  if (athlete.tapes.empty()) return RosterModel::tr("Head not taped yet");
-  const season::TapeRecord& tape = athlete.tapes.back();
+  const season::TapeRecord* last = season::lastTape(athlete);
+  if (last == nullptr) return RosterModel::tr("Head not taped yet");
+  const season::TapeRecord& tape = *last;
   const QString day = PlainWords::day(dayOf(tape.stamp.at), speech.today);
+  if (season::isReadingWanted(tape)) return RosterModel::tr("Head readings of %1 disagree: take another").arg(day);
   // How readings become one circumference is a rule of fit; any sheet will do to ask for it.
   const auto& sheets = speech.views.sheets;
   const auto size = sheets.empty() || !sheets.begin()->second.sheet ? Result<fit::SizeAnswer>(fail(ErrorCode::notFound))
                                                                     : fit::sizeOf(*sheets.begin()->second.sheet, tape.readings);
-  const QString head = text(print(size ? size->circumference : tape.readings.front(), speech.units));
+  const QString head = PlainWords::tape(size ? size->circumference : tape.readings.front(), speech.units);
   return isDue ? RosterModel::tr("Head %1 on %2: tape again").arg(head, day) : RosterModel::tr("Head %1 on %2").arg(head, day);
 }
 
@@ -52,9 +55,12 @@ Result<std::optional<int>> yearOf(const QString& words) {
 }  // namespace
 
 RosterModel::RosterModel(Desk* desk, const Choices* choices, QObject* parent)
-    : QAbstractListModel(parent), m_desk(desk), m_choices(choices), m_intake(desk) {
+    : QAbstractListModel(parent), m_desk(desk), m_choices(choices), m_intake(desk, choices) {
   connect(desk, &Desk::opened, this, &RosterModel::list);
   connect(desk, &Desk::changed, this, &RosterModel::list);
+  connect(desk, &Desk::timeTurned, this, [this] {
+    if (count() > 0) emit dataChanged(index(0), index(count() - 1));
+  });
   connect(choices, &Choices::changed, this, &RosterModel::list);
   list();
 }
@@ -165,14 +171,16 @@ void RosterModel::refuse(const QString& words) {
   emit refusalChanged();
 }
 
-void RosterModel::write(Desk::Job job) {
+void RosterModel::write(Desk::Job job, const QString& words) {
   if (m_isBusy) return;
   m_isBusy = true;
   m_refusal.clear();
   emit refusalChanged();
-  m_desk->submit(std::move(job), this, [this](const Result<book::Appended>& outcome) {
+  m_desk->submit(std::move(job), this, [this, words](const Result<book::Appended>& outcome) {
     refuse(outcome ? QString() : errorSentence(outcome.error()));
-    if (outcome) emit written();
+    if (!outcome) return;
+    m_intake.did(*outcome, words);
+    emit written();
   });
 }
 
@@ -180,7 +188,8 @@ void RosterModel::add(const QString& jersey, const QString& family, const QStrin
   const auto year = yearOf(birthYear);
   if (!year) return refuse(tr("\"%1\" is not a birth year").arg(birthYear.trimmed()));
   const book::AthleteAdded added{utf8(jersey.trimmed()), utf8(family.trimmed()), utf8(given.trimmed()), *year};
-  write([added](const season::Views& views, Instant) { return book::addAthlete(views, added); });
+  write([added](const season::Views& views, Instant) { return book::addAthlete(views, added); },
+        tr("Added: %1").arg((jersey + QLatin1Char(' ') + family).trimmed()));
 }
 
 void RosterModel::change(const QString& athleteId, const QString& jersey, const QString& family, const QString& given,
@@ -188,7 +197,8 @@ void RosterModel::change(const QString& athleteId, const QString& jersey, const 
   const auto year = yearOf(birthYear);
   if (!year) return refuse(tr("\"%1\" is not a birth year").arg(birthYear.trimmed()));
   const book::AthleteChanged changed{utf8(jersey.trimmed()), utf8(family.trimmed()), utf8(given.trimmed()), *year, isOnRoster};
-  write([id = utf8(athleteId), changed](const season::Views& views, Instant) { return book::changeAthlete(views, id, changed); });
+  write([id = utf8(athleteId), changed](const season::Views& views, Instant) { return book::changeAthlete(views, id, changed); },
+        tr("Changed: %1").arg((jersey + QLatin1Char(' ') + family).trimmed()));
 }
 
 void RosterModel::forgetRefusal() { refuse({}); }

@@ -72,7 +72,7 @@ class RosterModel : public QAbstractListModel {
  private:
   void list();
   void refuse(const QString& words);
-  void write(Desk::Job job);
+  void write(Desk::Job job, const QString& words);
 
   Desk* m_desk;
   const Choices* m_choices;

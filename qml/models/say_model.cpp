@@ -2,10 +2,10 @@
 #include "say_model.h"
 
 #include <algorithm>
-#include <array>
 
 #include "athlete_model.h"
 #include "drawn_values.h"
+#include "say_parts.h"
 #include "sentences_gear.h"
 #include "sentences_said.h"
 
@@ -17,35 +17,14 @@ using season::UnitRecord;
 
 namespace {
 
-struct Place {
-  const char* name;
-  fit::Mark mark;
-  fit::Side side;
-};
-// In the order of the nine marks; where left and right are told apart, each has its own place.
-constexpr std::array<Place, 12> kPlaces{{{"brow", fit::Mark::brow, fit::Side::both},
-                                         {"ears-left", fit::Mark::ears, fit::Side::left},
-                                         {"ears-right", fit::Mark::ears, fit::Side::right},
-                                         {"nape", fit::Mark::nape, fit::Side::both},
-                                         {"chin", fit::Mark::chin, fit::Side::both},
-                                         {"straps", fit::Mark::straps, fit::Side::both},
-                                         {"jaw-left", fit::Mark::jaw, fit::Side::left},
-                                         {"jaw-right", fit::Mark::jaw, fit::Side::right},
-                                         {"crown", fit::Mark::crown, fit::Side::both},
-                                         {"sides-left", fit::Mark::sides, fit::Side::left},
-                                         {"sides-right", fit::Mark::sides, fit::Side::right},
-                                         {"hold", fit::Mark::hold, fit::Side::both}}};
-
-const Place* placeOf(const QString& name) {
-  const auto at = std::find_if(kPlaces.begin(), kPlaces.end(), [&](const Place& p) { return name == QLatin1String(p.name); });
-  return at == kPlaces.end() ? nullptr : &*at;
-}
+constexpr std::size_t kWholeNumber = 2;  // digits: most jerseys have no more
+constexpr int kLettersMost = 4;          // of a given name, ours
 
 }  // namespace
 
 SayModel::SayModel(Desk* desk, Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
   m_quiet.setSingleShot(true);
-  connect(&m_quiet, &QTimer::timeout, this, &SayModel::begin);
+  connect(&m_quiet, &QTimer::timeout, this, &SayModel::walkAway);
   connect(desk, &Desk::changed, this, &SayModel::changed);
   connect(choices, &Choices::changed, this, &SayModel::changed);
 }
@@ -71,17 +50,34 @@ void SayModel::begin() {
   m_athlete.clear();
   m_place.clear();
   m_words.clear();
+  m_typed.clear();
   m_said.clear();
   m_next.clear();
   m_fact.clear();
   m_seen.clear();
   m_trouble.clear();
+  m_hit.reset();
+  m_isBroken = false;
   go(QStringLiteral("number"));
   m_quiet.stop();
   emit cleared();
 }
 
-// The stop screen stands until somebody touches it: whoever reads it may have to fetch the trainer first. It names nobody.
+void SayModel::walkAway() {
+  const QString typed = m_step == QLatin1String("words") ? oneLine(m_typed) : m_words;
+  if (!typed.isEmpty()) {
+    SaidRecord said;
+    if (const Place* place = placeOf(m_place)) {
+      said.where = place->mark;
+      said.side = place->side;
+    }
+    m_words = typed;
+    report(said);
+  }
+  begin();
+}
+
+// The stop screen stands until somebody touches it: whoever reads it may have to fetch an adult first. It names nobody.
 void SayModel::touched() {
   if (m_step == QLatin1String("stop") || (m_step == QLatin1String("number") && m_number.isEmpty())) {
     m_quiet.stop();
@@ -106,20 +102,52 @@ void SayModel::setNumber(const QString& number) {
   }
   std::sort(m_matches.begin(), m_matches.end());
   touched();
+  // Whole at its second digit, unless somebody wears a longer one that begins so.
+  const auto isLonger = [&](const auto& entry) {
+    return entry.second.isOnRoster && entry.second.jersey.size() > wanted.size() && entry.second.jersey.starts_with(wanted);
+  };
+  const auto& athletes = m_desk->views().athletes;
+  if (wanted.size() >= kWholeNumber && std::none_of(athletes.begin(), athletes.end(), isLonger)) enterNumber();
   emit changed();
 }
 
+bool SayModel::isNobody() const {
+  const std::string typed = m_number.toStdString();
+  const auto& athletes = m_desk->views().athletes;
+  return !typed.empty() && std::none_of(athletes.begin(), athletes.end(), [&](const auto& entry) {
+    return entry.second.isOnRoster && entry.second.jersey.starts_with(typed);
+  });
+}
+
+void SayModel::enterNumber() {
+  if (m_matches.size() == 1) return arrive(m_matches.front());
+  if (!m_matches.empty()) go(QStringLiteral("who"));
+}
+
+// Enough to know oneself by, too little to know another by.
+QString SayModel::initialsOf(const AthleteRecord& athlete, int letters) const {
+  QStringList initials;
+  const QString given = PlainWords::text(athlete.given).left(letters), family = PlainWords::text(athlete.family).left(1).toUpper();
+  if (!given.isEmpty()) initials << given.left(1).toUpper() + given.mid(1) + QLatin1Char('.');
+  if (!family.isEmpty()) initials << family + QLatin1Char('.');
+  return initials.join(QLatin1Char(' '));
+}
+
+QString SayModel::initials() const { return record() == nullptr ? QString() : initialsOf(*record(), 1); }
+
+// Of two with the same initials as many letters as tell them apart.
 QVariantList SayModel::matches() const {
-  QVariantList list;
-  for (std::size_t i = 0; i < m_matches.size(); ++i) {
-    const AthleteRecord* athlete = m_desk->views().athlete(m_matches[i]);
-    if (athlete == nullptr) continue;
-    // Enough to know oneself by, too little to know another by. Without a given name the family's initial serves.
-    const std::string& own = athlete->given.empty() ? athlete->family : athlete->given;
-    list << QVariantMap{{QStringLiteral("name"), QString::number(i)},
-                        {QStringLiteral("text"), tr("That is me: %1.").arg(PlainWords::text(own).left(1).toUpper())}};
+  for (int letters = 1;; ++letters) {
+    QVariantList list;
+    QStringList texts;
+    for (std::size_t i = 0; i < m_matches.size(); ++i) {
+      const AthleteRecord* athlete = m_desk->views().athlete(m_matches[i]);
+      if (athlete == nullptr) continue;
+      texts << initialsOf(*athlete, letters);
+      list << QVariantMap{{QStringLiteral("name"), QString::number(i)}, {QStringLiteral("text"), texts.back()}};
+    }
+    if (texts.removeDuplicates() == 0 || letters == kLettersMost) return list;
   }
-  return list;
 }
 
 void SayModel::identify(const QString& name) {
@@ -140,53 +168,11 @@ void SayModel::showSeen(const QStringList& seen) {
   emit changed();
 }
 
-std::vector<SaidRecord> SayModel::ownWords() const { return record() == nullptr ? std::vector<SaidRecord>() : record()->said; }
-
 QString SayModel::jersey() const { return record() == nullptr ? QString() : PlainWords::text(record()->jersey); }
 
 QVariantMap SayModel::drawn() const {
   const UnitRecord* worn = unit();
   return worn == nullptr ? QVariantMap() : drawnSheet(m_desk->views().sheetOf(*worn), worn);
-}
-
-QVariantMap SayModel::findings() const {
-  QVariantMap map;
-  for (const SaidRecord& said : ownWords()) {
-    if (said.isAnswered || !said.where) continue;
-    for (const Place& place : kPlaces) {
-      const bool isHere =
-          place.mark == *said.where && (said.side == fit::Side::both || place.side == fit::Side::both || place.side == said.side);
-      if (isHere) map.insert(QLatin1String(place.name), saidCode(said.feels));
-    }
-  }
-  return map;
-}
-
-// The words a person would use who never heard of the nine marks.
-QString SayModel::placeWords(const QString& name) const {
-  const Place* place = placeOf(name);
-  if (place == nullptr) return {};
-  switch (place->mark) {
-    case fit::Mark::brow:
-      return tr("Forehead");
-    case fit::Mark::ears:
-      return place->side == fit::Side::left ? tr("Left ear") : tr("Right ear");
-    case fit::Mark::nape:
-      return tr("Neck");
-    case fit::Mark::chin:
-      return tr("Chin");
-    case fit::Mark::straps:
-      return tr("Straps");
-    case fit::Mark::jaw:
-      return place->side == fit::Side::left ? tr("Left cheek") : tr("Right cheek");
-    case fit::Mark::crown:
-      return tr("Top");
-    case fit::Mark::sides:
-      return place->side == fit::Side::left ? tr("Left side") : tr("Right side");
-    case fit::Mark::hold:
-      return tr("Whole helmet");
-  }
-  return {};
 }
 
 QVariantList SayModel::places() const {
@@ -199,9 +185,13 @@ QVariantList SayModel::places() const {
   return list;
 }
 
-QString SayModel::ask() const { return m_place.isEmpty() ? tr("Touch where") : tr("%1: what is it?", "a place").arg(placeWords(m_place)); }
+QString SayModel::ask() const { return m_place.isEmpty() ? tr("Touch where") : tr("%1: what is it?", "a place").arg(yourPlace(m_place)); }
 
-QString SayModel::caution() const { return tr("No helmet prevents concussion. Hurt or unwell: stop and tell the trainer."); }
+QString SayModel::caution() const {
+  return tr("No helmet prevents concussion. A headache, dizzy, or took a hit: stop and tell an adult now.");
+}
+
+QString SayModel::emergency() const { return GuideWords::emergency(m_desk->views()); }
 
 void SayModel::touchPlace(const QString& name) {
   if (placeOf(name) == nullptr) return;
@@ -218,8 +208,8 @@ void SayModel::feels(const QString& feels) {
   said.where = place->mark;
   said.side = place->side;
   said.feels = *kind;
-  record(said, *kind == fit::Feels::tight ? tr("%1: hurts or presses").arg(placeWords(m_place))
-                                          : tr("%1: moves or slips").arg(placeWords(m_place)));
+  record(said, *kind == fit::Feels::tight ? tr("%1: tight or pinches", "a place").arg(yourPlace(m_place))
+                                          : tr("%1: loose or moves", "a place").arg(yourPlace(m_place)));
 }
 
 void SayModel::hairChanged() {
@@ -236,47 +226,38 @@ void SayModel::somethingBroke() {
     said.where = place->mark;
     said.side = place->side;
   }
-  record(said, said.where ? tr("Something broke: %1").arg(placeWords(m_place)) : tr("Something broke"));
+  record(said, said.where ? tr("Something broke: %1", "a place").arg(yourPlace(m_place)) : tr("Something broke"));
 }
 
-void SayModel::unwell() {
-  SaidRecord said;
-  said.isUnwell = true;
-  record(said, QString());
+void SayModel::openWords() {
+  m_typed = m_words;
+  go(QStringLiteral("words"));
 }
 
-void SayModel::openWords() { go(QStringLiteral("words")); }
+void SayModel::typeWords(const QString& words) {
+  m_typed = words;
+  touched();
+}
 
 void SayModel::keepWords(const QString& words) {
-  // Line ends and other control characters are blanks here: what is left is one line of text, whatever was pasted.
-  QString clean;
-  for (const char32_t c : words.toUcs4())
-    clean += QChar::category(c) == QChar::Other_Control ? QStringLiteral(" ") : QString::fromUcs4(&c, 1);
-  QList<uint> kept = clean.simplified().toUcs4().mid(0, static_cast<qsizetype>(book::kWordsLimit));
-  m_words = QString::fromUcs4(reinterpret_cast<const char32_t*>(kept.constData()), kept.size());
+  m_words = oneLine(words);
   go(QStringLiteral("where"));
 }
 
 void SayModel::backToWhere() { go(QStringLiteral("where")); }
 
-// What is said is on disk before it is confirmed. The stop screen does not wait for that: it shows at once, and says so if the
-// record could not be made.
+// What is said is on disk before it is confirmed.
 void SayModel::record(SaidRecord said, const QString& words) {
   if (m_isBusy || m_athlete.empty()) return;
   said.words = m_words.toStdString();
   m_isBusy = true;
   m_trouble.clear();
-  if (said.isUnwell) go(QStringLiteral("stop"));
   send(said, [this, said, words, asked = m_athlete](const Result<std::string>& outcome) {
     m_isBusy = false;
-    // Whoever said it has left: it is recorded, and nobody else is shown it.
-    if (asked != m_athlete) return changed();
+    // Whoever said it has left, or stopped: it is recorded, and nobody else is shown it.
+    if (asked != m_athlete || m_step == QLatin1String("stop")) return changed();
     if (!outcome) {
       m_trouble = errorSentence(outcome.error());
-      emit changed();
-      return;
-    }
-    if (said.isUnwell) {
       emit changed();
       return;
     }
@@ -285,21 +266,25 @@ void SayModel::record(SaidRecord said, const QString& words) {
     m_words.clear();
     m_place.clear();
     m_next = nextWords(said);
+    m_isBroken = said.isBroken;
     go(QStringLiteral("said"));
   });
   emit changed();
 }
 
+void SayModel::report(SaidRecord said) {
+  if (m_athlete.empty() && isShared()) return;
+  said.words = m_words.toStdString();
+  send(said, [](const Result<std::string>&) {});
+}
+
 void SayModel::send(const SaidRecord& said, Recorded done) {
   m_desk->submit([athlete = m_athlete, said](const season::Views& views, Instant) { return book::say(views, athlete, said); }, this,
-                 [done = std::move(done)](const Result<book::Appended>& outcome) {
-                   if (!outcome) return done(tl::unexpected<Error>(outcome.error()));
-                   done(outcome->ids.empty() ? std::string() : outcome->ids.front());
-                 });
+                 firstFact(std::move(done)));
 }
 
 void SayModel::takeBackFact(const std::string& fact, Recorded done) {
-  m_desk->correct(fact, this, [fact, done = std::move(done)](const Result<book::Appended>& outcome) {
+  m_desk->correct({fact}, this, [fact, done = std::move(done)](const Result<book::Appended>& outcome) {
     if (!outcome) return done(tl::unexpected<Error>(outcome.error()));
     done(fact);
   });
@@ -310,7 +295,7 @@ QString SayModel::nextWords(const SaidRecord& said) const {
   const QString when = PlainWords::dueDay(season::nextPractice(views, m_desk->now()), m_desk->today());
   const QString at = views.team ? PlainWords::time(instantAt(m_desk->today(), views.team->practiceMinute, 0)) : QString();
   const QString practice = at.isEmpty() ? when : tr("%1 at %2", "day, time").arg(when, at);
-  if (said.isBroken) return tr("Do not wear this helmet until staff have seen it. Hand it to them now.");
+  if (said.isBroken) return tr("Do not wear this helmet. Hand it to staff now.");
   if (unit() == nullptr) return tr("You have no helmet in the Book yet. Staff see to it before the next practice, %1.").arg(practice);
   return tr("Staff look at it before the next practice, %1. If it gets worse, take the helmet off and tell them.").arg(practice);
 }
@@ -319,6 +304,7 @@ void SayModel::another() {
   m_said.clear();
   m_next.clear();
   m_fact.clear();
+  m_isBroken = false;
   go(QStringLiteral("where"));
 }
 
@@ -334,7 +320,7 @@ void SayModel::takeBack() {
   });
 }
 
-// What the last check made of what was said: what was done about it, and how the place sits now.
+// What the last check that somebody spoke before did to the helmet; nothing of what was said.
 void SayModel::tellSeen() {
   m_seen.clear();
   const AthleteRecord* athlete = record();
@@ -345,11 +331,11 @@ void SayModel::tellSeen() {
   const std::string check = std::max_element(outcomes.begin(), outcomes.end(), later)->check;
   std::erase_if(outcomes, [&](const auto& one) { return one.check != check; });
   if (check.empty()) outcomes.erase(outcomes.begin(), outcomes.end() - 1);
-  m_seen = {SaidWords::outcome(outcomes, {}, speech())};
+  m_seen = {SaidWords::helmetOutcome(outcomes, {}, speech())};
   if (check.empty()) return;
   m_desk->history(check, this, [this, asked = m_athlete, outcomes](const Result<std::vector<book::Fact>>& facts) {
     if (!facts || asked != m_athlete) return;
-    m_seen = {SaidWords::outcome(outcomes, book::doneIn(*facts), speech())};
+    m_seen = {SaidWords::helmetOutcome(outcomes, book::doneIn(*facts), speech())};
     emit changed();
   });
 }

@@ -10,6 +10,7 @@
 #include "choices.h"
 #include "core/gear/own_serial.h"
 #include "sentences_gear.h"
+#include "sentences_paper.h"
 
 namespace snugline::models {
 
@@ -163,7 +164,9 @@ void ScanModel::writeSheet(int labels) {
   if (pages) {
     m_choices->setLabelsGiven(static_cast<int>(gear::readOwnSerial(serials.back())->number));
     m_isSheetTrouble = false;
-    m_sheetWords = tr("%n label(s) to print: %1", nullptr, static_cast<int>(serials.size())).arg(QDir::toNativeSeparators(path));
+    const QString where = QDir::toNativeSeparators(path);
+    m_sheetWords = tr("%n label(s) to print: %1", nullptr, static_cast<int>(serials.size()))
+                       .arg(m_edges.outbox ? PaperWords::opened(*m_edges.outbox, utf8(where)) : where);
   } else {
     m_sheetWords = errorSentence(pages.error());
   }

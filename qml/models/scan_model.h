@@ -12,6 +12,7 @@
 #include <QString>
 
 #include "core/gear/tag_gate.h"
+#include "core/ports/outbox.h"
 #include "core/ports/tag_port.h"
 #include "desk.h"
 #include "nfc_model.h"
@@ -25,6 +26,7 @@ struct TagEdges {
   std::unique_ptr<ports::TagCamera> camera{};
   std::unique_ptr<ports::LabelSheets> sheets{};
   std::unique_ptr<ports::NfcReader> nfc{};
+  std::shared_ptr<ports::Outbox> outbox{};  // opens the sheet of labels
 };
 
 class ScanModel : public QObject {

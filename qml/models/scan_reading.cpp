@@ -27,10 +27,27 @@ QString layoutName(gear::KeyboardLayout layout) {
   return {};
 }
 
-QString layoutWords(const gear::LayoutGuess& guess) {
+QString layoutWords(const gear::LayoutGuess& guess, const QString& read) {
   const QString name = layoutName(guess.layout);
   if (name.isEmpty()) return DockModel::tr("Capitals and small letters are the wrong way round: caps lock is on, here or on the scanner.");
+  if (guess.isAsRead) {
+    return DockModel::tr(
+               "%1 has a sign where a serial mostly has a dash. A scanner that is set to another keyboard than this device types that.")
+        .arg(read);
+  }
+  if (guess.isScanner)
+    return DockModel::tr("The scanner types as on another keyboard than this device (%1 there). Set both to the same one.").arg(name);
   return DockModel::tr("The scanner types as on another keyboard than this device (%1 here). Set both to the same one.").arg(name);
+}
+
+QString doubtWords(gear::TagDoubt doubt, const QString& read) {
+  switch (doubt) {
+    case gear::TagDoubt::tooShort:
+      return DockModel::tr("Only \"%1\" was read. Is that its whole serial?").arg(read);
+    case gear::TagDoubt::onlySigns:
+      return DockModel::tr("\"%1\" has neither a letter nor a digit. Is that its serial?").arg(read);
+  }
+  return {};
 }
 
 }  // namespace
@@ -46,8 +63,8 @@ ScanReading readScan(const QString& scanned, Day today) {
   reading.read = bareScan(scanned);
   if (const auto guess = gear::wrongLayout(reading.read, today)) {
     reading.meant = guess->meant;
-    reading.refusal = layoutWords(*guess);
-    return reading;
+    (guess->isAsRead ? reading.doubt : reading.refusal) = layoutWords(*guess, readableScan(reading.read));
+    if (!guess->isAsRead) return reading;
   }
   const auto tag = gear::parseTag(reading.read, today);
   if (!tag) {
@@ -60,6 +77,7 @@ ScanReading readScan(const QString& scanned, Day today) {
                           .arg(readableScan(reading.read));
   } else {
     reading.tag = *tag;
+    if (const auto doubt = gear::doubtOf(*tag)) reading.doubt = doubtWords(*doubt, readableScan(reading.read));
   }
   return reading;
 }

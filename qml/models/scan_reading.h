@@ -16,7 +16,8 @@ struct ScanReading {
   std::string read;              // as sent, without what a scanner wraps around it
   std::optional<gear::Tag> tag;  // nothing: refusal says why
   QString refusal;
-  std::string meant;  // with a refusal: what the scanner seems to have sent
+  QString doubt;      // with a tag: to be asked about where the Book does not know it
+  std::string meant;  // with a refusal or a doubt: what the scanner seems to have sent
 };
 [[nodiscard]] ScanReading readScan(const QString& scanned, Day today);
 // Control characters as blanks.

@@ -42,10 +42,10 @@ struct PlainWords {
   static QString shortName(const Speech& speech, const std::string& family, const std::string& given);  // "Okafor" or "O. D."
   static QString list(const QStringList& parts);                                                        // "brow, ears and nape"
   static QString percent(double odds);                                                                  // "84 %"
-  static QString text(const std::string& utf8);            // of others, as it may be shown: core/book/shown_text.h
-  static QString wholeNumber(Length v, UnitSystem units);  // "1 in" rather than "1.00 in" where it is whole
-  static QString number(Length v, UnitSystem units);       // as core prints it
-  static QString sentenceCase(const QString& words);       // first letter raised
+  static QString text(const std::string& utf8);       // of others, as it may be shown: core/book/shown_text.h
+  static QString number(Length v, UnitSystem units);  // as core prints it
+  static QString tape(Length v, UnitSystem units);    // of a head: as its tape is read
+  static QString sentenceCase(const QString& words);  // first letter raised
 };
 
 // The board: lanes, reasons, what a row offers.
@@ -55,7 +55,7 @@ struct DueWords {
   static QString lane(season::Lane lane);
   static QString laneEmpty(season::Lane lane);
   static QString reason(const season::DueReason& reason, const Speech& speech);
-  static QString action(season::RowAction action);
+  static QString action(const season::DueRow& row);
 };
 
 // The nine marks in their own words; the seven points stand in sentences_gear.h.
@@ -90,17 +90,19 @@ struct MarkWords {
 struct GuideWords {
   Q_DECLARE_TR_FUNCTIONS(GuideWords)
  public:
-  static QString kind(fit::CheckKind kind);                                // "First fit"
-  static QString advice(const fit::Advice& advice, const Speech& speech);  // what to do
-  static QString adviceHow(const fit::Advice& advice);                     // how it is done, may be empty
-  static QString reopens(const fit::Advice& advice);                       // "Then see again: brow, ears and nape."
-  static QString adviceDone(const fit::Advice& advice);                    // on the button
-  static QString verdict(fit::Verdict verdict);                            // "Fits"
+  static QString kind(fit::CheckKind kind);                                      // "First fit"
+  static QString advice(const fit::Advice& advice, const Speech& speech);        // what to do
+  static QString adviceHow(const fit::Advice& advice, const fit::Setup& setup);  // how it is done, may be empty
+  static QString reopens(const fit::Advice& advice);                             // "Then see again: brow, ears and nape."
+  static QString adviceDone(const fit::Advice& advice);                          // on the button
+  static QString verdict(fit::Verdict verdict);                                  // "Fits"
   static QString reason(const fit::Reason& reason, const fit::Setup& setup, const Speech& speech);
   static QString reasonCode(const std::string& code);  // as recorded: "brow-over"
   static QString next(const season::EndedCheck& ended, const season::UnitRecord* unit, const Speech& speech);
   static QString caution(const gear::ModelSheet* sheet);
-  static QString stop();  // somebody feels unwell
+  static QString stop();                                 // somebody feels unwell
+  static QString notHere();                              // whom else to tell
+  static QString emergency(const season::Views& views);  // "Emergency: call 911", and the team's plan
 };
 
 // One answer of a check, as undo names it: "Brow: front edge sits high".

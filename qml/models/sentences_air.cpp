@@ -26,6 +26,7 @@ QString by(AirCause cause, const season::Conditions& now, UnitSystem units) {
   switch (cause) {
     case AirCause::cold:
     case AirCause::warm:
+    case AirCause::afterCold:
       return temperature.isEmpty() ? QString() : AirWords::tr(" at %1", "a temperature").arg(temperature);
     case AirCause::altitude:
       return elevation.isEmpty() ? AirWords::tr(" up here") : AirWords::tr(" at %1", "an elevation").arg(elevation);
@@ -99,6 +100,7 @@ QString AirWords::changed(const DueReason& reason, const season::Conditions& now
       reason.change->pa < 0
           ? tr("%1 %2 down%3", "a bladder; about so much; at what temperature").arg(bladder(reason), amount, by(reason.cause, now, units))
           : tr("%1 %2 up%3", "a bladder; about so much; at what temperature").arg(bladder(reason), amount, by(reason.cause, now, units));
+  if (reason.cause == AirCause::afterCold) return tr("Fitted in the cold: %1").arg(words);
   if (!reason.air) words += tr(", never measured");
   return words;
 }

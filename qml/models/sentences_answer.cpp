@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+
 #include "drawn_values.h"
 #include "sentences.h"
 #include "sentences_gear.h"
@@ -15,7 +17,14 @@ struct Teller {
   const Speech& speech;
 
   QString operator()(const fit::HairSeen& hair) const { return hair.isWet ? AnswerWords::tr("Hair wet") : AnswerWords::tr("Hair dry"); }
-  QString operator()(const fit::Fitted&) const { return AnswerWords::tr("Starting air set"); }
+  QString operator()(const fit::ColdSeen& cold) const {
+    return cold.isCold ? AnswerWords::tr("The helmet is cold") : AnswerWords::tr("The helmet is warm");
+  }
+  QString operator()(const fit::Fitted& fitted) const {
+    const auto isSaid = [](const auto& place) { return place.has_value(); };
+    if (std::any_of(fitted.air.begin(), fitted.air.end(), isSaid)) return AnswerWords::tr("Starting air set");
+    return std::any_of(fitted.pad.begin(), fitted.pad.end(), isSaid) ? AnswerWords::tr("Pads chosen") : AnswerWords::tr("Fitted as it is");
+  }
   QString operator()(const fit::MarkSeen& seen) const {
     const QString found = seen.finding == fit::Finding::snug
                               ? AnswerWords::tr("%1: %2", "a mark, its answer")
@@ -55,7 +64,7 @@ struct Teller {
     return said.where ? AnswerWords::tr("Athlete says: %1").arg(MarkWords::said(*said.where, said.side, said.feels))
                       : AnswerWords::tr("Athlete's word noted");
   }
-  QString operator()(const fit::Unwell&) const { return AnswerWords::tr("Trainer called"); }
+  QString operator()(const fit::Unwell&) const { return AnswerWords::tr("Athletic trainer called"); }
 };
 
 }  // namespace

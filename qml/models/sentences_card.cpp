@@ -6,6 +6,7 @@
 #include "qml/models/sentences_gear.h"
 #include "qml/models/sentences_paper.h"
 #include "qml/models/sentences_photos.h"
+#include "qml/models/sentences_standing.h"
 
 namespace snugline::models {
 
@@ -32,13 +33,16 @@ ports::Paper PaperWords::unitCard(const season::Views& views, const season::Unit
   paper.subtitle = tr("%1. Printed on %2.", "team, date").arg(teamName(views), dayWords(today)).toStdString();
   paper.foot = tr("Snugline: card of helmet %1").arg(text(unit.serial)).toStdString();
   addPart(paper, Kind::heading, tr("%1, %2", "a serial, its model and size").arg(text(unit.serial), kindOf(views, unit)));
-  addPart(paper, Kind::text, unitStatus(unit));
+  addPart(paper, Kind::text, unitStatus(views, unit, today, Names::none));
   addPart(paper, Kind::text, labelWordsOf(views, unit, today));
   addPart(paper, Kind::text, tr("A record of equipment: what was seen, when and by whom. No athlete is named on it."));
+  const season::UnitStanding standing = season::standingOf(views, unit, today);
   for (const gear::Point point : gear::kPoints) {
     const auto& seen = unit.points[static_cast<std::size_t>(point)];
-    const QString state = seen ? pointStateWords(seen->finding) : pointStateWords({});
-    addPart(paper, Kind::row, state, pointName(point));
+    const gear::PointFinding found = seen ? seen->finding : gear::PointFinding{};
+    // The label says more than whoever looked: certification is as its standing draws it.
+    const bool isAsFound = standing.points[static_cast<std::size_t>(point)] == found.state;
+    addPart(paper, Kind::row, isAsFound ? pointStateWords(found) : labelWordsOf(views, unit, today), pointName(point));
   }
   for (const season::HoldRecord& hold : unit.holds) addPart(paper, Kind::row, holdWords(hold), tr("On hold"));
   for (auto photo = unit.photos.rbegin(); photo != unit.photos.rend(); ++photo) {
@@ -46,8 +50,8 @@ ports::Paper PaperWords::unitCard(const season::Views& views, const season::Unit
     const QString words = tr("%1. Taken %2", "what a photo shows, when").arg(PhotoWords::title(*photo), timeWords(photo->stamp.at, today));
     const bool isThere = bytes != photos.end();
     addPart(paper, isThere ? Kind::picture : Kind::text,
-        isThere ? words : tr("%1. Its file is missing or was altered, so it is not shown").arg(words), {},
-        isThere ? bytes->second : std::string());
+            isThere ? words : tr("%1. Its file is missing or was altered, so it is not shown").arg(words), {},
+            isThere ? bytes->second : std::string());
   }
   addPart(paper, Kind::heading, tr("What was done"));
   for (auto fact = facts.rbegin(); fact != facts.rend(); ++fact) {

@@ -18,6 +18,8 @@ QString DueWords::lane(Lane lane) {
       return tr("Do not wear");
     case Lane::beforePractice:
       return tr("See before practice");
+    case Lane::noHelmet:
+      return tr("No helmet yet");
     case Lane::weekly:
       return tr("Weekly look");
     case Lane::nothingDue:
@@ -32,6 +34,8 @@ QString DueWords::laneEmpty(Lane lane) {
       return tr("No helmet is out of use.");
     case Lane::beforePractice:
       return tr("Nobody to see before practice.");
+    case Lane::noHelmet:
+      return tr("Everybody has a helmet.");
     case Lane::weekly:
       return tr("No weekly look is due.");
     case Lane::nothingDue:
@@ -40,22 +44,25 @@ QString DueWords::laneEmpty(Lane lane) {
   return {};
 }
 
-QString DueWords::action(RowAction action) {
-  switch (action) {
+QString DueWords::action(const season::DueRow& row) {
+  const bool isAdjust = !row.reasons.empty() && row.reasons.front().kind == DueKind::adjustOpen;
+  switch (row.action) {
     case RowAction::none:
       return {};
     case RowAction::firstFit:
       return tr("First fit");
     case RowAction::refit:
-      return tr("Refit");
+      return isAdjust ? tr("Continue") : tr("Refit");
     case RowAction::look:
-      return tr("Look");
+      return isAdjust ? tr("Continue") : tr("Look");
     case RowAction::resume:
       return tr("Go on");
     case RowAction::chooseHelmet:
-      return tr("Choose helmet");
+      return tr("Swap helmet");
     case RowAction::athlete:
       return tr("Open");
+    case RowAction::close:
+      return tr("Close");
   }
   return {};
 }
@@ -108,6 +115,20 @@ QString breakIn(const DueReason& reason) {
   return DueWords::tr("Break-in look, day %1 of %2").arg(reason.count).arg(fit::kBreakInByDays);
 }
 
+QString noHelmet(const DueReason& reason) {
+  if (reason.text.empty()) return DueWords::tr("No helmet yet");
+  if (reason.text == "held") return DueWords::tr("No helmet: the last one is on hold");
+  if (reason.text == "repair") return DueWords::tr("No helmet: the last one is in repair");
+  if (reason.text == "sent-out") return DueWords::tr("No helmet: the last one is sent out for recertification");
+  if (reason.text == "retired") return DueWords::tr("No helmet: the last one is retired");
+  if (reason.text == "lost") return DueWords::tr("No helmet: the last one is lost");
+  if (reason.text == "given") return DueWords::tr("No helmet: somebody else has the last one");
+  if (reason.text == "shelf") return DueWords::tr("No helmet: the last one is on the shelf");
+  const QString why = GuideWords::reasonCode(reason.text);
+  return why.isEmpty() ? DueWords::tr("No helmet: the last one did not fit")
+                       : DueWords::tr("No helmet: the last one did not fit, %1").arg(why);
+}
+
 QString away(const DueReason& reason) {
   if (reason.text == "repair") return DueWords::tr("Helmet is away: %1").arg(DueWords::tr("in repair"));
   if (reason.text == "sent-out") return DueWords::tr("Helmet is away: %1").arg(DueWords::tr("sent out for recertification"));
@@ -122,12 +143,17 @@ QString DueWords::reason(const DueReason& reason, const Speech& speech) {
   switch (reason.kind) {
     case DueKind::seeAthleteNow:
       return tr("See athlete now");
+    case DueKind::withTrainer:
+      return tr("With the athletic trainer");
+    case DueKind::pointsAfterHit:
+      return tr("Check the helmet’s seven points before it is worn");
     case DueKind::noUnit:
-      return tr("No helmet yet");
+      return noHelmet(reason);
     case DueKind::held: {
       const QString what = whatIsHeld(reason);
-      return what.isEmpty() ? heldBy(reason, speech)
-                            : tr("%1. %2", "why a helmet is held. Held when by whom").arg(what, heldBy(reason, speech));
+      const QString held = what.isEmpty() ? heldBy(reason, speech)
+                                          : tr("%1. %2", "why a helmet is held. Held when by whom").arg(what, heldBy(reason, speech));
+      return reason.isWithAthlete ? tr("%1, still with the athlete", "why a helmet is held").arg(held) : held;
     }
     case DueKind::unitFault: {
       const QString point = reason.point ? pointName(*reason.point) : tr("Helmet");
@@ -137,6 +163,8 @@ QString DueWords::reason(const DueReason& reason, const Speech& speech) {
       return lapsed(reason, speech);
     case DueKind::labelMissing:
       return tr("Certification label is missing");
+    case DueKind::labelUnreadable:
+      return tr("Certification label cannot be read");
     case DueKind::labelUnknown:
       return tr("Certification label not read yet");
     case DueKind::verdictDoNotWear: {
@@ -153,6 +181,13 @@ QString DueWords::reason(const DueReason& reason, const Speech& speech) {
       return tr("Two readings of the label differ");
     case DueKind::unitAway:
       return away(reason);
+    case DueKind::noSheet:
+      return tr("Model or size of the helmet is not known");
+    case DueKind::notInService:
+      return tr("Helmet is not in service");
+    case DueKind::keptUnit:
+      return reason.isWithAthlete ? tr("Old helmet %1 is not to be worn and still with the athlete").arg(PlainWords::text(reason.text))
+                                  : tr("Old helmet %1 is still with the athlete").arg(PlainWords::text(reason.text));
     case DueKind::neverFitted:
       return tr("Never fitted in this helmet");
     case DueKind::checkOpen:

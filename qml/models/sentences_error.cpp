@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 // Every error code as a sentence that says what and where.
+#include <algorithm>
+#include <initializer_list>
+
 #include <QCoreApplication>
 
 #include "core/book/acts_season.h"
 #include "core/book/acts_sheets.h"
 #include "core/book/privacy_acts.h"
+#include "core/book/rights.h"
+#include "core/book/undo.h"
 #include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
@@ -28,6 +33,21 @@ QString inFile(const QString& place, const QString& what) { return place.isEmpty
 }  // namespace
 
 namespace {
+// What came after an act and rests on it, by the kind of its fact.
+QString sinceWords(const std::string& kind) {
+  const auto isAny = [&](std::initializer_list<const char*> kinds) { return std::find(kinds.begin(), kinds.end(), kind) != kinds.end(); };
+  if (isAny({"unit-paired", "unit-unpaired", "unit-moved", "unit-collected"}))
+    return Trouble::tr("the helmet has changed hands or place since");
+  if (isAny({"check-begun", "line-seen"})) return Trouble::tr("a check was begun since");
+  if (isAny({"hair-seen", "fitting-set", "mark-seen", "adjusted", "air-read", "question-answered", "check-answered", "points-seen"}))
+    return Trouble::tr("the check went on since");
+  if (kind == "check-ended") return Trouble::tr("the check has ended since");
+  if (kind == "unit-held") return Trouble::tr("a helmet is held because of it");
+  if (kind == "unit-received") return Trouble::tr("a helmet was taken in under it since");
+  if (isAny({"season-closed", "practice-set"})) return Trouble::tr("the season went on since");
+  return Trouble::tr("something recorded since rests on it");
+}
+
 // A rule that refused, by its name in core/book/acts.h.
 QString refusedBy(const std::string& name, const std::string& place) {
   namespace rule = book::rule;
@@ -47,12 +67,25 @@ QString refusedBy(const std::string& name, const std::string& place) {
   if (name == rule::kPointFault) return Trouble::tr("%1 has an open fault").arg(what);
   if (name == rule::kBrokeSaid) return Trouble::tr("The athlete said that something broke. See the seven points first");
   if (name == rule::kUnwellSaid) return Trouble::tr("See the athlete now. Equipment work waits");
+  if (name == rule::kNeedsStaff) return Trouble::tr("Staff do this. Ask one of them to sign here");
+  if (name == rule::kNeedsAdmin) return Trouble::tr("An admin does this. Ask one of them to sign here");
+  if (name == rule::kNeedsPractitioner) return Trouble::tr("An athletic trainer or designated health care professional closes this");
+  if (name == rule::kStaysSaid) return Trouble::tr("A hit that was said stays. Staff ask the athlete and close it");
+  if (name == rule::kLastAdmin) return Trouble::tr("One admin must remain: somebody gives out codes");
+  if (name == rule::kReportOpen) return Trouble::tr("The athlete said something that nobody has seen to yet");
   if (name == rule::kNoUnit) return Trouble::tr("No helmet is paired with this athlete");
   if (name == rule::kTwoUnits) return Trouble::tr("Two helmets are noted for this athlete. Settle which one is worn");
   if (name == rule::kTwoAthletes) return Trouble::tr("Two athletes are noted for this helmet. Settle who wears it");
   if (name == rule::kNeverFitted) return Trouble::tr("This helmet was never fitted on this athlete. Begin with a first fit");
   if (name == rule::kCheckOpen) return Trouble::tr("A check is still open for this athlete");
-  if (name == rule::kCrackHold) return Trouble::tr("A hold on the shell ends only when the helmet is back from repair, or is retired");
+  if (name == rule::kCrackHold)
+    return Trouble::tr(
+        "A hold on the shell ends when the recertifying firm or the maker sends it back with paper and its label is read anew, or when it "
+        "is retired");
+  if (name == rule::kLabelNotGood) return Trouble::tr("The label of %1 is not good today. Read a good one first").arg(what);
+  if (name == rule::kPointsAfterReport) return Trouble::tr("Check the seven points of %1 first: somebody reported on it").arg(what);
+  if (name == rule::kReturnUnsaid) return Trouble::tr("%1 is away. Say first what was done to it").arg(what);
+  if (name == rule::kNotAway) return Trouble::tr("%1 is not away").arg(what);
   if (name == rule::kAlreadyClosed) return Trouble::tr("That is closed already");
   if (name == rule::kNothingSaid) return Trouble::tr("Nothing was said yet");
   if (name == rule::kBeforeRefill) return Trouble::tr("This reading would be older than the last refill. Look at the clock of this device");
@@ -66,6 +99,7 @@ QString refusedBy(const std::string& name, const std::string& place) {
   if (name == rule::kSizeInUse) return Trouble::tr("Helmets have a size that this sheet lacks: %1").arg(what);
   if (name == rule::kSeasonOpen) return Trouble::tr("Season %1 is still open. Close it first").arg(what);
   if (name == rule::kSeasonTaken) return Trouble::tr("There was a season %1 already. Give the next one another name").arg(what);
+  if (name == rule::kRestsOnIt) return Trouble::tr("That cannot be undone any more: %1", "what happened since").arg(sinceWords(place));
   if (name == rule::kOffRoster) return Trouble::tr("This athlete is off the roster");
   return because(Trouble::tr("That cannot be done now"), text(name));
 }

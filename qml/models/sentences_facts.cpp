@@ -9,6 +9,7 @@
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_air.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_standing.h"
 #include "qml/models/sentences_units.h"
 
 namespace snugline::models {
@@ -47,7 +48,9 @@ QString movedWords(const book::UnitMoved& moved) {
   if (moved.to == "in-service") words = Said::tr("In service");
   if (moved.to == "repair") words = Said::tr("Sent to repair");
   if (moved.to == "sent-out") words = Said::tr("Sent out for recertification");
-  if (moved.to == "back") words = Said::tr("Back with us");
+  if (moved.to == "back")
+    words =
+        moved.returned.by.empty() ? Said::tr("Back with us") : Said::tr("Back with us: %1").arg(StandingWords::returned(moved.returned));
   if (moved.to == "retired") words = Said::tr("Retired");
   if (moved.to == "lost") words = Said::tr("Lost");
   if (moved.to == "in-hand") return Said::tr("In our hands");
@@ -109,6 +112,7 @@ struct LineOf {
 
   QString operator()(const book::TeamFounded& f) const { return Said::tr("Book begun for %1").arg(text(f.name)); }
   QString operator()(const book::DeviceAdmitted&) const { return Said::tr("A device joined the Book"); }
+  QString operator()(const book::PersonChanged&) const { return Said::tr("The role of somebody was changed"); }
   QString operator()(const book::CodeSet&) const { return Said::tr("A code was set"); }
   QString operator()(const book::PersonAdded& f) const { return Said::tr("%1 can sign").arg(text(f.name)); }
   QString operator()(const book::AthleteAdded&) const { return Said::tr("Added to the roster"); }
@@ -117,6 +121,7 @@ struct LineOf {
     return f.jersey ? Said::tr("Jersey is now %1").arg(text(*f.jersey)) : Said::tr("Name or birth year changed");
   }
   QString operator()(const book::TapeRead&) const { return Said::tr("Head taped"); }
+  QString operator()(const book::ReadingSetAside&) const { return Said::tr("A reading of the head set aside"); }
   QString operator()(const book::SheetAdopted& f) const {
     return f.replaces.empty() ? Said::tr("Model sheet adopted") : Said::tr("Model sheet changed");
   }
@@ -155,6 +160,7 @@ struct LineOf {
     if (f.said.isBroken) return Said::tr("Said: something broke");
     return f.said.where ? Said::tr("Said: %1").arg(MarkWords::said(*f.said.where, f.said.side, f.said.feels)) : QString();
   }
+  QString operator()(const book::SaidFollowed&) const { return {}; }
   QString operator()(const book::SaidAcknowledged&) const { return {}; }
   QString operator()(const book::HairChanged&) const { return Said::tr("Hair changed"); }
   QString operator()(const book::PracticeSet&) const { return Said::tr("Practice times set"); }
@@ -180,6 +186,7 @@ struct LineOf {
     return f.years ? Said::tr("Names are shown for %n year(s) after the last entry", nullptr, *f.years)
                    : Said::tr("Names are always shown");
   }
+  QString operator()(const book::EmergencySet& f) const { return Said::tr("In an emergency: call %1").arg(text(f.number)); }
   QString operator()(const book::LegalHoldMade& f) const {
     return f.isForAll ? Said::tr("Legal hold on everybody: %1").arg(text(f.reason)) : Said::tr("Legal hold: %1").arg(text(f.reason));
   }

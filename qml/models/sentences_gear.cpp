@@ -45,14 +45,14 @@ QString pointName(gear::Point point) {
     case gear::Point::faceguard:
       return Gear::tr("Faceguard");
     case gear::Point::liner:
-      return Gear::tr("Liner and air");
+      return Gear::tr("Liner");
     case gear::Point::chinStrap:
       return Gear::tr("Chin strap");
   }
   return {};
 }
 
-QString pointAsk(gear::Point point) {
+QString pointAsk(gear::Point point, bool hasAir) {
   switch (point) {
     case gear::Point::certification:
       return Gear::tr("Label there, readable, in date");
@@ -65,14 +65,14 @@ QString pointAsk(gear::Point point) {
     case gear::Point::faceguard:
       return Gear::tr("Straight, coated, tight");
     case gear::Point::liner:
-      return Gear::tr("All there, holds air, clean");
+      return hasAir ? Gear::tr("All there, holds air, clean") : Gear::tr("All there, clean");
     case gear::Point::chinStrap:
       return Gear::tr("Cup and every strap whole");
   }
   return {};
 }
 
-QStringList pointFaults(gear::Point point) {
+QStringList pointFaults(gear::Point point, bool hasAir) {
   switch (point) {
     case gear::Point::certification:
       return {Gear::tr("label missing"), Gear::tr("label not readable"), Gear::tr("out of date")};
@@ -85,6 +85,7 @@ QStringList pointFaults(gear::Point point) {
     case gear::Point::faceguard:
       return {Gear::tr("bare metal"), Gear::tr("bent bar"), Gear::tr("cracked weld"), Gear::tr("loose")};
     case gear::Point::liner:
+      if (!hasAir) return {Gear::tr("pad missing"), Gear::tr("torn"), Gear::tr("packed down hard")};
       return {Gear::tr("pad missing"), Gear::tr("loses air"), Gear::tr("torn"), Gear::tr("packed down hard")};
     case gear::Point::chinStrap:
       return {Gear::tr("strap frayed"), Gear::tr("buckle broken"), Gear::tr("cup torn"), Gear::tr("strap missing")};
@@ -104,16 +105,17 @@ QString pointStateWords(const gear::PointFinding& finding) {
   return {};
 }
 
-QVariantList pointList(const gear::PointFindings& findings) {
+QVariantList pointList(const gear::PointFindings& findings, const gear::ModelSheet* sheet) {
+  const bool hasAir = sheet == nullptr || !sheet->air.empty();
   QVariantList list;
   for (const gear::Point point : gear::kPoints) {
     const gear::PointFinding& finding = findings[static_cast<std::size_t>(point)];
     list.append(QVariantMap{{QStringLiteral("code"), text(gear::code(point))},
                             {QStringLiteral("name"), pointName(point)},
-                            {QStringLiteral("ask"), pointAsk(point)},
+                            {QStringLiteral("ask"), pointAsk(point, hasAir)},
                             {QStringLiteral("state"), static_cast<int>(finding.state)},
                             {QStringLiteral("words"), pointStateWords(finding)},
-                            {QStringLiteral("faults"), pointFaults(point)}});
+                            {QStringLiteral("faults"), pointFaults(point, hasAir)}});
   }
   return list;
 }
@@ -162,13 +164,14 @@ QString labelWords(const gear::Label& label, const std::optional<gear::DaySpan>&
 
 QString labelWordsOf(const season::Views& views, const season::UnitRecord& unit, Day today) {
   if (unit.isLabelMissing) return Gear::tr("Label looked for and missing");
+  if (unit.isLabelUnreadable) return Gear::tr("Label cannot be read");
   if (unit.labels.empty()) return Gear::tr("No label read yet");
   const QString words = labelWords(unit.labels.back().label, season::lastGoodDay(views, unit), today);
   return unit.isLabelDisputed ? Gear::tr("%1. Two readings differ: read it again").arg(words) : words;
 }
 
 gear::LabelState labelStateOf(const season::Views& views, const season::UnitRecord& unit, Day today) {
-  if (unit.isLabelMissing) return gear::LabelState::lapsed;
+  if (unit.isLabelMissing || unit.isLabelUnreadable) return gear::LabelState::lapsed;
   const auto span = season::lastGoodDay(views, unit);
   return span ? gear::judge(*span, today) : gear::LabelState::unknown;
 }
@@ -245,41 +248,6 @@ QString kindOf(const season::Views& views, const season::UnitRecord& unit) {
   return sheet == nullptr ? Gear::tr("size %1").arg(text(unit.size)) : Gear::tr("%1, size %2").arg(text(sheet->name), text(unit.size));
 }
 
-QVariantList pointStates(const season::UnitRecord& unit) {
-  QVariantList list;
-  for (const auto& seen : unit.points) {
-    const gear::PointState state = seen ? seen->finding.state : gear::PointState::unseen;
-    switch (state) {
-      case gear::PointState::unseen:
-        list.append(QStringLiteral("unseen"));
-        break;
-      case gear::PointState::sound:
-        list.append(QStringLiteral("sound"));
-        break;
-      case gear::PointState::fault:
-        list.append(QStringLiteral("fault"));
-        break;
-    }
-  }
-  return list;
-}
-
-QString unitStatus(const season::UnitRecord& unit) {
-  if (!unit.holds.empty()) return Gear::tr("On hold: %1").arg(holdWords(unit.holds.front()));
-  switch (unit.place) {
-    case season::UnitPlace::shelf:
-    case season::UnitPlace::withAthlete:
-      break;
-    case season::UnitPlace::repair:
-    case season::UnitPlace::sentOut:
-    case season::UnitPlace::retired:
-    case season::UnitPlace::lost:
-      return placeWords(unit.place, unit.placeWords);
-  }
-  if (!unit.isInService) return Gear::tr("Not in service yet");
-  return unit.athletes.empty() ? Gear::tr("In service, on the shelf") : Gear::tr("In service");
-}
-
 QString rowDoubt(const book::RowNote& note) {
   const QString cell = text(note.text);
   switch (note.doubt) {
@@ -317,6 +285,8 @@ QString rowDoubt(const book::RowNote& note) {
       return Gear::tr("\"%1\" is not a label year").arg(cell);
     case book::RowDoubt::pointUnknown:
       return Gear::tr("\"%1\" is none of the seven points").arg(cell);
+    case book::RowDoubt::unitAway:
+      return Gear::tr("%1 is away for repair or recertification. Say at the Dock what was done").arg(cell);
     case book::RowDoubt::unitRetired:
       return Gear::tr("%1 is retired and stays so").arg(cell);
     case book::RowDoubt::repeated:

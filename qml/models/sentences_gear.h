@@ -28,11 +28,11 @@ namespace snugline::models {
 [[nodiscard]] QString dayWords(Day day);  // "30 Dec 2027"
 
 [[nodiscard]] QString pointName(gear::Point point);                        // "Warning label"
-[[nodiscard]] QString pointAsk(gear::Point point);                         // what to look for, one short line
-[[nodiscard]] QStringList pointFaults(gear::Point point);                  // usual faults, in the trade's words, most usual first
+[[nodiscard]] QString pointAsk(gear::Point point, bool hasAir);            // what to look for, one short line; hasAir: the model has
+[[nodiscard]] QStringList pointFaults(gear::Point point, bool hasAir);     // usual faults, in the trade's words, most usual first
 [[nodiscard]] QString pointStateWords(const gear::PointFinding& finding);  // "Sound", "Not seen", "Fault: bare metal"
 // The seven as a list for tiles and strips: {code, name, ask, state, words, faults}; state 0 unseen, 1 sound, 2 fault.
-[[nodiscard]] QVariantList pointList(const gear::PointFindings& findings);
+[[nodiscard]] QVariantList pointList(const gear::PointFindings& findings, const gear::ModelSheet* sheet);
 
 // "Label 2025: good to between 31 Dec 2026 and 30 Dec 2027, judged by the earlier"
 [[nodiscard]] QString labelWords(const gear::Label& label, const std::optional<gear::DaySpan>& lastGood, Day today);
@@ -44,9 +44,7 @@ namespace snugline::models {
 [[nodiscard]] QString holdWhat(const std::string& what);          // core's own words in the reader's language, others as written
 [[nodiscard]] QString holdWords(const season::HoldRecord& hold);  // "Faceguard: bare metal. In our hands."
 [[nodiscard]] QString placeWords(season::UnitPlace place, const std::string& where);
-[[nodiscard]] QString unitStatus(const season::UnitRecord& unit);                          // "On hold: …", "In service, on the shelf"
 [[nodiscard]] QString kindOf(const season::Views& views, const season::UnitRecord& unit);  // "Alder A1, size L"
-[[nodiscard]] QVariantList pointStates(const season::UnitRecord& unit);                    // "unseen", "sound", "fault"
 
 [[nodiscard]] QString rowDoubt(const book::RowNote& note);  // why, with the cell
 

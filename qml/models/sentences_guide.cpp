@@ -104,6 +104,8 @@ QString GuideWords::advice(const Advice& advice, const Speech& speech) {
   switch (advice.kind) {
     case AdviceKind::reseat:
       return tr("Take the helmet off and seat it again, low and level.");
+    case AdviceKind::warm:
+      return tr("The helmet is cold: warm it first.");
     case AdviceKind::change:
       return change(advice, speech);
     case AdviceKind::check:
@@ -122,8 +124,13 @@ QString GuideWords::advice(const Advice& advice, const Speech& speech) {
   return {};
 }
 
-QString GuideWords::adviceHow(const Advice& advice) {
+QString GuideWords::adviceHow(const Advice& advice, const fit::Setup& setup) {
+  if (advice.kind == AdviceKind::warm)
+    return setup.sheet->air.empty()
+               ? tr("Bring it indoors until it is as warm as the room. Then see it again.")
+               : tr("Bring it indoors until it is as warm as the room. Let no air out in the cold. Then see it again.");
   const bool isAir = advice.kind == AdviceKind::change && advice.port.has_value();
+  if (isAir && advice.pumpsHigh == 1) return tr("Cold: one pump at a time. Athlete on a knee, needle wetted. Then stand and see again.");
   if (isAir) return tr("Athlete on a knee, needle wetted. Then stand and see again.");
   if (advice.kind == AdviceKind::change && advice.deed == Deed::swap) return tr("Helmet off for the swap. A handed pair stays a pair.");
   return {};
@@ -139,6 +146,8 @@ QString GuideWords::adviceDone(const Advice& advice) {
     case AdviceKind::reseat:
     case AdviceKind::check:
       return tr("Done, see again");
+    case AdviceKind::warm:
+      return tr("It is warm now");
     case AdviceKind::change:
       return tr("Done, see again");
     case AdviceKind::replacePart:
@@ -269,6 +278,9 @@ QString GuideWords::reasonCode(const std::string& code) {
 QString GuideWords::next(const season::EndedCheck& ended, const season::UnitRecord* unit, const Speech& speech) {
   switch (ended.verdict) {
     case fit::Verdict::fits: {
+      if (ended.isForCold)
+        return tr("Fits for this cold. See it again before the next session that is warmer, at the latest %1.")
+            .arg(PlainWords::dueDay(ended.dueBy, speech.today));
       const QString from = PlainWords::dueDay(ended.dueFrom, speech.today);
       const QString by = PlainWords::dueDay(ended.dueBy, speech.today);
       if (ended.dueFrom == ended.dueBy) return tr("Next look %1.").arg(by);
@@ -292,10 +304,18 @@ QString GuideWords::caution(const gear::ModelSheet* sheet) {
   return tr("Follow the helmet maker's instructions and local rules; they come first. No helmet prevents concussion.");
 }
 
+QString GuideWords::notHere() { return tr("Not here? Tell a coach or any adult now."); }
+
+QString GuideWords::emergency(const season::Views& views) {
+  const season::EmergencyRecord call = views.team ? views.team->emergency : season::EmergencyRecord();
+  const QString number = tr("Emergency: call %1", "a number").arg(PlainWords::text(call.number));
+  return call.plan.empty() ? number : QStringLiteral("%1. %2").arg(number, PlainWords::text(call.plan));
+}
+
 QString GuideWords::stop() {
   return tr(
-      "Stop. Tell the trainer now. Out at once and out for the day; follow the local concussion protocol. "
-      "Return only with leave of an appropriate health care professional.");
+      "Stop. Tell the athletic trainer now. Out at once and out for the day; follow the local concussion protocol. "
+      "Back only with written permission from a licensed health care professional.");
 }
 
 }  // namespace snugline::models

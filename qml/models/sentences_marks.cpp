@@ -63,15 +63,15 @@ QString MarkWords::ask(Mark mark) {
     case Mark::brow:
       return tr("Where does the front edge sit?");
     case Mark::ears:
-      return tr("Where are the ear openings?");
+      return tr("Where are the ear openings, on both sides?");
     case Mark::nape:
       return tr("Is the base of the skull covered?");
     case Mark::chin:
       return tr("How does the chin cup sit?");
     case Mark::straps:
-      return tr("How do the straps sit?");
+      return tr("How do the straps sit, on both sides?");
     case Mark::jaw:
-      return tr("How do the jaw pads meet the cheeks?");
+      return tr("How do the jaw pads meet both cheeks?");
     case Mark::crown:
       return tr("How does it meet the top of the head?");
     case Mark::sides:
@@ -87,13 +87,13 @@ QString MarkWords::how(Mark mark) {
     case Mark::brow:
       return tr("Drag the front edge to where it sits. Athlete looks straight ahead, chin strap done up.");
     case Mark::ears:
-      return tr("Look from both sides. The openings belong on the ear canals.");
+      return tr("Walk round and look from both sides. The openings belong on the ear canals.");
     case Mark::nape:
       return tr("Look from behind. The shell covers the base of the skull.");
     case Mark::chin:
       return tr("The cup sits centred on the point of the jaw, even on both sides.");
     case Mark::straps:
-      return tr("Every snap done up, even tension, routed under the faceguard.");
+      return tr("Both sides: every snap done up, even tension, routed under the faceguard.");
     case Mark::jaw:
       return tr("Slide a finger along each cheek. Pads touch firmly, no gap, no pain.");
     case Mark::crown:
@@ -162,9 +162,9 @@ QString foundFault(Mark mark) {
     case Mark::jaw:
       return MarkWords::tr("jaw pad gone");
     case Mark::crown:
-      return MarkWords::tr("crown air or pad fails");
+      return MarkWords::tr("crown liner fails");
     case Mark::sides:
-      return MarkWords::tr("side air or pad fails");
+      return MarkWords::tr("side liner fails");
     case Mark::hold:
       return MarkWords::tr("hold cannot be tried");
   }
@@ -243,7 +243,7 @@ QString MarkWords::said(Mark mark, Side side, Feels feels) {
 // The last word of each is what is recorded in the Book, in plain words whatever the language of the screen.
 QList<MarkWords::Fault> MarkWords::faults(Mark mark, const gear::ModelSheet* sheet) {
   const QString faultId = QStringLiteral("fault");
-  const bool hasCrownAir = sheet != nullptr && sheet->hasPort(gear::Port::crown);
+  const auto hasAir = [sheet](gear::Port port) { return sheet != nullptr && sheet->hasPort(port); };
   switch (mark) {
     case Mark::brow:
       return {{faultId, tr("Front pad gone or torn"), "front pad gone or torn"}};
@@ -259,9 +259,9 @@ QList<MarkWords::Fault> MarkWords::faults(Mark mark, const gear::ModelSheet* she
     case Mark::jaw:
       return {{faultId, tr("Jaw pad gone"), "jaw pad gone"}};
     case Mark::crown:
-      return {{faultId, hasCrownAir ? tr("Crown does not hold air") : tr("Crown pad gone or torn"), "crown fails"}};
+      return {{faultId, hasAir(gear::Port::crown) ? tr("Crown does not hold air") : tr("Crown pad gone or torn"), "crown fails"}};
     case Mark::sides:
-      return {{faultId, tr("Side pad or air fails"), "side pad or air fails"}};
+      return {{faultId, hasAir(gear::Port::sides) ? tr("Sides do not hold air") : tr("Side pad gone or torn"), "sides fail"}};
     case Mark::hold:
       return {{faultId, tr("Cannot be tried"), "cannot be tried"}};
   }

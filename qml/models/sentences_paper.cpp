@@ -19,6 +19,12 @@ QString wholeText(const std::string& utf8) { return QString::fromStdString(book:
 
 }  // namespace
 
+QString PaperWords::opened(ports::Outbox& outbox, const std::string& place) {
+  const QString where = PlainWords::text(place);
+  return outbox.open(place) ? tr("%1. It opens now, to be printed from there.").arg(where)
+                            : tr("%1. Nothing on this device opens it: take the file to where you print.").arg(where);
+}
+
 QString PaperWords::teamName(const season::Views& views) {
   if (!views.team) return {};
   return (PlainWords::text(views.team->name) + QLatin1Char(' ') + PlainWords::text(views.team->mascot)).trimmed();
@@ -31,20 +37,20 @@ ports::Paper PaperWords::recoverySheet(const season::Views& views, const std::st
   paper.foot = tr("Snugline: opens the Book when every code is forgotten").toStdString();
   add(paper, Kind::heading, tr("What it is for"));
   add(paper, Kind::text,
-      tr("When every trainer's code is forgotten, this key lets one trainer set a new code. It works once: a new key is made then, and "
+      tr("When every admin's code is forgotten, this key lets one admin set a new code. It works once: a new key is made then, and "
          "this sheet is void."));
   add(paper, Kind::heading, tr("The key"));
   add(paper, Kind::key, QString::fromStdString(key));
   add(paper, Kind::heading, tr("How to use it"));
   add(paper, Kind::text,
       tr("1. On the screen that asks for a staff code, touch \"Every code forgotten\".\n2. Type the key, group after group. A mistyped "
-         "group is named.\n3. Choose the trainer and type a new code twice.\n4. Print the new sheet and destroy this one."));
+         "group is named.\n3. Choose the admin and type a new code twice.\n4. Print the new sheet and destroy this one."));
   add(paper, Kind::heading, tr("Keep it"));
   add(paper, Kind::text,
       tr("Under lock and key, away from the tablet: with the school's keys, or in a sealed envelope with the athletic director. Whoever "
          "holds this sheet and the tablet can open the Book. Do not photograph it, and do not send it by mail or message."));
   add(paper, Kind::text,
-      tr("Wrong keys make the tablet wait longer and longer, as wrong codes do. A trainer can make a new sheet at any time, under People; "
+      tr("Wrong keys make the tablet wait longer and longer, as wrong codes do. An admin can make a new sheet at any time, under People; "
          "every sheet before it is void."));
   add(paper, Kind::text, tr("Nobody can read this key from the Book again. It stands here and nowhere else."));
   return paper;

@@ -26,6 +26,8 @@ struct PaperWords {
                                const std::map<std::string, std::string>& photos, Day today);
   // One line of a whole record: what a fact says, answers of a check one by one.
   static QString line(const season::Views& views, const book::Fact& fact, Day today);
+  // Opens what was printed and says where it lies.
+  static QString opened(ports::Outbox& outbox, const std::string& place);
   static QString teamName(const season::Views& views);
 };
 

@@ -76,7 +76,7 @@ QString PlainWords::percent(double odds) {
 
 QString PlainWords::number(Length v, UnitSystem units) { return text(print(v, units)); }
 
-QString PlainWords::wholeNumber(Length v, UnitSystem units) { return number(v, units).replace(QLatin1String(".00 "), QLatin1String(" ")); }
+QString PlainWords::tape(Length v, UnitSystem units) { return text(printTape(v, units)); }
 
 QString PlainWords::sentenceCase(const QString& words) { return words.isEmpty() ? words : words.left(1).toUpper() + words.mid(1); }
 

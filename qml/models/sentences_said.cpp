@@ -37,6 +37,12 @@ QString relengthed(int direction) {
   return SaidWords::tr("straps set even");
 }
 
+QString sinceThen(const std::vector<book::WordOutcome>& ofOneCheck) {
+  if (std::any_of(ofOneCheck.begin(), ofOneCheck.end(), [](const auto& one) { return one.isOtherHelmet; }))
+    return SaidWords::tr("You have another helmet since.");
+  return ofOneCheck.front().verdict == fit::Verdict::doNotWear ? SaidWords::tr("Do not wear that helmet.") : QString();
+}
+
 }  // namespace
 
 QString SaidWords::times(int times, Day since, Day today) {
@@ -113,12 +119,19 @@ QString SaidWords::outcome(const std::vector<book::WordOutcome>& ofOneCheck, con
   } else {
     sentences << tr("Seen %1: %2.", "day, what was found").arg(when, PlainWords::list(found));
   }
-  if (std::any_of(ofOneCheck.begin(), ofOneCheck.end(), [](const auto& one) { return one.isOtherHelmet; })) {
-    sentences << tr("You have another helmet since.");
-  } else if (first.verdict == fit::Verdict::doNotWear) {
-    sentences << tr("Do not wear that helmet.");
-  }
-  return sentences.join(QLatin1Char(' '));
+  sentences << sinceThen(ofOneCheck);
+  return sentences.join(QLatin1Char(' ')).trimmed();
+}
+
+QString SaidWords::helmetOutcome(const std::vector<book::WordOutcome>& ofOneCheck, const std::vector<book::Done>& done,
+                                 const Speech& speech) {
+  if (ofOneCheck.empty()) return {};
+  const QString when = seenDay(ofOneCheck.front().seenAt, speech.today);
+  QStringList deeds;
+  for (const book::Done& one : done) deeds << SaidWords::done(one, speech);
+  const QString checked = deeds.isEmpty() ? tr("Your helmet was checked %1.", "day").arg(when)
+                                          : tr("Your helmet was checked %1: %2.", "day, what was done").arg(when, PlainWords::list(deeds));
+  return QStringLiteral("%1 %2").arg(checked, sinceThen(ofOneCheck)).trimmed();
 }
 
 QString SaidWords::pattern(const season::Pattern& pattern, const Speech& speech) {

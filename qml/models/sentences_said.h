@@ -22,6 +22,8 @@ struct SaidWords {
   static QString seenDay(Instant at, Day today);                      // "today", "yesterday", "Tuesday", "Wed 30 Sep"
   // What one check made of what was said, in one or two sentences: "Seen Tuesday: left jaw pad one step thinner. Now: jaw snug."
   static QString outcome(const std::vector<book::WordOutcome>& ofOneCheck, const std::vector<book::Done>& done, const Speech& speech);
+  // The same for a glass that others see: what was done to the helmet, nothing of what was said.
+  static QString helmetOutcome(const std::vector<book::WordOutcome>& ofOneCheck, const std::vector<book::Done>& done, const Speech& speech);
   static QString pattern(const season::Pattern& pattern, const Speech& speech);  // "88 Lindqvist: jaw on the left"
   static QString patternDetail(const season::Pattern& pattern,
                                const Speech& speech);  // "Said on 3 days, 2 Sep to 14 Oct: 2 tight, 1 loose"

@@ -9,7 +9,6 @@ namespace snugline::models {
 
 using season::CostTerm;
 using season::NoHelmet;
-using season::UnitBar;
 
 namespace {
 QString decimal(double value, int places) { return QString::number(value, 'f', places); }
@@ -35,38 +34,6 @@ QString SeasonWords::term(CostTerm term, int count) {
   return {};
 }
 
-QString SeasonWords::bar(UnitBar bar) {
-  switch (bar) {
-    case UnitBar::none:
-      return {};
-    case UnitBar::notInService:
-      return tr("not in service");
-    case UnitBar::held:
-      return tr("on hold");
-    case UnitBar::repair:
-      return tr("in repair");
-    case UnitBar::sentOut:
-      return tr("sent out");
-    case UnitBar::retired:
-      return tr("retired");
-    case UnitBar::lost:
-      return tr("lost");
-    case UnitBar::faultOpen:
-      return tr("a fault is open");
-    case UnitBar::labelMissing:
-      return tr("label missing");
-    case UnitBar::labelUnknown:
-      return tr("label not read yet");
-    case UnitBar::labelDisputed:
-      return tr("two readings of its label differ");
-    case UnitBar::lapses:
-      return tr("certification lapses too early, or may");
-    case UnitBar::noSheet:
-      return tr("its model or size is not known");
-  }
-  return {};
-}
-
 QString SeasonWords::kind(const season::Views& views, const std::string& sheet, const std::string& size) {
   if (size.empty()) return tr("off the charts");
   const gear::ModelSheet* model = views.sheet(sheet);
@@ -83,7 +50,9 @@ QString SeasonWords::counts(const season::Views& views, const std::vector<season
 QString SeasonWords::pair(const season::MatchPair& pair, const Speech& speech) {
   const season::UnitRecord* unit = speech.views.unit(pair.unit);
   QStringList says;
-  says << (pair.odds ? tr("odds %1").arg(PlainWords::percent(*pair.odds)) : tr("never taped"));
+  says << (pair.odds                              ? tr("odds %1").arg(PlainWords::percent(*pair.odds))
+           : pair.tape == season::TapeState::open ? tr("readings disagree")
+                                                  : tr("never taped"));
   if (pair.tape == season::TapeState::stale) says << tr("by a stale tape");
   if (pair.isTryOn) says << tr("try on");
   if (pair.isLastHelmet) says << tr("the last helmet");
@@ -98,7 +67,8 @@ QString SeasonWords::noHelmet(const season::UnmatchedHead& head) {
   QString words;
   switch (head.why) {
     case NoHelmet::neverTaped:
-      words = tr("Never taped: no size is known");
+      words = head.tape == season::TapeState::open ? tr("The readings of the head disagree: no size is known")
+                                                   : tr("Never taped: no size is known");
       break;
     case NoHelmet::offChart:
       words = tr("No size of the models at hand is likely enough");

@@ -17,7 +17,6 @@ struct SeasonWords {
   Q_DECLARE_TR_FUNCTIONS(SeasonWords)
  public:
   static QString term(season::CostTerm term, int count);                     // "2 points not seen"
-  static QString bar(season::UnitBar bar);                                   // "on hold", what keeps a helmet off every head
   static QString pair(const season::MatchPair& pair, const Speech& speech);  // "B200012, Brant B2 M. 83 %, the last helmet"
   static QString noHelmet(const season::UnmatchedHead& head);                // a sentence
   static QString kind(const season::Views& views, const std::string& sheet, const std::string& size);  // "Brant B2 M", "off the charts"

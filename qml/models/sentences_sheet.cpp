@@ -41,6 +41,7 @@ QString plainPlace(const QString& key) {
   if (key == QLatin1String("change_allowance_pa")) return SheetWords::tr("Move of air that calls for a look");
   if (key == QLatin1String("leak_per_week_pa")) return SheetWords::tr("Loss in a week that is no leak");
   if (key == QLatin1String("fitting_order")) return SheetWords::tr("Order of setting");
+  if (key == QLatin1String("mark_order")) return SheetWords::tr("Order of the marks");
   if (key == QLatin1String("questions")) return SheetWords::tr("Questions");
   if (key == QLatin1String("cautions")) return SheetWords::tr("Cautions");
   return key;
@@ -98,7 +99,7 @@ QString SheetWords::place(const gear::SheetDraft& draft, const std::string& path
   }
   if (parts.front() == QLatin1String("questions") && isEntry)
     return tr("%1, %2", "which size or port, which value").arg(tr("Question %1").arg(at + 1), end);
-  if (parts.front() == QLatin1String("fitting_order"))
+  if (parts.front() == QLatin1String("fitting_order") || parts.front() == QLatin1String("mark_order"))
     return tr("%1, no. %2", "a list, which entry").arg(plainPlace(parts.front())).arg(at + 1);
   const QString which = plainPlace(parts.front());
   return parts.size() > 2 ? tr("%1, no. %2", "a list, which entry").arg(which).arg(parts[2].toInt() + 1)

@@ -31,6 +31,13 @@ QString orderText(const std::string& codes) {
   return SheetWords::order(ports);
 }
 
+QString marksText(const std::string& codes) {
+  QStringList names;
+  for (const QString& one : text(codes).split(QStringLiteral(", "), Qt::SkipEmptyParts))
+    if (const auto mark = fit::markFromCode(utf8(one))) names << MarkWords::brief(*mark);
+  return names.join(QStringLiteral(", "));
+}
+
 QString nameOf(const SheetDifference& d) {
   const QString item = PlainWords::text(d.item);
   switch (d.field) {
@@ -75,6 +82,8 @@ QString nameOf(const SheetDifference& d) {
       return SheetWords::tr("Loss in a week that is no leak");
     case SheetField::fittingOrder:
       return SheetWords::tr("Order of setting");
+    case SheetField::markOrder:
+      return SheetWords::tr("Order of the marks");
     case SheetField::question:
       return SheetWords::tr("Question %1").arg(item);
     case SheetField::questionIfNo:
@@ -138,6 +147,8 @@ QString SheetWords::difference(const SheetDifference& d, UnitSystem units) {
       return change(what, stepsText(d.before, units), stepsText(d.after, units));
     case SheetField::fittingOrder:
       return change(what, orderText(d.before), orderText(d.after));
+    case SheetField::markOrder:
+      return change(what, marksText(d.before), marksText(d.after));
     case SheetField::id:
     case SheetField::name:
     case SheetField::size:

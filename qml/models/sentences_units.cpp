@@ -101,7 +101,7 @@ QString UnitWords::notOffered(season::NotOffered why, int count) {
     case season::NotOffered::held:
       return tr("%n on hold", nullptr, count);
     case season::NotOffered::away:
-      return tr("%n in repair or sent out", nullptr, count);
+      return tr("%n in repair, sent out or still with an athlete", nullptr, count);
     case season::NotOffered::notInService:
       return tr("%n not put in service yet", nullptr, count);
     case season::NotOffered::faultOpen:
@@ -112,6 +112,8 @@ QString UnitWords::notOffered(season::NotOffered why, int count) {
       return tr("%n with a label that is lapsed, missing, not read or in question", nullptr, count);
     case season::NotOffered::noSheet:
       return tr("%n without a model sheet", nullptr, count);
+    case season::NotOffered::pointsOpen:
+      return tr("%n with seven points to check after a report", nullptr, count);
     case season::NotOffered::otherSize:
       return tr("%n of another size", nullptr, count);
     case season::NotOffered::didNotFit:

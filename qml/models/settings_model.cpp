@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "qml/models/settings_model.h"
 
+#include "core/book/people.h"
 #include "core/season/sheet_chain.h"
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
+#include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
 
 namespace snugline::models {
@@ -31,6 +33,25 @@ QString SettingsModel::teamWords() const {
   const auto& team = m_desk->views().team;
   if (!team) return {};
   return tr("%1 %2, season %3").arg(text(team->name), text(team->mascot), text(team->season));
+}
+
+QString SettingsModel::emergencyNumber() const {
+  const auto& team = m_desk->views().team;
+  return team ? text(team->emergency.number) : QString();
+}
+
+QString SettingsModel::emergencyPlan() const {
+  const auto& team = m_desk->views().team;
+  return team ? text(team->emergency.plan) : QString();
+}
+
+void SettingsModel::setEmergency(const QString& number, const QString& plan) {
+  const book::EmergencySet set{number.simplified().toStdString(), plan.simplified().toStdString()};
+  m_desk->submit([set](const season::Views& views, Instant) { return book::setEmergency(views, set); }, this,
+                 [this](const Result<book::Appended>& outcome) {
+                   m_trouble = outcome ? QString() : errorSentence(outcome.error());
+                   emit teamChanged();
+                 });
 }
 
 QString SettingsModel::bookWords() const {

@@ -27,7 +27,10 @@ class SettingsModel : public QObject {
   Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)       // "en", "es": of the staff's side
   Q_PROPERTY(QString bookTrail MEMBER m_bookTrail NOTIFY trailChanged)  // pages of the Book left open, "helmets/unit", until the app ends
   Q_PROPERTY(QString teamWords READ teamWords NOTIFY teamChanged)       // "Harrow Creek High Herons, season 2026"
-  Q_PROPERTY(QString bookWords READ bookWords NOTIFY teamChanged)       // "64 athletes, 78 helmets, 3 model sheets"
+  Q_PROPERTY(QString emergencyNumber READ emergencyNumber NOTIFY teamChanged)  // whom to call, for every device of the team
+  Q_PROPERTY(QString emergencyPlan READ emergencyPlan NOTIFY teamChanged)      // may be empty
+  Q_PROPERTY(QString trouble READ trouble NOTIFY teamChanged)                  // of what was to be kept in the Book, one sentence
+  Q_PROPERTY(QString bookWords READ bookWords NOTIFY teamChanged)              // "64 athletes, 78 helmets, 3 model sheets"
 
  public:
   enum Units { Metric, Us };
@@ -44,6 +47,10 @@ class SettingsModel : public QObject {
   [[nodiscard]] bool reducedMotion() const;
   [[nodiscard]] QString teamWords() const;
   [[nodiscard]] QString bookWords() const;
+  [[nodiscard]] QString emergencyNumber() const;
+  [[nodiscard]] QString emergencyPlan() const;
+  [[nodiscard]] QString trouble() const { return m_trouble; }
+  Q_INVOKABLE void setEmergency(const QString& number, const QString& plan);
 
   void setUnits(Units units);
   void setTheme(Theme theme);
@@ -63,7 +70,7 @@ class SettingsModel : public QObject {
  private:
   Desk* m_desk;
   Choices* m_choices;
-  QString m_bookTrail;
+  QString m_bookTrail, m_trouble;
 };
 
 }  // namespace snugline::models

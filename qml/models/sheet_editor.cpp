@@ -64,7 +64,11 @@ void SheetEditor::start(gear::SheetDraft draft, std::string replaces, SheetSecti
   edited();
 }
 
-void SheetEditor::beginNew() { start({}, {}, SheetSection::names); }
+void SheetEditor::beginNew() {
+  gear::SheetDraft draft;
+  draft.unsaid = {true, true, true};
+  start(std::move(draft), {}, SheetSection::names);
+}
 
 void SheetEditor::beginCopy(const QString& hash) {
   const gear::ModelSheet* sheet = m_desk->views().sheet(utf8(hash));
@@ -150,7 +154,7 @@ void SheetEditor::step(const QString& path, const QString& wholes) {
   gear::Figure* figure = gear::figureAt(m_draft, at);
   const auto range = gear::figureRange(at);
   if (figure == nullptr || !range || m_isBusy) return;
-  const std::int64_t next = gear::stepFigure(*figure, wholes.toInt(), *range, m_choices->units(), stepsFrom(m_draft, at, range->lowest));
+  const std::int64_t next = gear::stepFigure(*figure, wholes.toInt(), *range, m_choices->units(), stepsFrom(m_draft, at));
   type(path, QString::fromStdString(range->unit == gear::FigureUnit::um   ? exact(Length{next})
                                     : range->unit == gear::FigureUnit::pa ? exact(Pressure{next})
                                                                           : std::to_string(next)));

@@ -67,6 +67,7 @@ class SheetEditor : public QObject {
   void begin(const gear::ReadDraft& read, const std::string& replaces);  // from a file
   Q_INVOKABLE void drop();
   Q_INVOKABLE void undoDrop();
+  void forgetDropped() { m_dropped.reset(); }  // something was kept since: that is what undo names
 
   Q_INVOKABLE void step(const QString& path, const QString& wholes);
   Q_INVOKABLE void type(const QString& path, const QString& words);  // a number as typed, or the text as it stands
@@ -110,7 +111,7 @@ class SheetEditor : public QObject {
   void changed();
   void looked();
   // hash: that counts from now on; before: the one that it replaced, or empty; fact: which says so.
-  void kept(const QString& hash, const QString& before, const QString& fact);
+  void kept(const QString& hash, const QString& before, const QStringList& facts);
 
  private:
   struct Dropped {

@@ -23,6 +23,7 @@ namespace {
 constexpr auto kSheetKey = "sheet";
 constexpr auto kReplacesKey = "replaces";
 constexpr auto kSectionKey = "section";
+constexpr auto kUnsaidKey = "unsaid";  // 1 air, 2 jaw pads, 4 crown pads
 constexpr qint64 kFileMost = 256 * 1024;
 }  // namespace
 
@@ -157,7 +158,9 @@ void SheetEditor::keep() {
           return;
         }
         clear();
-        emit kept(text(hash), text(replaces), outcome->ids.empty() ? QString() : text(outcome->ids.front()));
+        QStringList facts;
+        for (const std::string& fact : outcome->ids) facts << text(fact);
+        emit kept(text(hash), text(replaces), facts);
       });
 }
 
@@ -175,7 +178,10 @@ void SheetEditor::readFile() {
   std::string replaces = utf8(object[QLatin1String(kReplacesKey)].toString());
   // Of another Book, or of a sheet taken back: then it would stand for nothing.
   if (!replaces.empty() && m_desk->views().sheet(replaces) == nullptr) replaces.clear();
-  start(read->draft, replaces, sheetSection(object[QLatin1String(kSectionKey)].toString()).value_or(SheetSection::names));
+  gear::SheetDraft draft = read->draft;
+  const int unsaid = object[QLatin1String(kUnsaidKey)].toInt();
+  draft.unsaid = {(unsaid & 1) != 0, (unsaid & 2) != 0, (unsaid & 4) != 0};
+  start(std::move(draft), replaces, sheetSection(object[QLatin1String(kSectionKey)].toString()).value_or(SheetSection::names));
 }
 
 void SheetEditor::writeFile() {
@@ -186,7 +192,10 @@ void SheetEditor::writeFile() {
     return;
   }
   QSaveFile file(name);
-  const QByteArray bytes = QJsonDocument(QJsonObject{{QLatin1String(kSheetKey), QString::fromStdString(gear::bytesOf(m_draft))},
+  const gear::Unsaid& open = m_draft.unsaid;
+  const int unsaid = (open.air ? 1 : 0) + (open.jawPads ? 2 : 0) + (open.crownPads ? 4 : 0);
+  const QByteArray bytes = QJsonDocument(QJsonObject{{QLatin1String(kUnsaidKey), unsaid},
+                                                     {QLatin1String(kSheetKey), QString::fromStdString(gear::bytesOf(m_draft))},
                                                      {QLatin1String(kReplacesKey), text(m_replaces)},
                                                      {QLatin1String(kSectionKey), code(m_section)}})
                                .toJson(QJsonDocument::Compact);

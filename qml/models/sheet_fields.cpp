@@ -45,8 +45,10 @@ class Fields {
         air();
         break;
       case SheetSection::pads:
-        pads("/jaw_pads", "jaw", m_draft.jawPads, SheetEdit::tr("Jaw pads"), SheetEdit::tr("Add jaw pads"));
-        pads("/crown_pads", "crown", m_draft.crownPads, SheetEdit::tr("Crown pads"), SheetEdit::tr("Add crown pads"));
+        pads("/jaw_pads", "jaw", m_draft.jawPads, SheetEdit::tr("Jaw pads"), SheetEdit::tr("Add jaw pads"),
+             SheetEdit::tr("No jaw pads by thickness"));
+        pads("/crown_pads", "crown", m_draft.crownPads, SheetEdit::tr("Crown pads"), SheetEdit::tr("Add crown pads"),
+             SheetEdit::tr("No crown pads by thickness"));
         break;
       case SheetSection::brow:
         m_out.intro = SheetEdit::tr("The gap between eyebrows and front edge that still counts as snug. The target is %1.")
@@ -196,7 +198,11 @@ class Fields {
   }
 
   void air() {
-    trouble("/air");
+    if (m_draft.unsaid.air) {
+      m_out.actions.append(action(QStringLiteral("no-air"), SheetEdit::tr("It has no air")));
+    } else {
+      trouble("/air");
+    }
     for (std::size_t i = 0; i < m_draft.air.size(); ++i) {
       const gear::PortDraft& port = m_draft.air[i];
       if (!port.port) continue;
@@ -218,7 +224,8 @@ class Fields {
       m_out.actions.append(action(QStringLiteral("add-air:") + text(gear::code(port)), where));
     }
     if (m_draft.air.empty()) {
-      m_out.intro = SheetEdit::tr("No air: fitted foam or pads only.");
+      m_out.intro = m_draft.unsaid.air ? SheetEdit::tr("Has this model air? Without an answer here nothing is known of cold or leaks.")
+                                       : SheetEdit::tr("No air: fitted foam or pads only.");
       return;
     }
     group(QStringLiteral("allowances"), SheetEdit::tr("Limits of air"),
@@ -226,9 +233,13 @@ class Fields {
            figure("/leak_per_week_pa", SheetEdit::tr("Loss in a week that is no leak"))});
   }
 
-  void pads(const std::string& path, const char* item, const std::optional<gear::PadsDraft>& pads, const QString& title,
-            const QString& add) {
+  void pads(const std::string& path, const char* item, const std::optional<gear::PadsDraft>& pads, const QString& title, const QString& add,
+            const QString& none) {
     if (!pads) {
+      if (faultAt(path) != nullptr) {
+        m_out.intro = SheetEdit::tr("Has this model pads that are swapped by thickness?");
+        m_out.actions.append(action(QStringLiteral("no-pads:") + QLatin1String(item), none));
+      }
       m_out.actions.append(action(QStringLiteral("add-pads:") + QLatin1String(item), add));
       return;
     }
@@ -253,8 +264,8 @@ class Fields {
   }
 
   void order() {
-    m_out.intro = m_draft.air.empty() ? SheetEdit::tr("No air: there is nothing to set in order.")
-                                      : SheetEdit::tr("In which order the air is set at the first fit.");
+    m_out.intro = m_draft.air.empty() ? SheetEdit::tr("In which order the nine marks are checked.")
+                                      : SheetEdit::tr("In which order the air is set at the first fit, and the nine marks are checked.");
     trouble("/fitting_order");
     for (std::size_t i = 0; i < m_draft.order.size(); ++i) {
       QVariantList actions;
@@ -263,6 +274,21 @@ class Fields {
       const QString where = m_draft.order[i] ? PlainWords::sentenceCase(MarkWords::port(*m_draft.order[i])) : QStringLiteral("?");
       group(numbered("order", i), SheetEdit::tr("%1. %2", "number, place with air").arg(i + 1).arg(where), {}, actions);
       trouble("/fitting_order/" + std::to_string(i));
+    }
+    trouble("/mark_order");
+    for (std::size_t i = 0; i < gear::kMarkCodes.size(); ++i) {
+      QVariantList actions;
+      if (i > 0) actions.append(action(numbered("earlier-mark", i), SheetEdit::tr("Earlier")));
+      if (i + 1 < gear::kMarkCodes.size()) actions.append(action(numbered("earlier-mark", i + 1), SheetEdit::tr("Later")));
+      const bool isUsual = m_draft.markOrder.empty();
+      const std::string code(isUsual                        ? std::string(gear::kMarkCodes[i])
+                             : i < m_draft.markOrder.size() ? m_draft.markOrder[i]
+                                                            : std::string());
+      const auto mark = fit::markFromCode(code);
+      group(numbered("mark", i),
+            SheetEdit::tr("Mark %1. %2", "number, name of a mark").arg(i + 1).arg(mark ? MarkWords::name(*mark) : QStringLiteral("?")), {},
+            actions);
+      trouble("/mark_order/" + std::to_string(i));
     }
   }
 
@@ -334,7 +360,7 @@ SheetSection sectionOf(const std::string& path) {
   if (begins("/brow")) return SheetSection::brow;
   if (begins("/strap")) return SheetSection::straps;
   if (begins("/certification") || begins("/age")) return SheetSection::limits;
-  if (begins("/fitting_order")) return SheetSection::order;
+  if (begins("/fitting_order") || begins("/mark_order")) return SheetSection::order;
   if (begins("/questions")) return SheetSection::questions;
   if (begins("/cautions")) return SheetSection::cautions;
   return SheetSection::names;

@@ -39,6 +39,6 @@ struct SheetFields {
 // An action of a group or section on the draft; names come from fieldsOf. False where there is no such thing any more.
 bool actOn(gear::SheetDraft& draft, const QString& action);
 // Where stepping an empty number begins.
-[[nodiscard]] std::int64_t stepsFrom(const gear::SheetDraft& draft, const std::string& path, std::int64_t lowest);
+[[nodiscard]] gear::Figure stepsFrom(const gear::SheetDraft& draft, const std::string& path);
 
 }  // namespace snugline::models

@@ -30,7 +30,25 @@ struct Use {
 }  // namespace
 
 SheetsModel::SheetsModel(Desk* desk, const Choices* choices, QObject* parent)
-    : QObject(parent), m_desk(desk), m_choices(choices), m_page(desk, choices), m_editor(desk, choices) {
+    : QObject(parent),
+      m_desk(desk),
+      m_choices(choices),
+      m_page(desk, choices),
+      m_editor(desk, choices),
+      m_last(QStringLiteral("sheets"), desk, choices) {
+  connect(&m_last, &LastAct::changed, this, &SheetsModel::changed);
+  connect(&m_last, &LastAct::undone, this, [this] {
+    m_remark.clear();
+    if (!m_before.empty() && m_desk->views().sheet(utf8(m_page.hash())) == nullptr) m_page.open(text(m_before));
+    m_page.follow();
+    emit changed();
+    emit undone();
+  });
+  connect(&m_last, &LastAct::refused, this, [this](const QString& why) {
+    m_remark.clear();
+    m_refusal = why;
+    emit changed();
+  });
   connect(desk, &Desk::opened, this, &SheetsModel::changed);
   connect(desk, &Desk::changed, this, &SheetsModel::changed);
   connect(choices, &Choices::changed, this, &SheetsModel::changed);
@@ -137,7 +155,9 @@ void SheetsModel::adopt(const QString& pathOrUrl) {
                        m_refusal = errorSentence(outcome.error());
                        return emit changed();
                      }
-                     onKept(text(hash), {}, outcome->ids.empty() ? QString() : text(outcome->ids.front()));
+                     QStringList facts;
+                     for (const std::string& fact : outcome->ids) facts << text(fact);
+                     onKept(text(hash), {}, facts);
                    });
     return;
   }
@@ -161,44 +181,24 @@ void SheetsModel::mend() {
   m_editor.begin(read, standing);
 }
 
-void SheetsModel::onKept(const QString& hash, const QString& before, const QString& fact) {
+void SheetsModel::onKept(const QString& hash, const QString& before, const QStringList& facts) {
   const gear::ModelSheet* sheet = m_desk->views().sheet(utf8(hash));
   const QString name = sheet == nullptr ? QString() : PlainWords::text(sheet->name);
   forget();
-  m_lastHash = utf8(hash);
-  m_lastBefore = utf8(before);
-  m_lastFact = before.isEmpty() ? utf8(fact) : std::string();
+  m_editor.forgetDropped();
   m_remark = before.isEmpty() ? tr("%1 adopted").arg(name) : tr("%1 counts from now on").arg(name);
-  m_lastWords = fact.isEmpty() ? QString() : m_remark;
+  std::vector<std::string> ids;
+  for (const QString& fact : facts) ids.push_back(utf8(fact));
+  m_last.did(std::move(ids), m_remark, utf8(hash));
   m_page.follow();
   emit changed();
 }
 
 void SheetsModel::undo() {
-  if (m_isBusy || m_lastWords.isEmpty()) return;
-  const auto& units = m_desk->views().units;
-  const bool isUsed = std::any_of(units.begin(), units.end(), [&](const auto& each) { return each.second.sheet == m_lastHash; });
-  if (isUsed && m_lastBefore.empty()) {
-    m_refusal = tr("A helmet came in under this sheet already: it stays. Change it instead");
-    return emit changed();
-  }
-  m_isBusy = true;
-  m_remark.clear();
-  m_lastWords.clear();
-  emit changed();
-  const auto done = [this](const Result<book::Appended>& outcome) {
-    m_isBusy = false;
-    if (!outcome) m_refusal = errorSentence(outcome.error());
-    m_page.follow();
-    emit changed();
-    if (outcome) emit undone();
-  };
-  // A helmet may have come in under the new sheet by now, so what replaced another is not taken back but replaced in turn.
-  if (!m_lastBefore.empty()) {
-    m_desk->submit([before = m_lastBefore](const season::Views& views, Instant) { return book::putSheetBack(views, before); }, this, done);
-    return;
-  }
-  m_desk->correct(m_lastFact, this, done);
+  const auto before = season::sheetsBefore(m_desk->views(), m_last.about());
+  m_before = before.empty() ? std::string() : before.front()->hash;
+  m_refusal.clear();
+  m_last.undo();
 }
 
 }  // namespace snugline::models

@@ -15,6 +15,7 @@
 #include <QVariantList>
 
 #include "qml/models/desk.h"
+#include "qml/models/last_act.h"
 #include "qml/models/sheet_editor.h"
 #include "qml/models/sheet_page.h"
 
@@ -31,10 +32,11 @@ class SheetsModel : public QObject {
   Q_PROPERTY(snugline::models::SheetPage* page READ page CONSTANT)
   Q_PROPERTY(snugline::models::SheetEditor* editor READ editor CONSTANT)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
-  Q_PROPERTY(QStringList faults READ faults NOTIFY changed)    // of the file that was refused
-  Q_PROPERTY(bool canMend READ canMend NOTIFY changed)         // it could be read so far that it can be put right here
-  Q_PROPERTY(QString remark READ remark NOTIFY changed)        // "Alder A1 adopted"
-  Q_PROPERTY(QString lastWords READ lastWords NOTIFY changed)  // what undo takes back
+  Q_PROPERTY(QStringList faults READ faults NOTIFY changed)      // of the file that was refused
+  Q_PROPERTY(bool canMend READ canMend NOTIFY changed)           // it could be read so far that it can be put right here
+  Q_PROPERTY(QString remark READ remark NOTIFY changed)          // "Alder A1 adopted"
+  Q_PROPERTY(QString lastWords READ lastWords NOTIFY changed)    // what undo takes back
+  Q_PROPERTY(QString aboutWords READ aboutWords NOTIFY changed)  // the same where it was about the sheet that the page shows
   Q_PROPERTY(bool isBusy READ isBusy NOTIFY changed)
 
  public:
@@ -49,7 +51,8 @@ class SheetsModel : public QObject {
   [[nodiscard]] QStringList faults() const { return m_faults; }
   [[nodiscard]] bool canMend() const { return m_broken.has_value() && !m_editor.isOpen(); }
   [[nodiscard]] QString remark() const { return m_remark; }
-  [[nodiscard]] QString lastWords() const { return m_lastWords; }
+  [[nodiscard]] QString lastWords() const { return m_last.words(); }
+  [[nodiscard]] QString aboutWords() const { return m_last.wordsAbout(m_page.hash().toStdString()); }
   [[nodiscard]] bool isBusy() const { return m_isBusy; }
 
   // A new model is adopted at once; one whose short name counts already goes to the editor, and `changeWanted` follows.
@@ -64,7 +67,7 @@ class SheetsModel : public QObject {
   void undone();
 
  private:
-  void onKept(const QString& hash, const QString& before, const QString& fact);
+  void onKept(const QString& hash, const QString& before, const QStringList& facts);
   [[nodiscard]] std::string standingOfId(const std::string& id) const;
 
   Desk* m_desk;
@@ -72,9 +75,10 @@ class SheetsModel : public QObject {
   SheetPage m_page;
   SheetEditor m_editor;
   std::optional<gear::ReadDraft> m_broken;
-  QString m_refusal, m_remark, m_lastWords;
+  LastAct m_last;
+  std::string m_before;  // what counts again once the last act is undone
+  QString m_refusal, m_remark;
   QStringList m_faults;
-  std::string m_lastHash, m_lastBefore, m_lastFact;  // undo puts this sheet back, or takes this fact back
   bool m_isBusy = false, m_wasWriting = false;
 };
 

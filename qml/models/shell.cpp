@@ -35,8 +35,11 @@ Shell::Shell(Desk* desk, Choices* choices, std::unique_ptr<ports::PressureGauge>
     }
   });
   m_guide->useGauge(m_gauge);
+  m_guide->useLast(m_athlete->last());
+  m_swap->useLast(m_athlete->last());
   m_season = new SeasonModel(desk, choices, this);
   m_unwell = new UnwellModel(desk, choices, this);
+  m_rights = new RightsModel(desk, this);
   const Desk::MakeKeys makeKeys = edges.makeKeys;
   m_phones = new PhonesModel(desk, choices, makeKeys, std::move(phones.drawCode), this);
   m_phone = new PhoneModel(phones.file, desk, choices, this);

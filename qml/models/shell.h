@@ -26,6 +26,7 @@
 #include "photo_model.h"
 #include "privacy_model.h"
 #include "recovery_model.h"
+#include "rights_model.h"
 #include "roster_model.h"
 #include "say_model.h"
 #include "scan_model.h"
@@ -66,6 +67,7 @@ class Shell : public QObject {
   Q_PROPERTY(snugline::models::SayModel* say MEMBER m_say CONSTANT)
   Q_PROPERTY(snugline::models::SeasonModel* season MEMBER m_season CONSTANT)
   Q_PROPERTY(snugline::models::UnwellModel* unwell MEMBER m_unwell CONSTANT)
+  Q_PROPERTY(snugline::models::RightsModel* rights MEMBER m_rights CONSTANT)
   Q_PROPERTY(snugline::models::PhonesModel* phones MEMBER m_phones CONSTANT)
   Q_PROPERTY(snugline::models::PhoneModel* phone MEMBER m_phone CONSTANT)
   Q_PROPERTY(snugline::models::PhotoModel* photos MEMBER m_photos CONSTANT)
@@ -96,6 +98,7 @@ class Shell : public QObject {
   [[nodiscard]] ScanModel* scan() const { return m_scan; }
   [[nodiscard]] SwapModel* swap() const { return m_swap; }
   [[nodiscard]] SayModel* say() const { return m_say; }
+  [[nodiscard]] UnwellModel* unwell() const { return m_unwell; }
   [[nodiscard]] SeasonModel* season() const { return m_season; }
   [[nodiscard]] PhonesModel* phones() const { return m_phones; }
   [[nodiscard]] PhoneModel* phone() const { return m_phone; }
@@ -137,6 +140,7 @@ class Shell : public QObject {
   SayModel* m_say;
   SeasonModel* m_season;
   UnwellModel* m_unwell;
+  RightsModel* m_rights;
   PhonesModel* m_phones;
   PhoneModel* m_phone;
   PhotoModel* m_photos;

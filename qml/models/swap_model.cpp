@@ -10,8 +10,13 @@
 
 namespace snugline::models {
 
+namespace {
+constexpr const char* kNothingWrong = "good";
+}
+
 SwapModel::SwapModel(Desk* desk, Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
   connect(desk, &Desk::changed, this, &SwapModel::refresh);
+  connect(desk, &Desk::timeTurned, this, &SwapModel::refresh);
   connect(choices, &Choices::changed, this, &SwapModel::refresh);
 }
 
@@ -19,6 +24,7 @@ void SwapModel::open(const QString& athlete) {
   m_athlete = utf8(athlete);
   m_reason.clear();
   m_what.clear();
+  m_isOldWithAthlete.reset();
   m_trouble.clear();
   refresh();
 }
@@ -40,7 +46,20 @@ const season::UnitRecord* SwapModel::worn() const {
   return athlete == nullptr || athlete->units.empty() ? nullptr : m_desk->views().unit(athlete->units.back());
 }
 
-bool SwapModel::isReasonWanted() const { return worn() != nullptr && worn()->holds.empty(); }
+std::optional<season::HoldCause> SwapModel::knownCause() const {
+  if (worn() == nullptr || !worn()->holds.empty()) return std::nullopt;
+  return season::knownCause(season::standingOf(m_desk->views(), *worn(), m_desk->today()));
+}
+
+// What is against it already is not asked again.
+bool SwapModel::isReasonWanted() const { return worn() != nullptr && worn()->holds.empty() && !knownCause(); }
+
+// Worn now, and those that the athlete kept: where they are is asked once for all of them.
+std::vector<const season::UnitRecord*> SwapModel::old() const {
+  std::vector<const season::UnitRecord*> units = season::keptBy(m_desk->views(), m_athlete);
+  if (worn() != nullptr) units.insert(units.begin(), worn());
+  return units;
+}
 
 QString SwapModel::who() const {
   const season::AthleteRecord* athlete = m_desk->views().athlete(m_athlete);
@@ -48,17 +67,38 @@ QString SwapModel::who() const {
 }
 
 QString SwapModel::oldWords() const {
-  return worn() == nullptr ? QString() : tr("%1, %2", "serial, kind").arg(text(worn()->serial), kindOf(m_desk->views(), *worn()));
+  QStringList words;
+  for (const season::UnitRecord* unit : old())
+    words << tr("%1, %2", "serial, kind").arg(text(unit->serial), kindOf(m_desk->views(), *unit));
+  return words.join(QStringLiteral("; "));
 }
 
 QStringList SwapModel::oldHolds() const {
   QStringList words;
   if (worn() == nullptr) return words;
   for (const season::HoldRecord& hold : worn()->holds) words << tr("On hold already: %1").arg(holdWords(hold));
+  if (const auto cause = knownCause()) words << tr("It goes on hold: %1").arg(holdWords({{}, cause->reason, cause->what, {}}));
   return words;
 }
 
 bool SwapModel::needsReason() const { return isReasonWanted() && m_reason.isEmpty(); }
+bool SwapModel::needsWhere() const { return !old().empty() && !m_isOldWithAthlete; }
+
+QVariantList SwapModel::whereabouts() const {
+  if (old().empty()) return {};
+  const auto choice = [&](const char* name, const QString& words, bool isWithAthlete) {
+    return QVariantMap{{QStringLiteral("name"), QLatin1String(name)},
+                       {QStringLiteral("text"), words},
+                       {QStringLiteral("chosen"), m_isOldWithAthlete == isWithAthlete}};
+  };
+  return {choice("hands", tr("In our hands"), false), choice("athlete", tr("Still with %1", "an athlete").arg(who()), true)};
+}
+
+void SwapModel::sayWhere(const QString& name) {
+  m_isOldWithAthlete = name == QLatin1String("athlete");
+  m_trouble.clear();
+  emit changed();
+}
 
 // Points that stop a helmet on the field come first; a fit that slipped and anything else stand beside them.
 QVariantList SwapModel::reasons() const {
@@ -67,13 +107,14 @@ QVariantList SwapModel::reasons() const {
   const auto add = [&](const QString& name, const QString& words) {
     list << QVariantMap{{QStringLiteral("name"), name}, {QStringLiteral("text"), words}, {QStringLiteral("chosen"), name == m_reason}};
   };
-  for (const gear::Point point :
-       {gear::Point::chinStrap, gear::Point::faceguard, gear::Point::hardware, gear::Point::shell, gear::Point::liner}) {
+  for (const gear::Point point : {gear::Point::chinStrap, gear::Point::faceguard, gear::Point::hardware, gear::Point::shell,
+                                  gear::Point::liner, gear::Point::certification, gear::Point::warningLabel}) {
     add(text(gear::code(point)), pointName(point));
   }
   add(QStringLiteral("fit"), tr("Does not fit"));
   add(QStringLiteral("broken"), tr("Broken"));
   add(QStringLiteral("other"), tr("Other cause"));
+  add(QLatin1String(kNothingWrong), tr("Nothing wrong with it"));
   return list;
 }
 
@@ -97,7 +138,9 @@ QVariantList SwapModel::offers() const {
                         {QStringLiteral("serial"), text(unit->serial)},
                         {QStringLiteral("title"), kindOf(m_desk->views(), *unit)},
                         {QStringLiteral("detail"), UnitWords::spareNote(spare, m_desk->views())},
-                        {QStringLiteral("odds"), spare.odds ? PlainWords::percent(*spare.odds) : tr("same size")},
+                        {QStringLiteral("odds"), spare.odds                     ? PlainWords::percent(*spare.odds)
+                                                 : m_spares->likelySize.empty() ? QString()
+                                                                                : tr("same size")},
                         {QStringLiteral("isTryOn"), spare.isTryOn}};
   }
   return list;
@@ -109,8 +152,11 @@ QString SwapModel::sizeWords() const {
   const QString kind = sheet == nullptr ? QString() : tr("%1, size %2").arg(text(sheet->name), text(m_spares->likelySize));
   switch (m_spares->tape) {
     case season::TapeState::missing:
-      return kind.isEmpty() ? tr("The head is not taped: no size can be said.")
+      return kind.isEmpty() ? tr("The head is not taped: sizes are a guess.")
                             : tr("The head is not taped: the size of the helmet before stands in, %1.").arg(kind);
+    case season::TapeState::open:
+      return kind.isEmpty() ? tr("The readings of the head disagree: no size can be said.")
+                            : tr("The readings of the head disagree: the size of the helmet before stands in, %1.").arg(kind);
     case season::TapeState::stale:
     case season::TapeState::fresh:
       break;
@@ -148,14 +194,21 @@ QVariantList SwapModel::shelves() const {
 }
 
 void SwapModel::take(const QString& unit) {
-  if (m_isBusy || needsReason()) return;
+  if (m_isBusy || needsReason() || needsWhere()) return;
   m_isBusy = true;
   m_trouble.clear();
   emit changed();
-  const book::Swap swap{m_athlete, utf8(unit), isReasonWanted() ? utf8(m_reason) : std::string(), utf8(m_what), false};
+  const bool isGood = m_reason == QLatin1String(kNothingWrong);
+  const book::Swap swap{
+      m_athlete, utf8(unit), isReasonWanted() && !isGood ? utf8(m_reason) : std::string(), utf8(m_what), m_isOldWithAthlete.value_or(false),
+      isGood};
+  const season::UnitRecord* given = m_desk->views().unit(swap.unit);
+  const QString serial = given == nullptr ? QString() : text(given->serial);
+  const QString words = worn() == nullptr ? tr("Given: %1").arg(serial) : tr("%1 swapped for %2").arg(text(worn()->serial), serial);
   m_desk->submit([swap](const season::Views& views, Instant now) { return book::swapHelmet(views, swap, now); }, this,
-                 [this, athlete = athleteId()](const Result<book::Appended>& outcome) {
+                 [this, words, athlete = athleteId()](const Result<book::Appended>& outcome) {
                    m_isBusy = false;
+                   if (outcome && m_last != nullptr) m_last->did(outcome->ids, words, utf8(athlete));
                    if (!outcome) m_trouble = errorSentence(outcome.error());
                    emit changed();
                    if (outcome) emit swapped(athlete);

@@ -25,7 +25,13 @@ constexpr auto kLeaving = "leaving";
 constexpr auto kAfter = "after";  // the season that was closed: a draft of another turn is nobody's
 }  // namespace
 
-TurnModel::TurnModel(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+TurnModel::TurnModel(Desk* desk, const Choices* choices, QObject* parent)
+    : QObject(parent), m_desk(desk), m_choices(choices), m_last(QStringLiteral("turn"), desk, choices) {
+  connect(&m_last, &LastAct::changed, this, &TurnModel::changed);
+  connect(&m_last, &LastAct::refused, this, [this](const QString& why) {
+    m_refusal = why;
+    emit changed();
+  });
   connect(desk, &Desk::opened, this, [this] {
     readDraft();
     emit changed();
@@ -36,6 +42,11 @@ TurnModel::TurnModel(Desk* desk, const Choices* choices, QObject* parent) : QObj
 }
 
 bool TurnModel::isBetween() const { return season::between(m_desk->views()) != nullptr; }
+
+bool TurnModel::isLastDay() const {
+  const auto& team = m_desk->views().team;
+  return team && team->seasonEnd && m_desk->today() >= *team->seasonEnd;
+}
 
 QString TurnModel::draftFile() const {
   const QString file = m_choices->file();
@@ -87,8 +98,7 @@ void TurnModel::close() {
   const QString words = tr("%1 is closed").arg(seasonWords());
   submit([](const season::Views& views, Instant now) { return book::closeSeason(views, dayOf(now)); },
          [this, words](const book::Appended& appended) {
-           m_lastFacts = appended.ids;
-           m_lastWords = words;
+           m_last.did(appended.ids, words);
            emit closed();
          });
 }
@@ -104,7 +114,16 @@ void TurnModel::reopen() {
   }
   m_isBusy = true;
   emit changed();
-  takeBack({*fact}, {});
+  const QString words = tr("%1 is open again").arg(seasonWords());
+  m_desk->correct({*fact}, this, [this, words](const Result<book::Appended>& outcome) {
+    m_isBusy = false;
+    if (outcome) {
+      m_last.did(outcome->ids, words);
+    } else {
+      m_refusal = errorSentence(outcome.error());
+    }
+    emit changed();
+  });
 }
 
 void TurnModel::setName(const QString& name) {
@@ -175,8 +194,7 @@ void TurnModel::openNext() {
   const QString words = tr("Season %1 is open").arg(m_name.trimmed());
   submit([next = next()](const season::Views& views, Instant) { return book::openSeason(views, next); },
          [this, words](const book::Appended& appended) {
-           m_lastFacts = appended.ids;
-           m_lastWords = words;
+           m_last.did(appended.ids, words);
            forgetDraft();
            emit opened();
          });
@@ -193,36 +211,6 @@ void TurnModel::submit(Desk::Job job, std::function<void(const book::Appended&)>
     } else {
       m_refusal = errorSentence(outcome.error());
     }
-    emit changed();
-  });
-}
-
-void TurnModel::undo() {
-  if (m_isBusy || m_lastFacts.empty()) return;
-  m_isBusy = true;
-  m_refusal.clear();
-  emit changed();
-  takeBack(m_lastFacts, m_lastWords);
-}
-
-// Latest first. The season itself goes last: until then the athletes that left belong to an act that stands.
-void TurnModel::takeBack(std::vector<std::string> facts, const QString& words) {
-  if (facts.empty()) {
-    m_isBusy = false;
-    m_lastFacts.clear();
-    m_lastWords.clear();
-    emit changed();
-    return;
-  }
-  const std::string fact = facts.back();
-  facts.pop_back();
-  m_desk->correct(fact, this, [this, fact, facts, words](const Result<book::Appended>& outcome) {
-    if (outcome || outcome.error().code == ErrorCode::notFound) return takeBack(facts, words);
-    m_isBusy = false;
-    m_lastFacts = facts;
-    m_lastFacts.push_back(fact);
-    m_lastWords = words;
-    m_refusal = errorSentence(outcome.error());
     emit changed();
   });
 }

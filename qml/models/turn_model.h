@@ -15,6 +15,7 @@
 
 #include "core/book/acts_season.h"
 #include "qml/models/desk.h"
+#include "qml/models/last_act.h"
 
 namespace snugline::models {
 
@@ -25,6 +26,7 @@ class TurnModel : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("part of SeasonModel")
   Q_PROPERTY(bool isBetween READ isBetween NOTIFY changed)         // closed, and no other is open
+  Q_PROPERTY(bool isLastDay READ isLastDay NOTIFY changed)         // its last day has come, or is past
   Q_PROPERTY(QString seasonWords READ seasonWords NOTIFY changed)  // "Season 2026"
   Q_PROPERTY(QString stateWords READ stateWords NOTIFY changed)    // "Runs to 20 Nov 2026", "Closed on 24 Nov 2026, 3 helmets missing"
   Q_PROPERTY(QVariantList open READ open NOTIFY changed)  // what a closing leaves: {name, title, rows: [{athlete, number, title, detail}]}
@@ -54,6 +56,7 @@ class TurnModel : public QObject {
   TurnModel(Desk* desk, const Choices* choices, QObject* parent = nullptr);
 
   [[nodiscard]] bool isBetween() const;
+  [[nodiscard]] bool isLastDay() const;
   [[nodiscard]] QString seasonWords() const;
   [[nodiscard]] QString stateWords() const;
   [[nodiscard]] QVariantList open() const;
@@ -76,7 +79,7 @@ class TurnModel : public QObject {
   [[nodiscard]] QString openText() const;
   [[nodiscard]] QString openDetail() const;
   [[nodiscard]] QString refusal() const { return m_refusal; }
-  [[nodiscard]] QString lastWords() const { return m_lastWords; }
+  [[nodiscard]] QString lastWords() const { return m_last.words(); }
   [[nodiscard]] bool isBusy() const { return m_isBusy; }
 
   Q_INVOKABLE void close();
@@ -88,7 +91,7 @@ class TurnModel : public QObject {
   Q_INVOKABLE void toggle(const QString& athlete);   // leaves, or stays after all
   Q_INVOKABLE void toggleYear(const QString& year);  // all of one birth year; empty: those without one
   Q_INVOKABLE void openNext();
-  Q_INVOKABLE void undo();
+  Q_INVOKABLE void undo() { m_last.undo(); }
 
  signals:
   void changed();
@@ -106,14 +109,13 @@ class TurnModel : public QObject {
   void keepDraft();
   void forgetDraft();
   void submit(Desk::Job job, std::function<void(const book::Appended&)> then);
-  void takeBack(std::vector<std::string> facts, const QString& words);
 
   Desk* m_desk;
   const Choices* m_choices;
   QString m_name, m_start, m_end;  // as typed
   std::set<std::string> m_leaving;
-  QString m_refusal, m_lastWords;
-  std::vector<std::string> m_lastFacts;
+  LastAct m_last;
+  QString m_refusal;
   bool m_isBusy = false;
 };
 

@@ -33,7 +33,13 @@ bool isRefill(const season::AirEvent& event) { return event.kind != season::AirK
 
 }  // namespace
 
-UnitAir::UnitAir(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+UnitAir::UnitAir(Desk* desk, const Choices* choices, QObject* parent)
+    : QObject(parent), m_desk(desk), m_choices(choices), m_last(QStringLiteral("air"), desk, choices) {
+  connect(&m_last, &LastAct::changed, this, &UnitAir::changed);
+  connect(&m_last, &LastAct::refused, this, [this](const QString& why) {
+    m_trouble = why;
+    emit changed();
+  });
   connect(choices, &Choices::changed, this, &UnitAir::changed);
   connect(desk, &Desk::changed, this, [this](const std::vector<std::string>& touched) {
     if (!m_unit.empty() && std::find(touched.begin(), touched.end(), m_unit) != touched.end()) refresh();
@@ -51,8 +57,6 @@ QString UnitAir::unitName() const { return m_choices->units() == UnitSystem::met
 void UnitAir::open(const QString& unitId) {
   m_unit = utf8(unitId);
   m_trouble.clear();
-  m_doneWords.clear();
-  m_facts.clear();
   if (sheet() != nullptr && !sheet()->air.empty()) m_port = sheet()->air.front().port;
   refresh();
 }
@@ -61,8 +65,6 @@ void UnitAir::choosePort(const QString& port) {
   const auto chosen = gear::portFromCode(utf8(port));
   if (!chosen) return;
   m_port = *chosen;
-  m_doneWords.clear();
-  m_facts.clear();
   refresh();
 }
 
@@ -249,10 +251,11 @@ void UnitAir::take(Pressure gauge, bool isOnHead, bool isRefill, const season::A
                  [this, gauge](const Result<book::Appended>& outcome) {
                    m_isBusy = false;
                    if (outcome) {
-                     m_facts = outcome->ids;
-                     m_doneWords =
-                         tr("%1 recorded: %2", "a bladder, a pressure")
-                             .arg(PlainWords::sentenceCase(MarkWords::port(m_port)), PlainWords::text(print(gauge, m_choices->units())));
+                     const QString bladder = PlainWords::sentenceCase(MarkWords::port(m_port));
+                     m_last.did(
+                         outcome->ids,
+                         tr("%1 recorded: %2", "a bladder, a pressure").arg(bladder, PlainWords::text(print(gauge, m_choices->units()))),
+                         m_unit);
                    } else {
                      const QString words = airErrorSentence(outcome.error(), m_choices->units());
                      m_trouble = words.isEmpty() ? errorSentence(outcome.error()) : words;
@@ -260,20 +263,6 @@ void UnitAir::take(Pressure gauge, bool isOnHead, bool isRefill, const season::A
                    emit changed();
                    if (outcome) emit recorded();
                  });
-}
-
-void UnitAir::undo() {
-  if (m_facts.empty() || m_isBusy) return;
-  m_isBusy = true;
-  const std::string fact = m_facts.back();
-  m_facts.pop_back();
-  m_desk->correct(fact, this, [this](const Result<book::Appended>& outcome) {
-    m_isBusy = false;
-    if (!outcome) m_trouble = errorSentence(outcome.error());
-    if (outcome && !m_facts.empty()) return undo();
-    m_doneWords.clear();
-    refresh();
-  });
 }
 
 void UnitAir::dismissTrouble() {

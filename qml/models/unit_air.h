@@ -17,6 +17,7 @@
 #include "core/air/leak.h"
 #include "core/season/record.h"
 #include "desk.h"
+#include "last_act.h"
 
 namespace snugline::models {
 
@@ -52,7 +53,7 @@ class UnitAir : public QObject {
   Q_INVOKABLE void choosePort(const QString& port);
   Q_INVOKABLE void takeTyped(const QString& words, bool isOnHead, bool isRefill);
   Q_INVOKABLE void takeLive(bool isOnHead, bool isRefill);
-  Q_INVOKABLE void undo();
+  Q_INVOKABLE void undo() { m_last.undo(); }
   Q_INVOKABLE void dismissTrouble();
 
   [[nodiscard]] QString title() const;
@@ -69,7 +70,7 @@ class UnitAir : public QObject {
   [[nodiscard]] QVariantMap leakArithmetic() const;
   [[nodiscard]] QString unitName() const;
   [[nodiscard]] QString trouble() const { return m_trouble; }
-  [[nodiscard]] QString doneWords() const { return m_doneWords; }
+  [[nodiscard]] QString doneWords() const { return m_last.wordsAbout(m_unit); }
   [[nodiscard]] bool isBusy() const { return m_isBusy; }
 
  signals:
@@ -91,8 +92,8 @@ class UnitAir : public QObject {
   std::vector<season::AirEvent> m_events;  // of the port since the last repair, as recorded; a leak names them by their place
   air::Leak m_history;                     // since the last repair: what the plot shows
   air::Leak m_leak;                        // the latest readings: what is judged, here and on the board
-  std::vector<std::string> m_facts;
-  QString m_trouble, m_doneWords;
+  LastAct m_last;
+  QString m_trouble;
   bool m_isBusy = false;
 };
 

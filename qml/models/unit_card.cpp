@@ -40,7 +40,7 @@ void UnitCard::print(const QString& unit) {
     const std::string name =
         "snugline-helmet-" + snugline::print(m_desk->today()) + '-' + record->id.substr(record->id.find(':') + 1) + ".pdf";
     const auto place = m_outbox->print(name, PaperWords::unitCard(m_desk->views(), *record, *facts, photos, m_desk->today()));
-    m_place = place ? text(*place) : QString();
+    m_place = place ? PaperWords::opened(*m_outbox, *place) : QString();
     m_refusal = place ? QString() : errorSentence(place.error());
     emit changed();
   });

@@ -10,25 +10,29 @@
 #include "core/season/spares.h"
 #include "core/season/unit_age.h"
 #include "qml/models/choices.h"
+#include "qml/models/drawn_values.h"
 #include "qml/models/label_reading.h"
 #include "qml/models/sentences.h"
 #include "qml/models/sentences_gear.h"
 #include "qml/models/sentences_photos.h"
+#include "qml/models/sentences_standing.h"
 #include "qml/models/sentences_units.h"
 
 namespace snugline::models {
 
 namespace {
 constexpr std::size_t kCandidatesShown = 30;
-
-QStringList retireReasons() {
-  return {UnitPage::tr("age limit"), UnitPage::tr("crack in the shell"), UnitPage::tr("not worth a repair"),
-          UnitPage::tr("turned down at recertification")};
-}
 }  // namespace
 
-UnitPage::UnitPage(Desk* desk, const Choices* choices, QObject* parent) : QObject(parent), m_desk(desk), m_choices(choices) {
+UnitPage::UnitPage(Desk* desk, const Choices* choices, QObject* parent)
+    : QObject(parent), m_desk(desk), m_choices(choices), m_last(QStringLiteral("helmet"), desk, choices) {
+  connect(&m_last, &LastAct::changed, this, &UnitPage::changed);
+  connect(&m_last, &LastAct::refused, this, [this](const QString& why) {
+    m_refusal = why;
+    emit changed();
+  });
   connect(choices, &Choices::changed, this, &UnitPage::changed);
+  connect(desk, &Desk::timeTurned, this, &UnitPage::changed);
   connect(desk, &Desk::changed, this, [this](const std::vector<std::string>& touched) {
     if (m_unit.empty()) return;
     if (std::find(touched.begin(), touched.end(), m_unit) != touched.end()) readHistory();
@@ -41,7 +45,6 @@ const season::UnitRecord* UnitPage::unit() const { return m_unit.empty() ? nullp
 QString UnitPage::unitId() const { return unit() == nullptr ? QString() : text(m_unit); }
 QString UnitPage::serial() const { return unit() == nullptr ? QString() : text(unit()->serial); }
 QString UnitPage::kindWords() const { return unit() == nullptr ? QString() : kindOf(m_desk->views(), *unit()); }
-QString UnitPage::statusWords() const { return unit() == nullptr ? QString() : unitStatus(*unit()); }
 QString UnitPage::labelWords() const { return unit() == nullptr ? QString() : labelWordsOf(m_desk->views(), *unit(), m_desk->today()); }
 bool UnitPage::isLabelGood() const {
   return unit() != nullptr && labelStateOf(m_desk->views(), *unit(), m_desk->today()) == gear::LabelState::good;
@@ -60,7 +63,8 @@ QVariantList UnitPage::points() const {
   for (std::size_t i = 0; i < gear::kPointCount; ++i) {
     if (unit()->points[i]) findings[i] = unit()->points[i]->finding;
   }
-  QVariantList list = pointList(findings);
+  const auto stands = standing();
+  QVariantList list = pointList(findings, m_desk->views().sheetOf(*unit()));
   for (std::size_t i = 0; i < gear::kPointCount; ++i) {
     QVariantMap point = list[static_cast<qsizetype>(i)].toMap();
     const auto& seen = unit()->points[i];
@@ -71,6 +75,11 @@ QVariantList UnitPage::points() const {
       when = who.isEmpty() ? tr("seen %1").arg(at) : tr("seen %1 by %2").arg(at, who);
     }
     point.insert(QStringLiteral("seen"), when);
+    // The label says more than whoever looked: certification is as its standing draws it.
+    if (const gear::PointState drawn = stands->points[i]; drawn != findings[i].state) {
+      point.insert(QStringLiteral("state"), static_cast<int>(drawn));
+      point.insert(QStringLiteral("words"), drawn == gear::PointState::fault ? labelWords() : pointStateWords({}));
+    }
     list[static_cast<qsizetype>(i)] = point;
   }
   return list;
@@ -102,7 +111,7 @@ QVariantList UnitPage::holds() const {
     const QString who = whoWords(m_desk->views(), hold.stamp.who);
     const QString at = timeWords(hold.stamp.at, m_desk->today());
     // Asked of core, so that the rule stands there: a hold that cannot be released shows why instead of a button.
-    const auto release = book::releaseHold(m_desk->views(), m_unit, hold.fact, "-");
+    const auto release = book::releaseHold(m_desk->views(), m_unit, hold.fact, "-", m_desk->today());
     list.append(QVariantMap{{QStringLiteral("fact"), text(hold.fact)},
                             {QStringLiteral("words"), holdWords(hold)},
                             {QStringLiteral("seen"), who.isEmpty() ? tr("held %1").arg(at) : tr("held %1 by %2").arg(at, who)},
@@ -119,36 +128,6 @@ QVariantList UnitPage::wearers() const {
     if (wearer == nullptr) continue;
     list.append(
         QVariantMap{{QStringLiteral("athlete"), text(id)}, {QStringLiteral("name"), athleteName(*wearer, m_choices->areNamesShort())}});
-  }
-  return list;
-}
-
-QVariantList UnitPage::moves() const {
-  QVariantList list;
-  if (unit() == nullptr) return list;
-  const auto offer = [&](const char* to, const QString& words, const QStringList& reasons = {}) {
-    if (book::move(m_desk->views(), m_unit, to, {})) {
-      list.append(
-          QVariantMap{{QStringLiteral("to"), QLatin1String(to)}, {QStringLiteral("words"), words}, {QStringLiteral("reasons"), reasons}});
-    }
-  };
-  switch (unit()->place) {
-    case season::UnitPlace::shelf:
-    case season::UnitPlace::withAthlete:
-      if (!unit()->isInService) offer("in-service", tr("Put in service"));
-      offer("repair", tr("To repair"), {tr("faceguard"), tr("hardware"), tr("liner or air"), tr("chin strap"), tr("shell")});
-      offer("sent-out", tr("Send out to recertify"), {tr("label lapses"), tr("end of the season"), tr("the maker asks for it")});
-      offer("lost", tr("Lost"), {tr("not given back"), tr("not found at the count"), tr("stolen")});
-      offer("retired", tr("Retire"), retireReasons());
-      break;
-    case season::UnitPlace::repair:
-    case season::UnitPlace::sentOut:
-    case season::UnitPlace::lost:
-      offer("back", tr("Back with us"));
-      offer("retired", tr("Retire"), retireReasons());
-      break;
-    case season::UnitPlace::retired:
-      break;
   }
   return list;
 }
@@ -175,6 +154,7 @@ QVariantList UnitPage::candidates() const {
     list.append(QVariantMap{{QStringLiteral("athlete"), text(athlete->id)},
                             {QStringLiteral("jersey"), text(athlete->jersey)},
                             {QStringLiteral("name"), athleteName(*athlete, m_choices->areNamesShort())},
+                            {QStringLiteral("old"), worn == nullptr ? QString() : text(worn->serial)},
                             {QStringLiteral("words"), worn == nullptr ? tr("No helmet yet") : tr("Has %1 now").arg(text(worn->serial))}});
   }
   return list;
@@ -244,8 +224,15 @@ void UnitPage::act(Desk::Job job) {
     m_isBusy = false;
     if (!outcome) m_refusal = errorSentence(outcome.error());
     emit changed();
-    if (outcome) emit written();
+    if (!outcome) return;
+    m_last.didAsRecorded(outcome->ids, m_unit);
+    emit written();
   });
+}
+
+void UnitPage::undo() {
+  m_refusal.clear();
+  m_last.undo();
 }
 
 void UnitPage::hold(const QString& reason, const QString& what, bool isWithAthlete) {
@@ -255,15 +242,27 @@ void UnitPage::hold(const QString& reason, const QString& what, bool isWithAthle
 }
 
 void UnitPage::release(const QString& holdFact, const QString& why) {
-  act([unit = m_unit, fact = utf8(holdFact), words = utf8(why.trimmed())](const season::Views& views, Instant) {
-    return book::releaseHold(views, unit, fact, words);
+  act([unit = m_unit, fact = utf8(holdFact), words = utf8(why.trimmed())](const season::Views& views, Instant now) {
+    return book::releaseHold(views, unit, fact, words, dayOf(now));
   });
 }
 
 void UnitPage::moveTo(const QString& to, const QString& where, const QString& reason) {
-  act([unit = m_unit, place = utf8(to), words = utf8(where.trimmed()), why = utf8(reason.trimmed())](const season::Views& views, Instant) {
+  act([unit = m_unit, place = utf8(to), words = utf8(where.trimmed()), why = utf8(reason.trimmed())](const season::Views& views,
+                                                                                                     Instant now) {
+    if (place == "in-service") return book::putInService(views, unit, dayOf(now));
+    if (place == "shelf") return book::toShelf(views, unit, now);
     return book::move(views, unit, place, words, why);
   });
+}
+
+void UnitPage::comeBack(const QString& by, const QString& done, const QString& paper, bool isCleaned) {
+  const season::ReturnRecord returned{utf8(by), utf8(done.trimmed()), utf8(paper.trimmed()), isCleaned, {}};
+  act([unit = m_unit, returned](const season::Views& views, Instant now) { return book::comeBack(views, unit, returned, dayOf(now)); });
+}
+
+void UnitPage::whereNow(bool isWithAthlete) {
+  act([unit = m_unit, isWithAthlete](const season::Views& views, Instant) { return book::whereNow(views, unit, isWithAthlete); });
 }
 
 QVariantList UnitPage::parts() const {
@@ -318,14 +317,16 @@ QString UnitPage::ageWords() const {
   return tr("%1. Its age ends it %2").arg(interval, day);
 }
 
-void UnitPage::pairWith(const QString& athleteId) {
-  act([unit = m_unit, athlete = utf8(athleteId)](const season::Views& views, Instant now) {
-    return book::pair(views, athlete, unit, dayOf(now));
+void UnitPage::pairWith(const QString& athleteId, bool isOldWithAthlete) {
+  act([unit = m_unit, athlete = utf8(athleteId), isOldWithAthlete](const season::Views& views, Instant now) {
+    return book::pair(views, athlete, unit, dayOf(now), isOldWithAthlete);
   });
 }
 
 void UnitPage::unpair(const QString& athleteId) {
-  act([unit = m_unit, athlete = utf8(athleteId), why = utf8(tr("given back"))](const season::Views& views, Instant) {
+  act([unit = m_unit, athlete = utf8(athleteId), why = utf8(tr("given back"))](const season::Views& views, Instant now) {
+    const season::UnitRecord* worn = views.unit(unit);
+    if (worn != nullptr && worn->athletes == std::vector{athlete}) return book::toShelf(views, unit, now);
     return book::unpair(views, athlete, unit, why);
   });
 }
@@ -339,12 +340,15 @@ void UnitPage::seePoint(const QString& point, bool isSound, const QString& what)
   act([unit = m_unit, findings](const season::Views& views, Instant) { return book::seePoints(views, unit, findings, false); });
 }
 
-void UnitPage::readLabel(const std::optional<gear::Label>& label) {
-  act([unit = m_unit, label](const season::Views& views, Instant) { return book::readLabel(views, unit, label); });
+void UnitPage::readLabel(const std::optional<gear::Label>& label, bool isUnreadable) {
+  act([unit = m_unit, label, isUnreadable](const season::Views& views, Instant now) {
+    return book::readLabel(views, unit, label, dayOf(now), isUnreadable);
+  });
 }
 
 void UnitPage::readLabelYear(int year, bool isMakersMark) { readLabel(labelOfYear(year, isMakersMark)); }
 void UnitPage::readLabelMissing() { readLabel(std::nullopt); }
+void UnitPage::readLabelUnreadable() { readLabel(std::nullopt, true); }
 
 void UnitPage::readLabelDate(const QString& isoDay, const QString& source) {
   const auto label = labelOfDate(isoDay, source, m_desk->today());

@@ -8,7 +8,9 @@
 
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
+#include "qml/models/drawn_values.h"
 #include "qml/models/sentences_gear.h"
+#include "qml/models/sentences_standing.h"
 
 namespace snugline::models {
 
@@ -17,30 +19,26 @@ constexpr std::array kFilters{UnitsModel::Filter::All,   UnitsModel::Filter::InS
                               UnitsModel::Filter::Shelf, UnitsModel::Filter::WithAthletes, UnitsModel::Filter::Lapsing};
 
 // Lapsed, not known, or good no longer than the season lasts.
-bool isLapsing(const season::Views& views, const season::UnitRecord& unit, Day today) {
-  if (labelStateOf(views, unit, today) != gear::LabelState::good) return true;
-  const auto span = season::lastGoodDay(views, unit);
-  return span && views.team && views.team->seasonEnd && span->first < *views.team->seasonEnd;
+bool isLapsing(const season::Views& views, const season::UnitStanding& standing) {
+  const bool isBad = std::any_of(standing.reasons.begin(), standing.reasons.end(), [](const auto& why) { return isLabelBar(why.bar); });
+  return isBad || (standing.lastGood && views.team && views.team->seasonEnd && standing.lastGood->first < *views.team->seasonEnd);
 }
 
-bool isHere(const season::UnitRecord& unit) {
-  return unit.place == season::UnitPlace::shelf || unit.place == season::UnitPlace::withAthlete;
-}
-
-bool matches(UnitsModel::Filter filter, const season::Views& views, const season::UnitRecord& unit, Day today) {
+bool matches(UnitsModel::Filter filter, const season::Views& views, const season::UnitStanding& standing) {
+  const bool isHere = standing.where == season::Where::withUs || standing.where == season::Where::withAthlete;
   switch (filter) {
     case UnitsModel::Filter::All:
       return true;
     case UnitsModel::Filter::InService:
-      return unit.isInService && unit.holds.empty() && isHere(unit);
+      return standing.state == season::UnitState::inService;
     case UnitsModel::Filter::OnHold:
-      return !unit.holds.empty();
+      return standing.state == season::UnitState::onHold || standing.state == season::UnitState::doNotWear;
     case UnitsModel::Filter::Shelf:
-      return unit.place == season::UnitPlace::shelf && unit.athletes.empty();
+      return standing.where == season::Where::withUs && standing.unit->athletes.empty();
     case UnitsModel::Filter::WithAthletes:
-      return !unit.athletes.empty();
+      return standing.where == season::Where::withAthlete || (isHere && !standing.unit->athletes.empty());
     case UnitsModel::Filter::Lapsing:
-      return isHere(unit) && isLapsing(views, unit, today);
+      return isHere && isLapsing(views, standing);
   }
   return true;
 }
@@ -62,6 +60,9 @@ UnitsModel::UnitsModel(Desk* desk, const Choices* choices, QObject* parent)
       m_notices(desk, choices) {
   connect(desk, &Desk::opened, this, &UnitsModel::list);
   connect(desk, &Desk::changed, this, &UnitsModel::list);
+  connect(desk, &Desk::timeTurned, this, [this] {
+    if (count() > 0) emit dataChanged(index(0), index(count() - 1));
+  });
   connect(choices, &Choices::changed, this, &UnitsModel::list);
   list();
 }
@@ -73,6 +74,7 @@ QVariant UnitsModel::data(const QModelIndex& index, int role) const {
   const season::Views& views = m_desk->views();
   const season::UnitRecord* unit = views.unit(m_rows[static_cast<std::size_t>(index.row())]);
   if (unit == nullptr) return {};
+  const season::UnitStanding standing = season::standingOf(views, *unit, m_desk->today());
   switch (static_cast<Role>(role)) {
     case UnitIdRole:
       return text(unit->id);
@@ -81,24 +83,20 @@ QVariant UnitsModel::data(const QModelIndex& index, int role) const {
     case KindRole:
       return kindOf(views, *unit);
     case StatusRole:
-      return unitStatus(*unit);
-    case LabelRole:
-      return labelWordsOf(views, *unit, m_desk->today());
-    case WearerRole:
-      return wearerOf(views, *unit, m_choices->areNamesShort());
+      return StandingWords::headline(standing, m_choices->areNamesShort() ? Names::initials : Names::full, m_desk->today());
     case PointsRole:
-      return pointStates(*unit);
-    case IsHeldRole:
-      return !unit->holds.empty();
-    case IsLapsedRole:
-      return labelStateOf(views, *unit, m_desk->today()) != gear::LabelState::good;
+      return pointCodes(standing.points);
+    case ToneRole:
+      return StandingWords::tone(standing);
+    case StandingRole:
+      return codeWord(season::code(standing.state));
   }
   return {};
 }
 
 QHash<int, QByteArray> UnitsModel::roleNames() const {
-  return {{UnitIdRole, "unitId"}, {SerialRole, "serial"}, {KindRole, "kind"},     {StatusRole, "status"},    {LabelRole, "label"},
-          {WearerRole, "wearer"}, {PointsRole, "points"}, {IsHeldRole, "isHeld"}, {IsLapsedRole, "isLapsed"}};
+  return {{UnitIdRole, "unitId"}, {SerialRole, "serial"},     {KindRole, "kind"},        {StatusRole, "status"},
+          {PointsRole, "points"}, {ToneRole, "standingTone"}, {StandingRole, "standing"}};
 }
 
 QVariantList UnitsModel::filters() const {
@@ -121,9 +119,10 @@ QVariantList UnitsModel::filters() const {
   };
   std::array<int, kFilters.size()> counts{};
   const season::Views& views = m_desk->views();
-  const Day today = m_desk->today();
+  const season::Standings standings(views, m_desk->today());
   for (const auto& [id, unit] : views.units) {
-    for (std::size_t i = 0; i < kFilters.size(); ++i) counts[i] += matches(kFilters[i], views, unit, today) ? 1 : 0;
+    const season::UnitStanding standing = standings.of(unit);
+    for (std::size_t i = 0; i < kFilters.size(); ++i) counts[i] += matches(kFilters[i], views, standing) ? 1 : 0;
   }
   QVariantList list;
   for (std::size_t i = 0; i < kFilters.size(); ++i) {
@@ -148,11 +147,11 @@ void UnitsModel::setSearch(const QString& search) {
 
 void UnitsModel::list() {
   const season::Views& views = m_desk->views();
-  const Day today = m_desk->isOpen() ? m_desk->today() : Day{};
+  const season::Standings standings(views, m_desk->isOpen() ? m_desk->today() : Day{});
   const QString wanted = m_search.trimmed();
   std::vector<std::pair<std::string, std::string>> found;  // serial, id
   for (const auto& [id, unit] : views.units) {
-    if (!matches(m_filter, views, unit, today)) continue;
+    if (!matches(m_filter, views, standings.of(unit))) continue;
     const bool isWanted = wanted.isEmpty() || text(unit.serial).contains(wanted, Qt::CaseInsensitive) ||
                           wearerOf(views, unit, false).contains(wanted, Qt::CaseInsensitive);
     if (isWanted) found.emplace_back(unit.serial, id);

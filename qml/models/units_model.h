@@ -41,11 +41,9 @@ class UnitsModel : public QAbstractListModel {
     SerialRole,
     KindRole,
     StatusRole,
-    LabelRole,
-    WearerRole,
     PointsRole,
-    IsHeldRole,
-    IsLapsedRole
+    ToneRole,      // as StandingWords::tone
+    StandingRole,  // code of its state
   };
 
   UnitsModel(Desk* desk, const Choices* choices, QObject* parent = nullptr);

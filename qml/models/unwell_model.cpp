@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "athlete_model.h"
+#include "rights_model.h"
 #include "sentences.h"
 #include "sentences_gear.h"
 
@@ -12,59 +12,94 @@ namespace snugline::models {
 using season::SaidRecord;
 
 UnwellModel::UnwellModel(Desk* desk, Choices* choices, QObject* parent) : QObject(parent), m_desk(desk) {
+  connect(desk, &Desk::opened, this, &UnwellModel::changed);
   connect(desk, &Desk::changed, this, &UnwellModel::changed);
   connect(desk, &Desk::personChanged, this, &UnwellModel::changed);
   connect(choices, &Choices::changed, this, &UnwellModel::changed);
 }
 
-void UnwellModel::open(const QString& athlete) {
-  m_athlete = athlete.toStdString();
+void UnwellModel::open(const QString& about) {
+  m_about = about.toStdString();
   m_trouble.clear();
   emit changed();
 }
 
+const SaidRecord* UnwellModel::unnamed(const std::string& fact) const {
+  const auto& team = m_desk->views().team;
+  if (!team) return nullptr;
+  const auto found = std::find_if(team->unnamed.begin(), team->unnamed.end(), [&](const SaidRecord& said) { return said.fact == fact; });
+  return found == team->unnamed.end() ? nullptr : &*found;
+}
+
+bool UnwellModel::isUnnamed(const QString& about) const { return unnamed(about.toStdString()) != nullptr; }
+
 const SaidRecord* UnwellModel::said() const {
-  const season::AthleteRecord* athlete = m_desk->views().athlete(m_athlete);
-  if (athlete == nullptr) return nullptr;
-  const auto open =
-      std::find_if(athlete->said.begin(), athlete->said.end(), [](const SaidRecord& s) { return s.isUnwell && !s.isAnswered; });
+  const season::AthleteRecord* athlete = m_desk->views().athlete(m_about);
+  if (athlete == nullptr) {
+    const SaidRecord* said = unnamed(m_about);
+    return said == nullptr || said->isAnswered ? nullptr : said;
+  }
+  const auto isOpen = [](const SaidRecord& said) { return said.isUnwell && !said.isAnswered; };
+  const auto open = std::find_if(athlete->said.begin(), athlete->said.end(), isOpen);
   return open == athlete->said.end() ? nullptr : &*open;
 }
 
-bool UnwellModel::isTrainer() const {
-  const auto& people = m_desk->views().people;
-  const auto person = people.find(m_desk->person());
-  return person != people.end() && person->second.role == "trainer";
+QString UnwellModel::unnamedWords(Instant at, Day today) {
+  return tr("A player at this tablet, %1", "a time or a day").arg(PlainWords::moment(at, today));
+}
+
+QString UnwellModel::who() const {
+  const SaidRecord* said = unnamed(m_about);
+  return said == nullptr ? QString() : unnamedWords(said->at, m_desk->today());
 }
 
 QString UnwellModel::words() const {
   const SaidRecord* open = said();
   if (open == nullptr) return {};
   const QString when = PlainWords::moment(open->at, m_desk->today());
-  if (!open->isAcknowledged)
-    return tr("Said %1. See the athlete now and follow the local concussion protocol.", "a time or a day").arg(when);
-  const QString after = tr("Said %1, and the trainer knows. Back only with leave of a licensed practitioner.", "a time or a day").arg(when);
-  return isTrainer() ? after : tr("%1 A trainer closes it.").arg(after);
+  QStringList words;
+  words << (open->isAcknowledged
+                ? tr("Said %1. With the athletic trainer. Back only with written permission from a licensed health care professional.",
+                     "a time or a day")
+                : tr("Said %1. See the athlete now and follow the local concussion protocol.", "a time or a day"))
+               .arg(when);
+  if (open->isMistake) words << tr("Then said to be touched by mistake: ask the athlete.");
+  if (open->isAdultTold && !open->isAcknowledged) words << tr("The athlete says that an adult was told.");
+  return words.join(QLatin1Char(' '));
 }
 
-QString UnwellModel::action() const {
+QVariantList UnwellModel::acts() const {
   const SaidRecord* open = said();
-  if (open == nullptr || m_isBusy) return {};
-  if (!open->isAcknowledged) return tr("The trainer knows");
-  return isTrainer() ? tr("Leave was given: close it") : QString();
+  QVariantList list;
+  if (open == nullptr) return list;
+  const season::Views& views = m_desk->views();
+  const auto add = [&](const char* name, const QString& text, book::Right right) {
+    const bool isAllowed = book::may(views, m_desk->person(), right);
+    list << QVariantMap{{QStringLiteral("name"), QLatin1String(name)},
+                        {QStringLiteral("text"), text},
+                        {QStringLiteral("detail"), isAllowed ? QString() : RightsModel::whoMay(views, right)},
+                        {QStringLiteral("enabled"), isAllowed && !m_isBusy}};
+  };
+  if (!open->isAcknowledged) add("told", tr("I have been told"), book::Right::staff);
+  if (open->isMistake) add("mistake", tr("I asked: a mistake"), book::Right::staff);
+  if (open->isAcknowledged) add("close", tr("Close"), book::Right::practitioner);
+  return list;
 }
 
-void UnwellModel::act() {
+void UnwellModel::act(const QString& name) {
   const SaidRecord* open = said();
-  if (open == nullptr || action().isEmpty()) return;
+  if (open == nullptr || m_isBusy) return;
   m_isBusy = true;
   m_trouble.clear();
-  m_desk->submit([athlete = m_athlete, fact = open->fact, isClosed = open->isAcknowledged](
-                     const season::Views& views, Instant) { return book::acknowledge(views, athlete, fact, isClosed, {}); },
+  const bool isClosed = name != QLatin1String("told");
+  const std::string outcome = name == QLatin1String("mistake") ? "touched-by-mistake" : "";
+  const std::string athlete = m_desk->views().athlete(m_about) == nullptr ? std::string() : m_about;
+  m_desk->submit([athlete, fact = open->fact, isClosed, outcome](
+                     const season::Views& views, Instant) { return book::acknowledge(views, athlete, fact, isClosed, outcome); },
                  this,
-                 [this](const Result<book::Appended>& outcome) {
+                 [this](const Result<book::Appended>& written) {
                    m_isBusy = false;
-                   if (!outcome) m_trouble = errorSentence(outcome.error());
+                   if (!written) m_trouble = errorSentence(written.error());
                    emit changed();
                  });
   emit changed();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "verdict.h"
 
+#include "core/season/standing.h"
 #include "drawn_values.h"
 #include "sentences_gear.h"
 
@@ -81,6 +82,19 @@ Reasons reasonsOf(const season::EndedCheck& ended, const season::UnitRecord* uni
   return {list, names.join(QLatin1Char(' '))};
 }
 
+// The seven points, where they hold the reason of a stop: shown in place of the nine marks.
+QStringList stopPoints(const season::EndedCheck& ended, const season::UnitRecord* unit) {
+  const bool isOfPoints =
+      ended.verdict == fit::Verdict::doNotWear && !ended.reasons.empty() && season::isReasonOfPoints(ended.reasons.front());
+  if (!isOfPoints || unit == nullptr) return {};
+  QStringList codes;
+  for (const gear::Point point : gear::kPoints) {
+    const bool isLabel = point == gear::Point::certification && ended.reasons.front().starts_with("label-");
+    codes << pointCode(isLabel ? gear::PointState::fault : unit->points.glance(point).state);
+  }
+  return codes;
+}
+
 }  // namespace
 
 QVariantMap verdictMap(const season::EndedCheck& ended, const season::UnitRecord* unit, const gear::ModelSheet* sheet,
@@ -96,6 +110,7 @@ QVariantMap verdictMap(const season::EndedCheck& ended, const season::UnitRecord
           {QStringLiteral("next"), GuideWords::next(ended, unit, speech)},
           {QStringLiteral("signed"), signedBy(ended, speech)},
           {QStringLiteral("strip"), stripCodes(ended.strip, {}, {})},
+          {QStringLiteral("points"), stopPoints(ended, unit)},
           {QStringLiteral("kind"), GuideWords::kind(ended.kind)},
           {QStringLiteral("offersHelmet"), ended.verdict == fit::Verdict::doNotWear},
           {QStringLiteral("caution"), GuideWords::caution(sheet)}};

@@ -4,7 +4,7 @@
 #include <QFile>
 
 #include "core/book/fold.h"
-#include "core/book/people.h"
+#include "core/book/rights.h"
 #include "core/season/privacy.h"
 #include "sentences.h"
 #include "sentences_gear.h"
@@ -181,7 +181,7 @@ void WarningModel::signedOnPaper(const QString& athlete, bool asGuardian, const 
 }
 
 void WarningModel::setTexts(const QString& english, const QString& spanish, bool asksAnew) {
-  if (!book::isTrainer(m_desk->views(), m_desk->person())) return say(tr("Only a trainer sets the text of the warning."));
+  if (!book::may(m_desk->views(), m_desk->person(), book::Right::admin)) return say(tr("An admin sets the text of the warning."));
   std::vector<book::WarningSet::Text> texts;
   if (!english.trimmed().isEmpty()) texts.push_back({"en", english.trimmed().toStdString()});
   if (!spanish.trimmed().isEmpty()) texts.push_back({"es", spanish.trimmed().toStdString()});
@@ -208,7 +208,7 @@ void WarningModel::printForm() {
   const season::WarningText form{language().toStdString(), words, book::hashOf(words)};
   const auto place = m_lock->edges().outbox->print("snugline-warning-" + print(m_desk->today()) + ".pdf",
                                                    PaperWords::warningForm(m_desk->views(), form, m_desk->today()));
-  m_place = place ? PlainWords::text(*place) : QString();
+  m_place = place ? PaperWords::opened(*m_lock->edges().outbox, *place) : QString();
   say(place ? QString() : errorSentence(place.error()));
 }
 

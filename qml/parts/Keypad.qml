@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // A large number pad with a read-out. Keeps what is typed as text, so that "07" and "00" stay what they are.
-// Works with fingers, a hardware keyboard and a hand scanner. unitTexts adds a unit switch; extraKeys adds keys such as "1/8".
+// Works with fingers, a hardware keyboard and a hand scanner. units adds a unit switch; fractions adds keys such as "1/8".
+// No key moves, whatever is typed or said: what is wrong takes the label's place, in room that is kept for it.
 import QtQuick
 import Snugline.Tokens
 
@@ -11,14 +12,15 @@ FocusScope {
     property string label: ""
     property int maximumLength: 6
     property bool allowDecimal: false
-    property var extraKeys: []
+    property var fractions: []            // "1/8": one of them behind the whole number
     property var units: []                // [{ name, text }]
     property string unit: ""
     property string enterText: qsTr("Enter")
     property bool showsEnter: true
     property bool showsReadout: true      // false: what is typed stands elsewhere
     property bool isSecret: false         // neither shown nor spoken: a dot for each digit
-    property string message: ""           // what is wrong, said under the read-out
+    property string message: ""           // what is wrong, said in the label's place
+    property bool keepsNote: true         // false: neither a label nor a message here, ever
 
     signal edited(string text)
     signal entered(string text)
@@ -35,12 +37,15 @@ FocusScope {
     readonly property real keyRoom: wide ? (width - Theme.margin) / 2 : width
 
     function press(key: string): void {
+        const isFraction = key.indexOf("/") > 0
         if (key === "erase")
-            text = text.slice(0, -1)
-        else if (key === "." && text.indexOf(".") >= 0)
+            text = text.replace(/ ?(.\/.|.)$/, "")
+        else if (isFraction && text.indexOf(".") < 0)
+            text = text.replace(/ ?.\/.$/, "") + (text.length > 0 && text.indexOf("/") !== 1 ? " " : "") + key
+        else if (isFraction || text.indexOf("/") > 0 || key === "." && text.indexOf(".") >= 0)
             return
         else if (text.length + key.length <= maximumLength)
-            text += key.length > 1 && text.length > 0 && text.indexOf(" ") < 0 ? " " + key : key
+            text += key
         edited(text)
     }
     function clear(): void {
@@ -72,7 +77,20 @@ FocusScope {
         visible: pad.showsReadout
         spacing: Theme.grid
 
-        Words { width: parent.width; visible: text.length > 0; text: pad.label; size: "small"; tone: "quiet" }
+        Words {
+            id: note
+            objectName: "pad-note"
+            width: parent.width
+            height: Math.ceil(2 * line.height)
+            visible: pad.keepsNote
+            verticalAlignment: Text.AlignBottom
+            text: pad.message.length > 0 ? pad.message : pad.label
+            size: "small"
+            tone: pad.message.length > 0 ? "stop" : "quiet"
+            fontSizeMode: Text.Fit
+            minimumPixelSize: Math.round(Theme.smallSize * 0.6)
+        }
+        FontMetrics { id: line; font: note.font }
         Rectangle {
             width: parent.width
             height: Math.max(Theme.touch, readout.implicitHeight + Theme.grid)
@@ -94,7 +112,6 @@ FocusScope {
                 Accessible.ignored: true
             }
         }
-        Words { width: parent.width; visible: text.length > 0; text: pad.message; tone: "stop" }
         ChoiceRow {
             width: parent.width
             visible: pad.units.length > 0
@@ -102,16 +119,21 @@ FocusScope {
             current: pad.unit
             onChosen: name => pad.unitChosen(name)
         }
-        Flow {
+        Grid {
+            id: fractions
             width: parent.width
+            columns: 4
             spacing: Theme.grid
-            visible: pad.extraKeys.length > 0
+            visible: pad.fractions.length > 0
             Repeater {
-                model: pad.extraKeys
+                model: pad.fractions
                 BigButton {
                     required property string modelData
+                    objectName: "key-" + modelData
                     text: modelData
-                    width: Math.max(implicitWidth, Math.floor((column.width - 3 * Theme.grid) / 4))
+                    leftPadding: Theme.grid / 2
+                    rightPadding: Theme.grid / 2
+                    width: Math.floor((fractions.width - 3 * Theme.grid) / 4)
                     onClicked: pad.press(modelData)
                 }
             }

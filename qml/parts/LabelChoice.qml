@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// What a certification label says: a year, a full date from paperwork with its source, or that there is no label. The caller owns what
+// What a certification label says: a year, a full date from paperwork with its source, or that there is no label, or one that nobody can read. The caller owns what
 // is chosen: years [{year, isRecertified, isMark}], latest first; a touch only says what was chosen.
 import QtQuick
 import Snugline.Tokens
@@ -10,6 +10,7 @@ Column {
     property var years: []
     property bool isDateKnown: false
     property bool isMissing: false
+    property bool isUnreadable: false
     property string words: ""             // what the label is good for, as chosen
     property bool isGood: true
     property string message: ""           // what is wrong with the date
@@ -21,14 +22,9 @@ Column {
     signal yearChosen(int year, bool isMakersMark)
     signal dateChosen(string isoDay, string source)
     signal missingChosen()
+    signal unreadableChosen()
 
-    function recertified(): var {
-        const shown = choice.allYears ? choice.years : choice.years.slice(0, choice.yearsShown)
-        const list = shown.map(y => ({ name: String(y.year), text: String(y.year), chosen: y.isRecertified }))
-        if (!choice.allYears)
-            list.push({ name: "earlier", text: qsTr("Earlier") })
-        return list
-    }
+    function chips(years: var): var { return years.map(y => ({ name: String(y.year), text: String(y.year), chosen: y.isRecertified })) }
 
     spacing: Theme.gap
 
@@ -37,13 +33,22 @@ Column {
         width: parent.width
         label: qsTr("Recertification label, year")
         mostColumns: 5
-        choices: choice.recertified()
+        choices: choice.chips(choice.years.slice(0, choice.yearsShown)).concat([{ name: "earlier", text: qsTr("Earlier"), chosen: choice.allYears }])
         onChosen: name => {
             if (name === "earlier")
-                choice.allYears = true
+                choice.allYears = !choice.allYears
             else
                 choice.yearChosen(parseInt(name), false)
         }
+    }
+    // In a grid of their own: no year comes to stand where the thumb asked for earlier ones.
+    ChipGrid {
+        objectName: "earlierYears"
+        width: parent.width
+        visible: choice.allYears
+        mostColumns: 5
+        choices: choice.chips(choice.years.slice(choice.yearsShown))
+        onChosen: name => choice.yearChosen(parseInt(name), false)
     }
     ChipGrid {
         objectName: "marks"
@@ -56,16 +61,19 @@ Column {
     ChipGrid {
         objectName: "otherLabel"
         width: parent.width
-        mostColumns: 2
+        mostColumns: 3
         choices: [
             { name: "date", text: qsTr("Full date on paper"), chosen: choice.isDateKnown },
-            { name: "missing", text: qsTr("No label on it"), chosen: choice.isMissing }
+            { name: "missing", text: qsTr("No label on it"), chosen: choice.isMissing },
+            { name: "unreadable", text: qsTr("Cannot be read"), chosen: choice.isUnreadable }
         ]
         onChosen: name => {
             if (name === "date")
                 choice.dateOpen = !choice.dateOpen
-            else
+            else if (name === "missing")
                 choice.missingChosen()
+            else
+                choice.unreadableChosen()
         }
     }
     Card {

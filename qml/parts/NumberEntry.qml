@@ -87,8 +87,19 @@ FocusScope {
                 onClicked: entry.unitWanted()
             }
         }
-        Words { width: parent.width; visible: text.length > 0; horizontalAlignment: Text.AlignHCenter; text: entry.note; size: "small"; tone: "quiet" }
-        Words { objectName: "entry-message"; width: parent.width; visible: text.length > 0; horizontalAlignment: Text.AlignHCenter; text: entry.message; tone: "stop" }
+        Words {                           // the note, and in its place what is wrong: room for two lines, so that no key moves
+            id: note
+            objectName: "entry-message"
+            width: parent.width
+            height: Math.ceil(2 * noteLine.height)
+            horizontalAlignment: Text.AlignHCenter
+            text: entry.message.length > 0 ? entry.message : entry.note
+            size: "small"
+            tone: entry.message.length > 0 ? "stop" : "quiet"
+            fontSizeMode: Text.Fit
+            minimumPixelSize: Math.round(Theme.smallSize * 0.6)
+        }
+        FontMetrics { id: noteLine; font: note.font }
     }
     Keypad {
         id: pad

@@ -20,7 +20,10 @@ FocusScope {
     default property alias content: area.content
     property alias foot: footColumn.data
     property bool showsDrawing: true      // false: the drawing steps back and its place goes to the content
+    property real fixedDrawing: 0         // in portrait: a height that follows neither words nor answers; 0 for none
     property real drawingShare: 0.55      // of the height between header and answers, in portrait
+    property bool steadyFoot: false       // where the page is higher than the glass its foot stands as low for little content as for much
+    property bool holdsStill: false       // the drawing keeps its share whatever the content comes to: keys in the content stay where they are
     property alias scrollArea: area
     property bool showsBearer: true       // who holds the glass, in the corner; one touch hands it over
     readonly property bool hasBearer: showsBearer && Bearer.initials.length > 0
@@ -41,8 +44,9 @@ FocusScope {
     readonly property real bodyTop: header.y + header.height + (edgeTopHeight > 0 ? edgeTopHeight : Theme.gap)
     readonly property real bodyLeft: Theme.margin + edgeWidth
     readonly property real bodyWidth: width - bodyLeft - Theme.margin
-    readonly property real leastContent: Math.min(area.contentHeight, hasDrawing && !split ? (64 * Theme.textScale) : 160 * Theme.textScale)
-    readonly property real leastDrawing: hasDrawing && !split ? (Theme.stacks ? 220 : 140) + Theme.gap : 0
+    readonly property real usualContent: (hasDrawing && !split ? 64 : 160) * Theme.textScale
+    readonly property real leastContent: steadyFoot ? usualContent : Math.min(area.contentHeight, usualContent)
+    readonly property real leastDrawing: hasDrawing && !split ? fixedDrawing > 0 ? fixedDrawing + Theme.gap : (Theme.stacks ? 220 : 140) + Theme.gap : 0
     readonly property real pageHeight: Math.max(height, bodyTop + leastDrawing + leastContent + footHeight + Theme.margin)
     readonly property real bodyHeight: Math.max(0, pageHeight - bodyTop - Theme.margin)
     readonly property real columnGap: Theme.margin
@@ -135,7 +139,7 @@ FocusScope {
             y: page.bodyTop
             width: page.drawingWidth
             // In portrait the content under the drawing gets what it needs first, down to drawingShare for the drawing.
-            height: page.split ? page.bodyHeight : Math.max(page.leastDrawing - Theme.gap, Math.min(page.above - page.leastContent - Theme.gap, Math.max(page.above * page.drawingShare, page.above - area.contentHeight - Theme.gap)))
+            height: page.split ? page.bodyHeight : page.fixedDrawing > 0 ? page.fixedDrawing : page.holdsStill ? page.above * page.drawingShare : Math.max(page.leastDrawing - Theme.gap, Math.min(page.above - page.leastContent - Theme.gap, Math.max(page.above * page.drawingShare, page.above - area.contentHeight - Theme.gap)))
         }
         ScrollArea {
             id: area

@@ -15,13 +15,14 @@ Item {
     function joined(words: var): string { return words.filter(word => word.length > 0).join(" ") }
 
     implicitWidth: Math.max(figures.implicitWidth, 120)
-    implicitHeight: figures.implicitHeight * figures.scale + below.implicitHeight
+    implicitHeight: figures.implicitHeight + below.implicitHeight    // however small a long number is set: what stands below does not move
     Accessible.role: Accessible.StaticText
     Accessible.name: joined([caption, value, unit, steadyText])
 
     Row {
         id: figures
         x: (readout.width - width * scale) / 2
+        y: implicitHeight * (1 - scale) / 2
         spacing: Theme.grid
         scale: readout.width > 0 ? Math.min(1, readout.width / implicitWidth) : 1
         transformOrigin: Item.TopLeft
@@ -32,7 +33,7 @@ Item {
     Column {
         id: below
         width: readout.width
-        y: figures.implicitHeight * figures.scale
+        y: figures.implicitHeight
         Row {
             anchors.horizontalCenter: parent.horizontalCenter
             visible: readout.steadyText.length > 0

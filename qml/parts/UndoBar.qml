@@ -8,7 +8,6 @@ Rectangle {
     id: bar
 
     property string text: ""
-    property string undoText: qsTr("Undo")
     signal undone()
 
     function show(what: string): void { text = what }
@@ -38,9 +37,9 @@ Rectangle {
         BigButton {
             objectName: "undo"
             Layout.fillWidth: line.columns === 1
-            text: bar.undoText
+            text: qsTr("Undo")
             sign: "undo"
-            spokenName: bar.undoText + ": " + bar.text
+            spokenName: qsTr("Undo") + ": " + bar.text
             onClicked: bar.undone()
         }
     }

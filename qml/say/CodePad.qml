@@ -3,7 +3,6 @@
 import QtQuick
 import Snugline.Models
 import Snugline.Parts
-import Snugline.Tokens
 
 Column {
     id: frame
@@ -11,8 +10,6 @@ Column {
     required property LockModel lock
     property alias enterText: pad.enterText
 
-    spacing: Theme.grid
-    Notice { width: parent.width; kind: "attention"; text: frame.lock.waiting.length > 0 ? frame.lock.waiting : frame.lock.trouble }
     Keypad {
         id: pad
         objectName: "code-keys"
@@ -20,6 +17,7 @@ Column {
         focus: true
         enabled: !frame.lock.isBusy && frame.lock.waiting.length === 0
         isSecret: true
+        message: frame.lock.waiting.length > 0 ? frame.lock.waiting : frame.lock.trouble
         maximumLength: frame.lock.mostDigits
         onEdited: frame.lock.touched()
         onEntered: text => {

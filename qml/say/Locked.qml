@@ -44,7 +44,7 @@ FocusScope {
                 BigButton {
                     objectName: "lock-say"
                     Layout.fillWidth: true
-                    text: qsTr("Athlete? Say where it hurts or slips")
+                    text: qsTr("Helmet bothering you? Show us where.")
                     onClicked: wall.say()
                 },
                 BigButton {

@@ -77,17 +77,20 @@ PageFrame {
             }
         }
     }
-    foot: BigButton {
-        objectName: "phone-say"
-        Layout.fillWidth: true
-        kind: "primary"
-        large: true
-        text: qsTr("Say where it hurts or slips")
-        onClicked: {
-            page.own.forget()
-            page.own.say.beginOwn()
-        }
-    }
+    foot: [
+        BigButton {
+            objectName: "phone-say"
+            Layout.fillWidth: true
+            kind: "primary"
+            large: true
+            text: qsTr("Helmet bothering you? Show us where.")
+            onClicked: {
+                page.own.forget()
+                page.own.say.beginOwn()
+            }
+        },
+        RedWay { onClicked: page.own.say.unwell() }
+    ]
     Loader { id: chooser; visible: false }
     Connections {
         target: chooser.item

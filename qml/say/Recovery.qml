@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Every code is forgotten: the key of the recovery sheet, then a new code for one trainer, then the next sheet.
+// Every code is forgotten: the key of the recovery sheet, then a new code for one admin, then the next sheet.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Models
@@ -12,7 +12,7 @@ PageFrame {
     readonly property string step: recovery.step
     readonly property bool takesCode: step === "code" || step === "again"
 
-    title: step === "sheet" ? qsTr("The next recovery sheet") : step === "who" ? qsTr("Which trainer?") : step === "code" ? qsTr("New code for %1").arg(recovery.person) : step === "again" ? qsTr("The same code again") : qsTr("Every code forgotten")
+    title: step === "sheet" ? qsTr("The next recovery sheet") : step === "who" ? qsTr("Which admin?") : step === "code" ? qsTr("New code for %1").arg(recovery.person) : step === "again" ? qsTr("The same code again") : qsTr("Every code forgotten")
     subtitle: step === "key" ? qsTr("The %1 digits of the sheet made last").arg(recovery.keyDigits) : ""
     hasBack: step !== "sheet"
     backText: qsTr("Back to the code")
@@ -56,7 +56,7 @@ PageFrame {
         }
     }
     Repeater {
-        model: page.step === "who" ? page.recovery.trainers : []
+        model: page.step === "who" ? page.recovery.admins : []
         BigButton {
             required property var modelData
             objectName: "recover-" + modelData.initials

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The empty screen: a number pad. Whoever wears the number is asked to know themselves by one initial; no list, no name.
+// The empty screen: a number pad. The second digit opens the helmet; a number of one digit is done by a touch.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Models
@@ -12,7 +12,7 @@ PageFrame {
     signal leave()
 
     title: qsTr("Your jersey number")
-    subtitle: qsTr("Say where your helmet hurts or slips")
+    subtitle: qsTr("Helmet bothering you? Show us where.")
     headerRight: [
         BigButton {
             objectName: "say-language"
@@ -37,16 +37,16 @@ PageFrame {
         Layout.alignment: Qt.AlignHCenter
         maximumLength: 3
         text: page.say.number
-        showsEnter: false
-        message: page.say.isNobody ? qsTr("Nobody here wears %1. Look at your jersey, or ask staff.").arg(page.say.number) : ""
+        enterText: qsTr("Done")
         onEdited: text => page.say.number = text
-        onEntered: if (page.say.matches.length === 1) page.say.identify(page.say.matches[0].name)
+        onEntered: page.say.enterNumber()
     }
-    foot: AnswerBar {
-        objectName: "say-me"
+    // Under the keys, which stay where they are.
+    Words {
         Layout.fillWidth: true
-        visible: page.say.matches.length > 0
-        answers: page.say.matches.map(match => ({ name: match.name + "-me", text: match.text, kind: page.say.matches.length === 1 ? "primary" : "plain" }))
-        onAnswered: (name, index) => page.say.identify(String(index))
+        visible: page.say.isNobody
+        tone: "stop"
+        text: qsTr("Nobody here wears %1. Look at your jersey, or ask staff.").arg(page.say.number)
     }
+    foot: RedWay { onClicked: page.say.unwell() }
 }

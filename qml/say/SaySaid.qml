@@ -21,7 +21,7 @@ PageFrame {
             width: parent.width
             spacing: Theme.gap
             Words { objectName: "say-recorded"; width: parent.width; size: "head"; bold: true; text: page.say.said }
-            Words { objectName: "say-next"; width: parent.width; text: page.say.next }
+            Words { objectName: "say-next"; width: parent.width; size: page.say.isBroken ? "head" : "body"; tone: page.say.isBroken ? "stop" : "plain"; text: page.say.next }
         }
     }
     Words { Layout.fillWidth: true; size: "small"; tone: "quiet"; text: page.say.caution }
@@ -44,5 +44,6 @@ PageFrame {
             answers: [{ name: "more", text: qsTr("Another place") }, { name: "undo", text: qsTr("Take it back"), sign: "undo", enabled: !page.say.isBusy }]
             onAnswered: name => name === "more" ? page.say.another() : page.say.takeBack()
         }
+        RedWay { onClicked: page.say.unwell() }
     }
 }

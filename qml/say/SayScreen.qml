@@ -10,7 +10,7 @@ FocusScope {
     // The way to the staff's side, through a code.
     signal leave()
 
-    readonly property var pages: ({ "number": number, "where": where, "words": words, "said": said, "stop": stop })
+    readonly property var pages: ({ "number": number, "who": who, "where": where, "words": words, "said": said, "stop": stop })
 
     Loader {
         anchors.fill: parent
@@ -27,9 +27,10 @@ FocusScope {
         // The keys of the device lead nowhere from here.
         event.accepted = event.key === Qt.Key_Back || event.key === Qt.Key_Escape
         if (event.accepted && screen.say.step !== "number")
-            screen.say.begin()
+            screen.say.walkAway()
     }
     Component { id: number; SayNumber { say: screen.say; onLeave: screen.leave() } }
+    Component { id: who; SayWho { say: screen.say } }
     Component { id: where; SayWhere { say: screen.say } }
     Component { id: words; SayWords { say: screen.say } }
     Component { id: said; SaySaid { say: screen.say } }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Where it hurts or slips, touched on the helmet from the front and from the side, or chosen by words; then which of the two.
+// Where it is tight or loose, touched on the helmet from the front and from the side, or chosen by words; then which of the two.
 import QtQuick
 import QtQuick.Layouts
 import Snugline.Drawing
@@ -13,17 +13,16 @@ PageFrame {
     required property SayModel say
     readonly property var drawn: say.drawn
 
-    title: say.jersey
+    title: say.isShared ? say.jersey + "  " + say.initials : say.jersey
     subtitle: say.ask
-    hasBack: true
-    backText: qsTr("Not me: begin again")
+    hasBack: !say.isShared
     onBack: say.begin()
     headerRight: BigButton {
-        objectName: "say-unwell"
-        kind: "danger"
-        text: page.phone ? qsTr("Hit, unwell") : qsTr("I took a hit or feel unwell")
-        spokenName: qsTr("I took a hit or feel unwell")
-        onClicked: page.say.unwell()
+        objectName: "say-not-me"
+        visible: page.say.isShared
+        text: qsTr("Not me")
+        spokenName: qsTr("Not me: begin again")
+        onClicked: page.say.begin()
     }
     drawingShare: 0.5
     drawing: Item {
@@ -60,6 +59,32 @@ PageFrame {
             description: qsTr("The helmet from the side")
             onPartTouched: name => page.say.touchPlace(name)
         }
+        Rectangle {                       // the place by its name, where it was touched
+            id: named
+            readonly property DrawnView view: front.touchParts.indexOf(page.say.place) >= 0 ? front : side
+            readonly property point at: page.say.place.length > 0 ? view.placeAt(page.say.place) : Qt.point(0, 0)
+            readonly property real above: at.y - height - Theme.gap
+            visible: page.say.place.length > 0
+            x: Math.max(0, Math.min(parent.width - width, view.x + at.x - width / 2))
+            y: above >= 0 ? above : Math.min(parent.height - height, at.y + Theme.gap)
+            width: Math.min(parent.width, words.implicitWidth + 2 * Theme.grid)
+            height: words.height + Theme.grid
+            radius: Theme.radius
+            color: Theme.card
+            border.width: Theme.stroke
+            border.color: Theme.lake
+            Words {
+                id: words
+                objectName: "say-place"
+                x: Theme.grid
+                y: Theme.grid / 2
+                width: named.width - 2 * Theme.grid
+                horizontalAlignment: Text.AlignHCenter
+                bold: true
+                tone: "info"
+                text: page.say.placeText
+            }
+        }
     }
 
     Notice { Layout.fillWidth: true; kind: "attention"; text: page.say.trouble }
@@ -91,13 +116,17 @@ PageFrame {
         choices: page.say.places
         onChosen: name => page.say.touchPlace(name)
     }
-    foot: AnswerBar {
-        objectName: "say-feels"
-        Layout.fillWidth: true
-        answers: [
-            { name: "tight", text: qsTr("Hurts"), detail: qsTr("or presses"), enabled: page.say.place.length > 0 && !page.say.isBusy },
-            { name: "loose", text: qsTr("Moves"), detail: qsTr("or slips"), enabled: page.say.place.length > 0 && !page.say.isBusy }
-        ]
-        onAnswered: name => page.say.feels(name)
-    }
+    foot: [
+        AnswerBar {
+            objectName: "say-feels"
+            Layout.fillWidth: true
+            readonly property bool isAsked: page.say.place.length > 0 && !page.say.isBusy
+            answers: [
+                { name: "tight", text: qsTr("Tight or pinches"), detail: page.say.placeText, enabled: isAsked },
+                { name: "loose", text: qsTr("Loose or moves"), detail: page.say.placeText, enabled: isAsked }
+            ]
+            onAnswered: name => page.say.feels(name)
+        },
+        RedWay { onClicked: page.say.unwell() }
+    ]
 }

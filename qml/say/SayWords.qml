@@ -10,7 +10,7 @@ PageFrame {
 
     required property SayModel say
 
-    title: say.jersey
+    title: say.isShared ? say.jersey + "  " + say.initials : say.jersey
     subtitle: qsTr("In your own words, if you like")
     hasBack: true
     backText: qsTr("Back without words")
@@ -24,14 +24,17 @@ PageFrame {
         label: qsTr("About the helmet")
         text: page.say.words
         maximumLength: 500
-        onEdited: page.say.touched()
+        onEdited: text => page.say.typeWords(text)
         onAccepted: text => page.say.keepWords(text)
     }
-    foot: BigButton {
-        objectName: "say-keep"
-        Layout.fillWidth: true
-        kind: "primary"
-        text: qsTr("Keep these words")
-        onClicked: page.say.keepWords(entry.text)
-    }
+    foot: [
+        BigButton {
+            objectName: "say-keep"
+            Layout.fillWidth: true
+            kind: "primary"
+            text: qsTr("Save these words")
+            onClicked: page.say.keepWords(entry.text)
+        },
+        RedWay { onClicked: page.say.unwell() }
+    ]
 }

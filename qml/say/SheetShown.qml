@@ -11,7 +11,7 @@ Column {
     required property RecoveryModel recovery
 
     spacing: Theme.gap
-    Words { width: parent.width; text: qsTr("This key lets one trainer set a new code when every code is forgotten. Keep it on paper, under lock and key, away from this tablet.") }
+    Words { width: parent.width; text: qsTr("This key lets one admin set a new code when every code is forgotten. Keep it on paper, under lock and key, away from this tablet.") }
     Card {
         width: parent.width
         Column {

@@ -50,8 +50,8 @@ void writeTable(const MatchTable& table, const std::string& path) {
   for (int h = 0; h < static_cast<int>(table.heads().size()); ++h) {
     for (std::size_t u = 0; u < row.size(); ++u) {
       const int helmet = static_cast<int>(u);
-      const bool isFeasible = table.helmets()[u].bar == UnitBar::none && !table.isSetAside(h, helmet) &&
-                              table.oddsOf(h, table.helmets()[u].kind).value_or(0) >= kTryOnOdds;
+      const bool isFeasible =
+          !table.helmets()[u].bar && !table.isSetAside(h, helmet) && table.oddsOf(h, table.helmets()[u].kind).value_or(0) >= kTryOnOdds;
       row[u] = isFeasible ? table.pairOf(h, helmet).cost : HUGE_VAL;
     }
     file.write(reinterpret_cast<const char*>(row.data()), static_cast<std::streamsize>(row.size() * sizeof(double)));

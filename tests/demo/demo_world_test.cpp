@@ -146,19 +146,18 @@ TEST_CASE("The demo's team is Harrow Creek High with 64 athletes, 78 helmets and
   CHECK(withFullDate >= 18);
   CHECK(withFullDate <= 34);
 
-  season::Board board;
-  board.build(views, {demo::nowOf(demo.options)}, {});
-  const auto lanes = board.counts();
-  INFO(lanes[0] << ' ' << lanes[1] << ' ' << lanes[2] << ' ' << lanes[3]);
-  CHECK((lanes[0] >= 3 && lanes[0] <= 5));
-  CHECK((lanes[1] >= 10 && lanes[1] <= 16));
-  CHECK((lanes[2] >= 12 && lanes[2] <= 18));
-  CHECK(lanes[3] >= 25);
+  const season::Board board = season::boardOf(views, {demo::nowOf(demo.options)}, {});
+  const auto count = [&](season::Lane lane) { return board.counts[static_cast<std::size_t>(lane)]; };
+  INFO(count(season::Lane::doNotWear) << ' ' << count(season::Lane::beforePractice) << ' ' << count(season::Lane::weekly));
+  CHECK((count(season::Lane::doNotWear) >= 3 && count(season::Lane::doNotWear) <= 5));
+  CHECK((count(season::Lane::beforePractice) >= 10 && count(season::Lane::beforePractice) <= 16));
+  CHECK((count(season::Lane::weekly) >= 12 && count(season::Lane::weekly) <= 18));
+  CHECK(count(season::Lane::nothingDue) >= 25);
   std::set<season::DueKind> kinds;
-  for (const season::DueRow& row : board.rows()) {
+  for (const season::DueRow& row : board.rows) {
     for (const season::DueReason& reason : row.reasons) kinds.insert(reason.kind);
   }
-  for (const auto kind : {season::DueKind::seeAthleteNow, season::DueKind::held, season::DueKind::labelLapsed, season::DueKind::brokeSaid,
+  for (const auto kind : {season::DueKind::withTrainer, season::DueKind::held, season::DueKind::labelLapsed, season::DueKind::brokeSaid,
                           season::DueKind::neverFitted, season::DueKind::checkOpen, season::DueKind::adjustOpen, season::DueKind::wordOpen,
                           season::DueKind::hairChanged, season::DueKind::partChanged, season::DueKind::dryHair, season::DueKind::breakIn,
                           season::DueKind::weeklyLook, season::DueKind::labelLapsing, season::DueKind::tapeStale}) {
@@ -205,9 +204,9 @@ TEST_CASE("The same seed makes the same bytes, another seed another Book") {
 TEST_CASE("A small squad still shows every lane, one athlete alone makes a Book, and seeds do not matter for that") {
   for (std::uint64_t seed = 1; seed <= 5; ++seed) {
     DemoBook demo(optionsOf(12, 1, seed));
-    season::Board board;
-    board.build(demo.open().views(), {demo::nowOf(demo.options)}, {});
-    for (int count : board.counts()) CHECK(count > 0);
+    const season::Board board = season::boardOf(demo.open().views(), {demo::nowOf(demo.options)}, {});
+    for (const season::Lane lane : {season::Lane::doNotWear, season::Lane::beforePractice, season::Lane::weekly, season::Lane::nothingDue})
+      CHECK(board.counts[static_cast<std::size_t>(lane)] > 0);
   }
   DemoBook alone(optionsOf(1, 1, 2));
   CHECK(alone.open().views().athletes.size() == 1);

@@ -27,8 +27,7 @@ std::string question(const MatchTable& table) {
   for (int h = 0; h < static_cast<int>(heads.size()); ++h) {
     for (int u = 0; u < static_cast<int>(helmets.size()); ++u) {
       const MatchHelmet& helmet = helmets[static_cast<std::size_t>(u)];
-      const bool isFeasible =
-          helmet.bar == UnitBar::none && !table.isSetAside(h, u) && table.oddsOf(h, helmet.kind).value_or(0) >= kTryOnOdds;
+      const bool isFeasible = !helmet.bar && !table.isSetAside(h, u) && table.oddsOf(h, helmet.kind).value_or(0) >= kTryOnOdds;
       text += (u == 0 ? "" : " ") + (isFeasible ? exactly(table.pairOf(h, u).cost) : std::string("-"));
     }
     text += "\n";

@@ -5,7 +5,7 @@ from pathlib import Path
 
 from source_tree import CPP, line_of
 
-FOLDERS = {"core", "qml", "platform", "tests", "demo", ".ci"}
+FOLDERS = {"core", "qml", "platform", "tests", "demo", "cmake", ".ci"}
 FILES = {"CMakeLists.txt", "CMakePresets.json", "README.md", "DEVELOPERS.md", "LICENSE", "THIRD_PARTY.md", "CHANGELOG.md", "SECURITY.md"}
 
 # Which folders of core a folder of core may include: quantity <- gear, fit, air <- season <- book <- report; ports stand on quantity.

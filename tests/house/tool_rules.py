@@ -121,8 +121,10 @@ def tidied(tree, build):
         yield "clang-tidy is not installed"
         return
     # A folder of its own, configured without precompiled headers and unity, so that each file is compiled for itself.
-    each = Path(build or tree.root / "build") / "tidy"
-    code, said = run(["cmake", "-G", "Ninja", "-S", str(tree.root), "-B", str(each), "-DSNUGLINE_FAST=OFF", "-DSNUGLINE_APP=OFF", "-DSNUGLINE_TESTS=OFF",
+    each = Path(build or tree.root / "build")
+    if (tree.root / "CMakeLists.txt").is_file():
+        each = each / "tidy"
+    code, said = (0, "") if not (tree.root / "CMakeLists.txt").is_file() else run(["cmake", "-G", "Ninja", "-S", str(tree.root), "-B", str(each), "-DSNUGLINE_FAST=OFF", "-DSNUGLINE_APP=OFF", "-DSNUGLINE_TESTS=OFF",
                       "-DSNUGLINE_BENCH=OFF"], tree.root)
     if code:
         yield f"the folder for clang-tidy could not be configured: {said.strip()[-300:]}"

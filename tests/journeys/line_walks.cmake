@@ -2,8 +2,8 @@
 # Whole jobs at the Line through the shipping app's composition, by touch events.
 if(SNUGLINE_APP)
   find_package(Qt6 6.4 REQUIRED COMPONENTS Test)
-  add_library(line_field STATIC line_field/field.cpp line_field/field_book.cpp)
-  target_link_libraries(line_field PUBLIC Qt6::Test core_book snugline_flags)
+  add_library(line_field STATIC line_field/field.cpp line_field/field_afresh.cpp line_field/field_book.cpp)
+  target_link_libraries(line_field PUBLIC Qt6::Test core_book snugline_flags fresh_eyes)
   target_include_directories(line_field PUBLIC "${CMAKE_CURRENT_SOURCE_DIR}/line_field")
   target_compile_options(line_field INTERFACE -Wno-stringop-overflow)  # the same fault of gcc 12 as in the root's flags
   target_compile_definitions(line_field PUBLIC SNUGLINE_SOURCE_DIR="${CMAKE_SOURCE_DIR}")

@@ -36,7 +36,7 @@ class Match(Terminal):
                    if unit["last_good_day"] < answer["through"]}
         self.assertTrue(lapsing)
         self.assertFalse(lapsing & {pair["helmet_id"] for pair in answer["pairs"]})
-        self.assertEqual({"held", "lapses"}, {unit["code"] for unit in answer["left_out"]})
+        self.assertEqual({"held", "label-lapsed", "broke-said", "points-after-report"}, {unit["code"] for unit in answer["left_out"]})
 
     def test_a_pin_holds_an_exclusion_keeps_apart_and_keep_moves_nobody(self):
         free = self.match()["pairs"]
@@ -201,7 +201,7 @@ class Swap(Terminal):
         # Gone from the shelf, and the old one is kept back for everybody.
         again = self.swap(jersey)
         self.assertNotIn(spare, [offer["helmet"] for offer in again["offers"]])
-        self.assertEqual(again["not_offered"]["held"], answer["not_offered"]["held"] + 1)
+        self.assertEqual(again["not_offered"]["away"], answer["not_offered"]["away"] + 1)  # on hold, and still with the athlete
 
     def test_what_is_no_spare_is_not_given_and_nothing_is_written(self):
         jersey, row, answer = self.somebody()
@@ -233,6 +233,57 @@ class Swap(Terminal):
         self.refuse(*base, "--jersey", jersey, "--give", spare, names="reason")
         self.refuse("swap", "--book", self.path("none.book"), "--jersey", jersey, names="none.book")
         self.assertEqual(self.facts(), before)
+
+
+class Show(Terminal):
+    KEYS = {"standing", "reasons", "where", "with", "acts", "strip", "points"}
+
+    def setUp(self):
+        super().setUp()
+        self.ask("demo", "--out", str(self.book), "--seed", "7")
+
+    def show(self, *options):
+        answer = self.ask("show", "--book", str(self.book), "--at", AT, *options)
+        self.assertTrue(self.KEYS <= set(answer), answer)
+        self.assertEqual((len(answer["strip"]), len(answer["points"])), (9, 7))
+        return answer
+
+    def test_an_athlete_stands_as_the_board_has_them(self):
+        for row in self.ask("due", "--book", str(self.book), "--at", AT)["rows"]:
+            answer = self.show("--jersey", row["jersey"])
+            self.assertEqual((answer["standing"], answer["reasons"], answer["helmet"]), (row["lane"], row["reasons"], row["helmet"]))
+            self.assertEqual(answer["strip"], row["strip"])
+            if row["helmet"]:
+                helmet = self.show("--helmet", row["helmet"])
+                self.assertEqual(answer["helmet_standing"], helmet["standing"])
+                self.assertEqual(answer["points"], helmet["points"])
+                if set(helmet["reasons"]) - {"points-after-report"}:
+                    self.assertEqual(row["lane"], "do-not-wear", row)
+
+    def test_a_helmet_swapped_and_still_with_its_athlete_names_them(self):
+        rows = [row for row in self.ask("due", "--book", str(self.book), "--at", AT)["rows"] if row["helmet"] and row["lane"] != "do-not-wear"]
+        for row in rows:
+            spares = self.snug("swap", "--book", str(self.book), "--jersey", row["jersey"], "--at", AT, "--json")
+            if spares.code == 0:
+                break
+        old, jersey = row["helmet"], row["jersey"]
+        before = self.show("--helmet", old)
+        self.assertEqual((before["standing"], before["where"], [w["jersey"] for w in before["with"]]), ("in-service", "with-athlete", [jersey]))
+        self.assertIn("to-shelf", before["acts"])
+        self.ask("swap", "--book", str(self.book), "--jersey", jersey, "--at", AT, "--give", spares.json()["offers"][0]["helmet"],
+                 "--reason", "shell", "--what", "crack", "--old-with-athlete")
+        after = self.show("--helmet", old)
+        self.assertEqual((after["standing"], after["where"], [w["jersey"] for w in after["with"]]), ("on-hold", "with-athlete", [jersey]))
+        self.assertEqual(after["points"]["shell"], "fault")
+        self.assertIn("where-now", after["acts"])
+        self.assertNotIn("release", after["acts"])  # a crack
+        self.assertEqual(self.show("--jersey", jersey)["kept"], [old])
+
+    def test_what_is_asked_for_wrongly_is_refused(self):
+        self.refuse("show", "--book", str(self.book), "--at", AT, names="--jersey")
+        self.refuse("show", "--book", str(self.book), "--at", AT, "--jersey", "1", "--helmet", "x", names="--jersey")
+        self.refuse("show", "--book", str(self.book), "--at", AT, "--helmet", "nothing-such", names="--helmet")
+        self.refuse("show", "--book", str(self.book), "--at", "now", "--jersey", "1", names="--at")
 
 
 class Notice(Terminal):

@@ -75,7 +75,9 @@ int showBoard(QGuiApplication& application, const QString& folder) {
   places.book = folder + QStringLiteral("/ten.snugbook");
   places.ifMissing.name = "Bench";
   const std::string keys = folder.toStdString();
-  app::Composition composition({[options] { return std::make_unique<demo::DemoClock>(demo::nowOf(options), true); },
+  app::Composition composition({[options] {
+                                  return std::make_unique<demo::DemoClock>(demo::DemoStart{demo::nowOf(options), true});
+                                },
                                 [keys] { return std::make_unique<platform::FileKeys>(keys); }},
                                places);
   QObject::connect(&composition.desk(), &models::Desk::failed, [] { _exit(1); });

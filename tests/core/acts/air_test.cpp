@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include SNUGLINE_CATCH_HEADER
+#include <numeric>
+
 #include "desk_world.h"
 
 using namespace snugline;
@@ -90,4 +92,32 @@ TEST_CASE("A line is three marks for each athlete in it, with the weather, and i
   world.unit().holds.clear();
   world.athlete().checks.clear();
   CHECK(refusal(lineCheck(world.views, {world.athleteId}, {}, kNow)) == rule::kNeverFitted);
+}
+
+TEST_CASE("Whoever has a report, an open check or a hit is not in the line, also when the athletic trainer knows") {
+  DeskWorld world;
+  const auto why = [&] { return refusal(lineCheck(world.views, {world.athleteId}, {}, kNow)); };
+  season::SaidRecord& said = world.said(season::kToday);
+  said.where = fit::Mark::jaw;
+  CHECK(why() == rule::kReportOpen);
+  said.isUnwell = true;
+  CHECK(why() == rule::kUnwellSaid);
+  said.isAcknowledged = true;
+  CHECK(why() == rule::kUnwellSaid);
+  said.isAnswered = true;
+  CHECK(lineCheck(world.views, {world.athleteId}, {}, kNow));
+  world.athlete().openCheck = "d:500";
+  CHECK(why() == rule::kCheckOpen);
+}
+
+TEST_CASE("A line is walked in screens of at most twelve, of eight or more from sixteen on") {
+  CHECK(lineScreens(0).empty());
+  CHECK(lineScreens(7) == std::vector{7});
+  CHECK(lineScreens(13) == std::vector{7, 6});
+  CHECK(lineScreens(50) == std::vector{10, 10, 10, 10, 10});
+  for (int athletes = 1; athletes <= 200; ++athletes) {
+    const auto screens = lineScreens(athletes);
+    CHECK(std::accumulate(screens.begin(), screens.end(), 0) == athletes);
+    for (const int size : screens) CHECK((size <= kLineScreenMost && (athletes < 16 || size >= 8)));
+  }
 }

@@ -80,3 +80,33 @@ TEST_CASE("A word is acknowledged once, closed once, and not found where it was 
   CHECK(refusal(acknowledge(world.views, world.athleteId, fact, true, "")) == rule::kAlreadyClosed);
   CHECK(acknowledge(world.views, world.athleteId, "d:404", true, "").error().code == ErrorCode::notFound);
 }
+
+TEST_CASE("A hit said without a number is about the team, and a mistaken touch leaves it standing") {
+  DeskWorld world;
+  world.views.team->id = "d:1";
+  const auto drafts = sayUnnamed(world.views);
+  REQUIRE(drafts);
+  CHECK(drafts->front().about == "d:1");
+  CHECK(std::get<Said>(drafts->front().body).isUnnamed);
+  season::SaidRecord said;
+  said.fact = "d:900";
+  said.isUnwell = true;
+  world.views.team->unnamed.push_back(said);
+  const auto mistake = followSaid(world.views, {}, "d:900", true);
+  REQUIRE(mistake);
+  CHECK(mistake->front().about == "d:1");
+  CHECK(kinds(*mistake) == std::vector<std::string>{"said-followed"});
+  CHECK(std::get<SaidAcknowledged>(acknowledge(world.views, {}, "d:900", false, {})->front().body).isUnnamed);
+  CHECK(followSaid(world.views, world.athleteId, "d:900", false).error().code == ErrorCode::notFound);
+}
+
+TEST_CASE("Only what was said of a hit is followed by an adult told or a touch by mistake, each once") {
+  DeskWorld world;
+  const std::string fact = world.said(kToday).fact;
+  CHECK(followSaid(world.views, world.athleteId, fact, false).error().code == ErrorCode::inconsistent);
+  world.athlete().said.back().isUnwell = true;
+  REQUIRE(followSaid(world.views, world.athleteId, fact, false));
+  world.athlete().said.back().isAdultTold = true;
+  CHECK(followSaid(world.views, world.athleteId, fact, false)->empty());
+  CHECK(followSaid(world.views, world.athleteId, fact, true)->size() == 1);
+}

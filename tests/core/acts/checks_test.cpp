@@ -42,7 +42,7 @@ TEST_CASE("Handing out gives back what either had, and a helmet said to be broke
   world.said(kToday).isBroken = true;
   drafts = pair(world.views, world.athleteId, "d:21", kToday);
   REQUIRE(drafts);
-  CHECK(kinds(*drafts) == std::vector<std::string>{"unit-unpaired", "unit-held", "unit-paired"});
+  CHECK(kinds(*drafts) == std::vector<std::string>{"unit-held", "unit-unpaired", "unit-paired"});
   world.athlete().said.clear();
   CHECK(pair(world.views, world.athleteId, world.unitId, kToday)->empty());  // as it is already
 }

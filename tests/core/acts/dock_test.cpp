@@ -110,12 +110,48 @@ TEST_CASE("Coming back from a repair releases other holds and leaves the one of 
   world.unit().place = season::UnitPlace::repair;
   world.unit().holds = {{"d:30", "faceguard", "bare metal", world.stamp(season::kToday)},
                         {"d:31", "notice", "clips", world.stamp(season::kToday), "d:90"}};
-  const auto drafts = move(world.views, world.unitId, "back", "", "new faceguard");
+  const auto drafts = comeBack(world.views, world.unitId, {std::string(season::kByUs), "new faceguard", "", true, {}}, season::kToday);
   REQUIRE(drafts);
   CHECK(kinds(*drafts) == std::vector<std::string>{"unit-moved", "hold-released", "unit-unpaired", "unit-paired", "unit-moved"});
-  CHECK(std::get<UnitMoved>(drafts->front().body).reason == "new faceguard");
+  CHECK(std::get<UnitMoved>(drafts->front().body).returned.done == "new faceguard");
   CHECK(std::get<HoldReleased>((*drafts)[1].body).hold == "d:30");
   CHECK_FALSE(outcomeOf(world.views, world.arrival("A1-M-00001"), season::kToday).isInService);
+}
+
+TEST_CASE("A return says by whom, what was done and, unless it was us, on which paper") {
+  DeskWorld world;
+  const auto back = [&](const std::string& by, const std::string& done, const std::string& paper) {
+    return comeBack(world.views, world.unitId, {by, done, paper, false, {}}, season::kToday);
+  };
+  CHECK(refusal(back("us", "clips", "")) == rule::kNotAway);
+  world.unit().place = season::UnitPlace::repair;
+  CHECK(refusedAs(back("", "clips", "note")) == ErrorCode::unknownWord);
+  CHECK(refusedAs(back("us", "", "")) == ErrorCode::outOfRange);
+  CHECK(refusedAs(back("recertifier", "recertified", "")) == ErrorCode::outOfRange);
+  CHECK(back("us", "clips", "").has_value());
+  CHECK(back("recertifier", "recertified", "list 12").has_value());
+}
+
+TEST_CASE("A crack's hold outlives every return but that of who may mend it, and ends with the label read after") {
+  DeskWorld world;
+  world.unit().place = season::UnitPlace::sentOut;
+  world.unit().holds = {{"d:9", "shell", "crack", world.stamp(season::kToday.plus(-9))}};
+  const auto releases = [](const Result<Drafts>& drafts) {
+    REQUIRE(drafts);
+    const auto all = kinds(*drafts);
+    return std::find(all.begin(), all.end(), "hold-released") != all.end();
+  };
+  for (const std::string_view by : {season::kByUs, season::kByFirm, season::kByRecertifier, season::kByMaker})
+    CHECK_FALSE(releases(comeBack(world.views, world.unitId, {std::string(by), "new shell", "list 12", true, {}}, season::kToday)));
+  const gear::Label label{gear::LabelKind::recertification, 2026, std::nullopt, {}};
+  world.unit().place = season::UnitPlace::shelf;
+  for (const std::string_view by : {season::kByUs, season::kByFirm, season::kByRecertifier, season::kByMaker}) {
+    world.unit().returned = season::ReturnRecord{std::string(by), "new shell", "list 12", true, world.stamp(season::kToday)};
+    const bool isMended = by == season::kByRecertifier || by == season::kByMaker;
+    CHECK(releases(readLabel(world.views, world.unitId, label, season::kToday)) == isMended);
+    CHECK_FALSE(releases(readLabel(world.views, world.unitId, std::nullopt, season::kToday)));
+    CHECK_FALSE(releases(readLabel(world.views, world.unitId, std::nullopt, season::kToday, true)));
+  }
 }
 
 TEST_CASE("A shelf is noted without anything else changing") {
@@ -189,6 +225,34 @@ TEST_CASE("A helmet that is on hold already needs no other reason to be swapped,
   const auto drafts = swapHelmet(world.views, {world.athleteId, "d:21", "", "", false}, season::kNow);
   REQUIRE(drafts);
   CHECK(kinds(*drafts) == std::vector<std::string>{"unit-unpaired", "unit-paired", "check-begun"});
+}
+
+TEST_CASE("What the records know against the old helmet is not asked again in a swap, and a good one goes back to the shelf") {
+  DeskWorld world;
+  world.spare();
+  Swap swap{world.athleteId, "d:21"};
+  swap.isOldGood = true;
+  auto drafts = swapHelmet(world.views, swap, season::kNow);
+  REQUIRE(drafts);
+  CHECK(kinds(*drafts) == std::vector<std::string>{"unit-unpaired", "unit-paired", "check-begun"});
+  world.unit().points.see(gear::Point::faceguard, {{gear::PointState::fault, "bare metal"}, world.stamp(season::kToday), false});
+  drafts = swapHelmet(world.views, swap, season::kNow);
+  REQUIRE(drafts);
+  REQUIRE(kinds(*drafts) == std::vector<std::string>{"unit-held", "unit-unpaired", "unit-paired", "check-begun"});
+  CHECK(std::get<UnitHeld>(drafts->front().body).reason == "faceguard");
+  CHECK(std::get<UnitHeld>(drafts->front().body).what == "bare metal");
+}
+
+TEST_CASE("A swap says where the old helmet is, and one that stays with its athlete keeps their name") {
+  DeskWorld world;
+  world.spare();
+  for (const bool isStillWith : {false, true}) {
+    const auto drafts = swapHelmet(world.views, {world.athleteId, "d:21", "other", "", isStillWith}, season::kNow);
+    REQUIRE(drafts);
+    REQUIRE(kinds(*drafts) == std::vector<std::string>{"unit-held", "unit-unpaired", "unit-paired", "check-begun"});
+    CHECK(std::get<UnitHeld>(drafts->front().body).isWithAthlete == isStillWith);
+    CHECK(std::get<UnitUnpaired>((*drafts)[1].body).isStillWith == isStillWith);
+  }
 }
 
 TEST_CASE("A swap never gives a helmet that is held or lapsed, and waits for whoever is unwell") {

@@ -102,11 +102,14 @@ TEST_CASE("A helmet back from repair loses its holds, and whoever wears it needs
   DeskWorld world;
   world.unit().place = season::UnitPlace::repair;
   world.unit().isInService = false;
-  world.unit().holds = {{"d:9", "shell", "crack", {}}};
-  const auto drafts = takeIn(world.views, world.arrival(world.unit().serial), kToday);
+  world.unit().holds = {{"d:9", "faceguard", "bare metal", {}}};
+  Arrival arrival = world.arrival(world.unit().serial);
+  CHECK(refusal(takeIn(world.views, arrival, kToday)) == rule::kReturnUnsaid);
+  arrival.returned = season::ReturnRecord{std::string(season::kByUs), "new faceguard", "", true, {}};
+  const auto drafts = takeIn(world.views, arrival, kToday);
   REQUIRE(drafts);
-  CHECK(kinds(*drafts) ==
-        std::vector<std::string>{"unit-moved", "hold-released", "unit-unpaired", "unit-paired", "label-read", "point-seen", "unit-moved"});
+  CHECK(kinds(*drafts) == std::vector<std::string>{"unit-moved", "hold-released", "unit-unpaired", "unit-paired", "unit-moved",
+                                                   "label-read", "point-seen", "unit-moved"});
   CHECK(std::get<UnitMoved>(drafts->front().body).to == "back");
   CHECK(std::get<UnitMoved>(drafts->back().body).to == "in-service");
 }
@@ -115,17 +118,18 @@ TEST_CASE("A retired helmet is not taken in or moved again") {
   DeskWorld world;
   world.unit().place = season::UnitPlace::retired;
   CHECK(refusal(takeIn(world.views, world.arrival(world.unit().serial), kToday)) == rule::kUnitRetired);
-  CHECK(refusal(move(world.views, world.unitId, "back", "")) == rule::kUnitRetired);
+  CHECK(refusal(move(world.views, world.unitId, "found", "")) == rule::kUnitRetired);
+  CHECK(refusal(comeBack(world.views, world.unitId, {std::string(season::kByUs), "x", "", true, {}}, kToday)) == rule::kUnitRetired);
 }
 
 TEST_CASE("A crack's hold is released by nobody's word") {
   DeskWorld world;
   world.unit().holds = {{"d:9", "shell", "crack", {}}};
-  CHECK(refusal(releaseHold(world.views, world.unitId, "d:9", "looks fine")) == rule::kCrackHold);
-  CHECK(releaseHold(world.views, world.unitId, "d:8", "x").error().code == ErrorCode::notFound);
+  CHECK(refusal(releaseHold(world.views, world.unitId, "d:9", "looks fine", kToday)) == rule::kCrackHold);
+  CHECK(releaseHold(world.views, world.unitId, "d:8", "x", kToday).error().code == ErrorCode::notFound);
   world.unit().holds[0].reason = "faceguard";
-  REQUIRE(releaseHold(world.views, world.unitId, "d:9", "replaced"));
-  CHECK(releaseHold(world.views, world.unitId, "d:9", "").error().code == ErrorCode::outOfRange);
+  REQUIRE(releaseHold(world.views, world.unitId, "d:9", "replaced", kToday));
+  CHECK(releaseHold(world.views, world.unitId, "d:9", "", kToday).error().code == ErrorCode::outOfRange);
   world.unit().holds[0].reason = "shell";
   const auto retired = move(world.views, world.unitId, "retired", "");
   REQUIRE(retired);
@@ -136,7 +140,8 @@ TEST_CASE("Nothing goes into service held, away, unseen, at fault or without a l
   const auto why = [](const std::function<void(season::UnitRecord&)>& spoil) {
     DeskWorld world;
     spoil(world.unit());
-    return refusal(move(world.views, world.unitId, "in-service", ""));
+    world.unit().isInService = false;
+    return refusal(putInService(world.views, world.unitId, kToday));
   };
   CHECK(why([](auto& u) { u.holds = {{"d:9", "other", "", {}}}; }) == rule::kUnitHeld);
   CHECK(why([](auto& u) { u.place = season::UnitPlace::sentOut; }) == rule::kUnitAway);
@@ -145,6 +150,8 @@ TEST_CASE("Nothing goes into service held, away, unseen, at fault or without a l
   CHECK(why([](auto& u) { u.isLabelMissing = true; }) == rule::kLabelMissing);
   CHECK(why([](auto& u) { u.isLabelDisputed = true; }) == rule::kLabelDisputed);
   CHECK(why([](auto& u) { u.labels.clear(); }) == rule::kLabelUnknown);
+  CHECK(why([](auto& u) { u.isLabelUnreadable = true; }) == rule::kLabelUnreadable);
+  CHECK(why([](auto& u) { u.labels = {{{gear::LabelKind::recertification, 2023, std::nullopt, {}}, {}}}; }) == rule::kLabelLapsed);
   CHECK(why([](auto& u) { u.points.forget(gear::Point::liner); }).empty());
   const DeskWorld world;
   CHECK(move(world.views, world.unitId, "moon", "").error().code == ErrorCode::unknownWord);

@@ -46,7 +46,7 @@ TEST_CASE("Weather is kept as last noted, and by place and whereabouts; a preset
   CHECK(team.places.at("high field").isPreset);
   const auto gone = put(*book, must(book::removePlace(book->views(), "high field"))).ids.front();
   CHECK_FALSE(book->views().team->places.contains("high field"));
-  must(book->correct(gone));
+  must(book->correct({gone}));
   CHECK(book->views().team->places.contains("high field"));
   const auto dump = must(book->dumpViews());
   CHECK(must(book->rebuild()).wasEqual);
@@ -73,7 +73,7 @@ TEST_CASE("An answer about air carries the weather to the unit, and taking it ba
   CHECK(unit->air.front().climate.ambientPa == 99181);  // 180 m, U.S. Standard Atmosphere, 1976
   CHECK(unit->air.front().check == f.check);
   CHECK(unit->ports.at(0).isMeasured);
-  must(book->correct(ids.front()));
+  takeOut(*book, ids.front());
   CHECK(book->views().unit(f.unit)->air.empty());
   CHECK(book->views().unit(f.unit)->ports.empty());
   CHECK(must(book->rebuild()).wasEqual);

@@ -58,10 +58,10 @@ TEST_CASE("Undo takes the last answer out of an open check and can itself be und
   answer(*book, f, seen(fit::Mark::brow, fit::Finding::over), world.today());
   const auto before = *book->views().openCheck(f.check);
   const std::string fact = before.answers.back().fact;
-  const auto corrected = must(book->correct(fact));
+  const auto corrected = must(book->correct({fact}));
   CHECK(book->views().openCheck(f.check)->answers.size() == 1);
   CHECK(book->views().openCheck(f.check)->state.marks[0].finding == fit::Finding::unseen);
-  must(book->correct(corrected.ids.front()));
+  must(book->correct(corrected.ids));
   CHECK(book->views().openCheck(f.check)->answers.size() == 2);
   CHECK(book->views().openCheck(f.check)->state == before.state);
 }

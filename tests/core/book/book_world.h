@@ -84,6 +84,12 @@ struct World {
 
 inline book::Appended put(book::Book& book, book::Drafts drafts) { return must(book.append(std::move(drafts))); }
 
+// For tests of the fold: out of it, whatever rests on it by now.
+inline book::Appended takeOut(book::Book& book, const std::string& id) {
+  const book::Fact fact = must(book.fact(id));
+  return put(book, {{fact.about, book::Corrected{id, book::touches(fact)}}});
+}
+
 inline fit::MarkSeen seen(fit::Mark mark, fit::Finding finding = fit::Finding::snug) {
   fit::MarkSeen answer;
   answer.mark = mark;

@@ -13,7 +13,7 @@ namespace snugline::test {
 
 class FactMaker {
  public:
-  static constexpr int kKinds = 40;  // every kind but corrected, which needs a fact to correct
+  static constexpr int kKinds = 43;  // every kind but corrected, which needs a fact to correct
   explicit FactMaker(std::uint64_t seed) : m_chance(seed) {}
 
   int pick(int low, int high) { return std::uniform_int_distribution<int>(low, high)(m_chance); }
@@ -88,9 +88,11 @@ class FactMaker {
   }
 
   fit::Answer answer() {
-    switch (pick(0, 10)) {
+    switch (pick(0, 11)) {
       case 0:
         return fit::HairSeen{toss()};
+      case 10:
+        return fit::ColdSeen{toss(), toss()};
       case 1: {
         fit::Fitted made;
         for (auto& air : made.air)
@@ -150,7 +152,7 @@ class FactMaker {
     return made;
   }
 
-  std::vector<std::string> people, athletes, units, checks, said, holds, legalHolds, notices;
+  std::vector<std::string> people, athletes, tapes, units, checks, said, holds, legalHolds, notices;
   std::string sheet = "0";
   std::vector<std::string> sheetBytes;
 
@@ -160,7 +162,7 @@ class FactMaker {
     switch (kind) {
       case 0:
         if (toss() && !people.empty()) return {id(people), CodeSet{code()}};
-        return {"", PersonAdded{text(), text(), toss() ? "trainer" : "staff"}};
+        return {"", PersonAdded{text(), text(), toss() ? "helper" : "staff", toss()}};
       case 1:
         return {"", AthleteAdded{std::to_string(pick(0, 99)), text(), text(), toss() ? std::optional(pick(2005, 2012)) : std::nullopt}};
       case 2: {
@@ -173,8 +175,10 @@ class FactMaker {
         return {id(athletes), made};
       }
       case 3: {
+        if (!tapes.empty() && pick(0, 3) == 0) return {id(athletes), ReadingSetAside{id(tapes), pick(0, 3), toss() ? "misread" : "typed"}};
         TapeRead made;
         for (int i = pick(0, 4); i > 0; --i) made.readings.push_back(length());
+        if (!tapes.empty() && toss()) made.with = id(tapes);
         return {id(athletes), made};
       }
       case 4:
@@ -251,6 +255,7 @@ class FactMaker {
         for (int i = pick(0, 2); i > 0; --i) made.outcome.reasons.push_back(toss() ? "jaw-said" : text());
         for (auto& each : made.outcome.strip) each = pick(0, 5) == 0 ? finding() : fit::Finding::snug;
         made.outcome.isHairDry = toss();
+        made.outcome.isForCold = toss();
         made.outcome.dueFrom = day();
         made.outcome.dueBy = day();
         if (toss()) made.conditions = conditions();
@@ -266,11 +271,13 @@ class FactMaker {
         made.said.isHairChanged = pick(0, 4) == 0;
         made.said.isBroken = pick(0, 4) == 0;
         made.said.isUnwell = pick(0, 4) == 0;
+        made.isUnnamed = made.said.isUnwell && toss();
         made.said.words = text();
         if (toss()) made.check = id(checks);
-        return {id(athletes), made};
+        return {made.isUnnamed ? team : id(athletes), made};
       }
       case 20:
+        if (pick(0, 3) == 0) return {team, SaidAcknowledged{id(said), toss(), text(), true}};
         return {id(athletes), SaidAcknowledged{id(said), toss(), text()}};
       case 21:
         return {id(athletes), HairChanged{text()}};
@@ -344,6 +351,18 @@ class FactMaker {
         if (toss()) made.what = text();
         return {id(units), made};
       }
+      case 39: {
+        PersonChanged made;
+        if (toss()) made.role = toss() ? "admin" : "staff";
+        if (toss()) made.isPractitioner = toss();
+        return {id(people), made};
+      }
+      case 40:
+        return {team, EmergencySet{text(), text()}};
+      case 41: {
+        const bool isUnnamed = toss();
+        return {isUnnamed ? team : id(athletes), SaidFollowed{id(said), toss(), isUnnamed}};
+      }
       default:
         return {id(athletes), NoteAdded{text()}};
     }
@@ -354,6 +373,7 @@ class FactMaker {
     const std::string made = fact.id();
     if (std::holds_alternative<book::PersonAdded>(fact.body)) people.push_back(made);
     if (std::holds_alternative<book::AthleteAdded>(fact.body)) athletes.push_back(made);
+    if (std::holds_alternative<book::TapeRead>(fact.body)) tapes.push_back(made);
     if (std::holds_alternative<book::UnitReceived>(fact.body)) units.push_back(made);
     if (std::holds_alternative<book::CheckBegun>(fact.body)) checks.push_back(made);
     if (std::holds_alternative<book::Said>(fact.body)) said.push_back(made);

@@ -38,10 +38,10 @@ TEST_CASE("A notice holds its helmets until each is released by name, and undoin
   CHECK(season::noticeOf(book->views(), hold) != nullptr);
   CHECK(season::progressOf(book->views(), notice).worn == 1);
   checkStands(*book);
-  put(*book, must(book::releaseHold(book->views(), f.unit, hold.fact, "clips replaced")));
+  put(*book, must(book::releaseHold(book->views(), f.unit, hold.fact, "clips replaced", world.today())));
   CHECK(book->views().unit(f.unit)->holds.empty());
   CHECK(season::progressOf(book->views(), notice).held == 0);
-  must(book->correct(ids.front()));
+  takeOut(*book, ids.front());
   CHECK(book->views().team->notices.empty());
   checkStands(*book);
 }

@@ -120,11 +120,11 @@ TEST_CASE("A draft that names no earlier one of its call, or writes what cannot 
 TEST_CASE("Founding facts cannot be corrected, and what is not there cannot either") {
   World world;
   const auto book = world.create();
-  const auto founding = book->correct(book->views().team->id);
+  const auto founding = book->correct({book->views().team->id});
   REQUIRE_FALSE(founding);
   CHECK(founding.error().code == ErrorCode::notAllowed);
-  CHECK(book->correct("zzzzzzzzzzzzz:1").error().code == ErrorCode::notFound);
-  CHECK(book->correct("nonsense").error().code == ErrorCode::notFound);
+  CHECK(book->correct({"zzzzzzzzzzzzz:1"}).error().code == ErrorCode::notFound);
+  CHECK(book->correct({"nonsense"}).error().code == ErrorCode::notFound);
 }
 
 TEST_CASE("The same keys and times give the same Book, draft by draft or in bulk") {
@@ -150,7 +150,7 @@ TEST_CASE("A Book that was closed opens from its stored views, people with and w
   World world;
   {
     const auto book = world.create();
-    const std::string first = put(*book, {{"", book::PersonAdded{"Maren Tollgate", "MT", "trainer"}}}).ids.front();
+    const std::string first = put(*book, {{"", book::PersonAdded{"Maren Tollgate", "MT", "admin"}}}).ids.front();
     put(*book, {{"", book::PersonAdded{"Silvio Kestrelby", "SK", "staff"}}});
     put(*book, {{first, book::CodeSet{}}});
   }

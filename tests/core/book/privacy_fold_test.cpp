@@ -22,7 +22,7 @@ struct Signed {
   std::unique_ptr<Book> book = world.create();
   std::string witness, athlete;
   Signed() {
-    witness = put(*book, must(addPerson(book->views(), {"Maren Tollgate", "MT", "trainer"}))).ids.front();
+    witness = put(*book, must(addPerson(book->views(), {"Maren Tollgate", "MT", "admin"}))).ids.front();
     athlete = put(*book, must(addAthlete(book->views(), {"07", "Marrow", "Ash", 2009}))).ids.front();
     book->setPerson(witness);
   }
@@ -93,7 +93,7 @@ TEST_CASE("A changed text leaves signatures standing, unless everybody is asked 
   CHECK(s.book->views().team->warning->accepted.size() == 1);
   CHECK(must(setWarning(s.book->views(), {{"en", "Read the label, all of it."}}, false)).empty());
   s.checkRebuilt();
-  must(s.book->correct(asked));
+  must(s.book->correct({asked}));
   CHECK_FALSE(s.state().isAthleteOpen);
   put(*s.book, must(setWarning(s.book->views(), {{"en", "Read the label, all of it."}}, true)));
   put(*s.book, must(s.sign(season::Signer::athlete, "Read the label, all of it.")));

@@ -8,6 +8,7 @@
 #include "core/book/code_gate.h"
 #include "core/book/people.h"
 #include "core/book/recovery.h"
+#include "core/book/rights.h"
 
 using namespace snugline;
 using namespace snugline::book;
@@ -108,13 +109,13 @@ TEST_CASE("The key shares its misses and waits with the codes, and a killed app 
 TEST_CASE("Using the key gives a trainer a code and puts another key in its place, in one transaction") {
   World world;
   const auto book = world.create();
-  const std::string trainer = put(*book, must(addPerson(book->views(), {"Maren Tollgate", "MT", "trainer"}))).ids.front();
+  const std::string trainer = put(*book, must(addPerson(book->views(), {"Maren Tollgate", "MT", "admin"}))).ids.front();
   const std::string staff = put(*book, must(addPerson(book->views(), {"Silvio Kestrelby", "SK", "staff"}))).ids.front();
   const CodeHash first = hashedKey(freshKey(5)), next = hashedKey(freshKey(6)), code = must(hashCode("480219", CodeSalt{1}, kCheap));
   put(*book, must(setRecovery(book->views(), first)));
   REQUIRE(book->views().team->recovery);
   CHECK(book->views().team->recovery->key == first);
-  CHECK(recover(book->views(), staff, code, next).error().detail == rule::kNotTrainer);
+  CHECK(recover(book->views(), staff, code, next).error().detail == rule::kNeedsAdmin);
   CHECK(recover(book->views(), "nobody:1", code, next).error().code == ErrorCode::notFound);
   book->setPerson(trainer);
   put(*book, must(recover(book->views(), trainer, code, next)));

@@ -93,7 +93,7 @@ TEST_CASE("A photo stands with its helmet until its entry is taken back") {
   REQUIRE(book->views().unit(f.unit)->photos.size() == 1);
   CHECK(book->views().unit(f.unit)->photos.front().of == gear::Point::shell);
   checkStands(*book);
-  must(book->correct(ids.front()));
+  must(book->correct(ids));
   CHECK(book->views().unit(f.unit)->photos.empty());
   checkStands(*book);
 }

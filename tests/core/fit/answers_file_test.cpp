@@ -80,6 +80,20 @@ TEST_CASE("A gauge value after a change is known, with pumps or without") {
   }
 }
 
+TEST_CASE("A cold helmet is said once, warmed as a step, and seen again after that") {
+  const std::string presses = R"({"mark":"jaw","found":"over"})", warm = R"({"did":"warm"})";
+  const Read cold(airSheet(), file(presses, R"(,"cold":true,"kind":"look")"));
+  CHECK(cold.now().verdict == Verdict::adjust);
+  CHECK(cold.now().advice.at(0).doText() == "warm");
+  const Read warmed(airSheet(), file(presses + "," + warm + "," + presses, R"(,"cold":true,"kind":"look")"));
+  CHECK(warmed.now().advice.at(0).doText() == "release");
+  const Read unseen(airSheet(), file(std::string(kSnug) + "," + warm, R"(,"cold":true,"kind":"look")"));
+  CHECK(unseen.now().verdict == Verdict::unfinished);
+  const std::string loose = R"({"mark":"sides","found":"under"},{"did":"add","port":"sides","pumps":1},)" + std::string(kSnug);
+  CHECK(Read(airSheet(), file(loose, R"(,"cold":true,"kind":"look")")).now().isForCold);
+  checkRefused(file(R"({"did":"warm","port":"crown"})"), ErrorCode::unknownKey, "a.json#/steps/0/port");
+}
+
 TEST_CASE("A gauging in the steps reopens hold") {
   const Read r(airSheet(), file(std::string(kSnug) + R"(,{"read":"crown","kpa":15.5,"on_head":false})"));
   CHECK(r.now().verdict == Verdict::unfinished);

@@ -118,6 +118,7 @@ void proveOthers(const std::string& id) {
         checkMarks(count, before, *take(ground.setup, before, AirRead{port.port, port.low, true}), {". . . . . . . . x", 0, 0, false});
       std::vector<Answer> harmless{HairSeen{true},
                                    HairSeen{false},
+                                   ColdSeen{false, true},
                                    Fitted{},
                                    PointsSound{},
                                    Unwell{},
@@ -139,6 +140,7 @@ void proveOthers(const std::string& id) {
       for (const Feels feels : {Feels::tight, Feels::loose})
         checkMarks(count, before, *take(ground.setup, before, AthleteSaid{std::nullopt, Side::both, feels}),
                    {"x x x x x x x x x", 0, 0, false});
+      checkMarks(count, before, *take(ground.setup, before, ColdSeen{true, false}), {"x x x x x x x x x", 0, 0, false});
       before.isHairWet = false;
       checkMarks(count, before, *take(ground.setup, before, HairSeen{true}), {"x x x x x x x x x", 0, 0, false});
     }

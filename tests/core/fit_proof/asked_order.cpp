@@ -11,11 +11,12 @@ namespace {
 void checkStep(Count& count, const State& before, const State& after, const Answer& answer) {
   const auto* seen = std::get_if<MarkSeen>(&answer);
   const auto* change = std::get_if<Adjusted>(&answer);
+  const bool isWarmed = std::holds_alternative<ColdSeen>(answer);
   for (std::size_t m = 0; m < kMarkCount; ++m) {
     const bool isSeenNow = seen != nullptr && static_cast<std::size_t>(seen->mark) == m;
     if (isSeenNow) {
       count.expect(after.marks[m].isCurrent, "a mark seen is current");
-    } else if (change != nullptr && isDisturbed(disturbedBy(*change), m)) {
+    } else if (isWarmed || (change != nullptr && isDisturbed(disturbedBy(*change), m))) {
       count.expect(!after.marks[m].isCurrent, "a mark disturbed is not current");
     } else {
       count.expect(after.marks[m].isCurrent == before.marks[m].isCurrent &&
@@ -33,18 +34,24 @@ void judgeOne(Count& count, const Ground& ground, const State& state, const Asse
   count.expect(isFits(ground.setup, state) == (now.verdict == Verdict::fits), "one predicate of fits");
   bool isAnyOff = false;
   for (const MarkState& m : state.marks) isAnyOff = isAnyOff || isOffNow(m);
-  std::size_t ways = 0, ends = 0;
+  std::size_t ways = 0, ends = 0, first = 0;
   for (const Advice& a : now.advice) {
+    const bool isFirst = a.kind == AdviceKind::reseat || a.kind == AdviceKind::warm;
     if (a.kind == AdviceKind::change) ++ways;
-    if (a.kind != AdviceKind::change && a.kind != AdviceKind::reseat) ++ends;
+    if (isFirst) ++first;
+    if (a.kind != AdviceKind::change && !isFirst) ++ends;
+    count.expect(!state.isCold || a.deed != Deed::release, "no air is let out in the cold");
+    count.expect(!state.isCold || a.deed != Deed::add || a.pumpsHigh == 1, "air is added one pump at a time in the cold");
+    count.expect(state.isCold || a.kind != AdviceKind::warm, "only what is cold is warmed");
     if (a.kind != AdviceKind::change) continue;
     bool isOffered = false;
     for (const Advice& b : base.advice) isOffered = isOffered || b == a;
     count.expect(isOffered, "counters only take ways away");
   }
-  count.expect(!isAnyOff || ways + ends > 0, "a mark that is off always has advice");
-  count.expect(now.verdict != Verdict::adjust || ways > 0, "adjust always has a way");
-  count.expect(now.verdict != Verdict::adjust || state.turns < kTurnsPerCheck, "no adjusting beyond the last turn");
+  count.expect(!isAnyOff || ways + ends + first > 0, "a mark that is off always has advice");
+  count.expect(now.verdict != Verdict::adjust || ways + first > 0, "adjust always has a way");
+  count.expect(now.verdict != Verdict::adjust || state.turns < kTurnsPerCheck || first > 0,
+               "beyond the last turn only reseating and warming are left");
   count.expect(isAnyOff == (now.verdict == Verdict::adjust || now.verdict == Verdict::doNotWear), "something off is adjust or do not wear");
   count.expect(base.verdict != Verdict::doNotWear || now.verdict == Verdict::doNotWear, "counters never soften a verdict");
   if (now.verdict == Verdict::unfinished) {
@@ -59,9 +66,11 @@ void judgeOne(Count& count, const Ground& ground, const State& state, const Asse
 template <typename Go>
 void forAsked(const Ground& ground, const State& state, const Assessment& base, const Go& go) {
   for (const MarkSeen& seen : everyFinding(*base.next.mark)) go(state, seen);
-  for (const Advice& a : base.advice)
+  for (const Advice& a : base.advice) {
+    if (a.kind == AdviceKind::warm) go(state, ColdSeen{false, true});
     if (a.kind == AdviceKind::change)
       for (const Adjusted& change : everyOutcome(ground, a)) go(state, change);
+  }
 }
 
 bool isSame(const Assessment& a, const Assessment& b) {
@@ -82,7 +91,11 @@ std::string realKey(const Ground& ground, const State& state) {
 
 }  // namespace
 
-int stepsLeft(const State& state) { return (kTurnsPerCheck - state.turns) * 10 + static_cast<int>(kMarkCount) - currentCount(state); }
+int stepsLeft(const State& state) {
+  int left = (kTurnsPerCheck - state.turns + (state.isCold ? 1 : 0)) * kStepsOfTurn;
+  for (const MarkState& m : state.marks) left += !m.isCurrent ? kStepsOfMark : !isOffNow(m) ? 0 : m.isSeenAgain ? 1 : 2;
+  return left;
+}
 
 // Every position reached in the asked order, in the order found.
 std::vector<Key> walkAskedOrder(const Ground& ground, Count& count, bool every) {

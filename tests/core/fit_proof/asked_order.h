@@ -20,7 +20,10 @@ struct Count {
   }
 };
 
-// Strictly falls with each change and with each open mark seen: at most 89 such steps from begin to the end.
+// Strictly falls with each change, with warming, with each open mark seen and with the first time that one is seen off again: at most
+// kStepsMost such steps from begin to the end, kStepsMost and kStepsOfTurn where it begins cold.
+inline constexpr int kStepsOfMark = 3, kStepsOfTurn = kStepsOfMark * static_cast<int>(kMarkCount) + 1;
+inline constexpr int kStepsMost = kTurnsPerCheck * kStepsOfTurn + kStepsOfMark * static_cast<int>(kMarkCount);
 [[nodiscard]] int stepsLeft(const State& state);
 
 // Every position reached in the asked order, in the order found.

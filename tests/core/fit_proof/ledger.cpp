@@ -37,6 +37,12 @@ void Ledger::write(const Answer& answer) {
   if (const auto* hair = std::get_if<HairSeen>(&answer)) {
     if (hair->isWet && m_isWet == false && m_setup.kind != CheckKind::look) disturb(kEverything);
     m_isWet = hair->isWet;
+  } else if (const auto* cold = std::get_if<ColdSeen>(&answer)) {
+    if (cold->isCold == m_isCold) return;
+    m_isCold = cold->isCold;
+    disturb(kEverything);
+    for (Page& page : m_marks)
+      if (page.hasWord) page.word = m_now;
   } else if (const auto* seen = std::get_if<MarkSeen>(&answer)) {
     see(static_cast<std::size_t>(seen->mark), seen->finding, seen->side, seen->gap);
   } else if (const auto* group = std::get_if<GroupSnug>(&answer)) {

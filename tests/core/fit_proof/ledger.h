@@ -46,6 +46,7 @@ class Ledger {
   std::array<gear::PointState, gear::kPointCount> m_points{};
   std::map<std::string, bool> m_questions;
   std::optional<bool> m_isWet;
+  bool m_isCold = false;
   bool m_isUnwell = false;
   std::array<bool, gear::kPointCount> m_arePointsSeenSinceBroke{true, true, true, true, true, true, true};
 };

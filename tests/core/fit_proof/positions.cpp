@@ -13,18 +13,26 @@ using gear::Port;
 namespace {
 
 constexpr std::array<Port, 4> kPorts{Port::crown, Port::sides, Port::jawLeft, Port::jawRight};
+constexpr unsigned kColdShift = 42;
 constexpr std::array<Part, 3> kPads{Part::jawLeft, Part::jawRight, Part::crownPad};
 
-// 5 findings x 3 sides x 5 standing x 4 hows fit into 9 bits.
-std::uint64_t codeOf(const MarkState& m) {
+// 5 findings x 3 sides x 5 standing x 4 hows fit into 9 bits. Brow and ears have no how: seen off again stands in its place.
+bool canReseat(std::size_t mark) { return kMarks[mark] == Mark::brow || kMarks[mark] == Mark::ears; }
+
+std::uint64_t codeOf(const State& state, std::size_t mark) {
+  const MarkState& m = state.marks[mark];
   if (!m.isCurrent) return 0;
+  const auto how = canReseat(mark) ? static_cast<std::uint64_t>(m.isSeenAgain) : static_cast<std::uint64_t>(m.how);
   return ((static_cast<std::uint64_t>(m.finding) * 3 + static_cast<std::uint64_t>(m.side)) * 5 + static_cast<std::uint64_t>(m.standing)) *
              4 +
-         static_cast<std::uint64_t>(m.how);
+         how;
 }
-MarkState markOf(std::uint64_t code) {
+MarkState markOf(std::uint64_t code, std::size_t mark) {
   MarkState m;
-  m.how = static_cast<HoldHow>(code % 4);
+  if (canReseat(mark))
+    m.isSeenAgain = code % 4 == 1;
+  else
+    m.how = static_cast<HoldHow>(code % 4);
   m.standing = static_cast<Finding>(code / 4 % 5);
   m.side = static_cast<Side>(code / 20 % 3);
   m.finding = static_cast<Finding>(code / 60);
@@ -40,18 +48,19 @@ gear::ModelSheet demoSheet(const std::string& id) {
   return std::move(*sheet);
 }
 
-Ground::Ground(gear::ModelSheet s) : sheet(std::move(s)) {
+Ground::Ground(gear::ModelSheet s, bool isCold) : sheet(std::move(s)) {
   setup.sheet = &sheet;
   setup.today = Day{20000};
   setup.certifiedUntil = Day{20400};
   start = *take(setup, *take(setup, begin(setup), HairSeen{true}), PointsSound{});
+  start = *take(setup, start, ColdSeen{isCold, false});
   for (const gear::Question& q : sheet.questions) start = *take(setup, start, QuestionAnswered{q.id, true});
 }
 
 Key keyOf(const Ground& ground, const State& state) {
   Key key;
-  for (std::size_t m = 0; m < 7; ++m) key.low |= codeOf(state.marks[m]) << (9 * m);
-  key.high = codeOf(state.marks[7]) | codeOf(state.marks[8]) << 9U;
+  for (std::size_t m = 0; m < 7; ++m) key.low |= codeOf(state, m) << (9 * m);
+  key.high = codeOf(state, 7) | codeOf(state, 8) << 9U | static_cast<std::uint64_t>(state.isCold) << kColdShift;
   unsigned shift = 18;
   key.high |= static_cast<std::uint64_t>(state.turns < 15 ? state.turns : 15) << shift;
   shift += 4;
@@ -76,9 +85,10 @@ Key keyOf(const Ground& ground, const State& state) {
 
 State stateOf(const Ground& ground, Key key) {
   State state = ground.start;
-  for (std::size_t m = 0; m < 7; ++m) state.marks[m] = markOf(key.low >> (9 * m) & 511U);
-  state.marks[7] = markOf(key.high & 511U);
-  state.marks[8] = markOf(key.high >> 9U & 511U);
+  for (std::size_t m = 0; m < 7; ++m) state.marks[m] = markOf(key.low >> (9 * m) & 511U, m);
+  state.marks[7] = markOf(key.high & 511U, 7);
+  state.marks[8] = markOf(key.high >> 9U & 511U, 8);
+  state.isCold = (key.high >> kColdShift & 1U) != 0;
   unsigned shift = 18;
   state.turns = static_cast<int>(key.high >> shift & 15U);
   shift += 4;

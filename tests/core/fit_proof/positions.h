@@ -10,7 +10,9 @@
 //     used, with every way used, and with all but one, for each mark that is off. Real counters lie among those or offer a
 //     set of ways between them, so the walk (which follows every way that none takes away) meets every real check and more.
 //     The test "counters of marks" below checks that nothing but the ways offered depends on them.
-//  4. The turns of the check stay in the key as they are, 0 to 8.
+//  4. Whether a mark was seen off again is written for brow and ears only: nothing else begins with reseating.
+//  5. Cold is one bit; whether air was added in it decides a flag beside fits and no step.
+//  6. The turns of the check stay in the key as they are, 0 to 8.
 // The long count ([.full]) puts in every subset of used ways, and walks real states with real counters.
 #pragma once
 
@@ -38,12 +40,12 @@ struct KeyHash {
 [[nodiscard]] gear::ModelSheet demoSheet(const std::string& id);
 inline const std::vector<std::string> kDemoSheets{"alder-a1", "brant-b2", "cedar-c3"};
 
-// First fit on wet hair, label good, all points sound, all questions yes: marks alone decide.
+// First fit on wet hair, warm or cold, label good, all points sound, all questions yes: marks alone decide.
 struct Ground {
   gear::ModelSheet sheet;
   Setup setup;
   State start;
-  explicit Ground(gear::ModelSheet s);
+  explicit Ground(gear::ModelSheet s, bool isCold = false);
   Ground(const Ground&) = delete;
   Ground& operator=(const Ground&) = delete;
 };

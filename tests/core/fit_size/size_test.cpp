@@ -4,11 +4,13 @@
 #include <rapidcheck.h>
 
 #include <cmath>
+#include <random>
 
 #include "core/fit/size.h"
 
 using namespace snugline;
 using namespace snugline::fit;
+using Catch::Detail::Approx;
 
 namespace {
 
@@ -49,6 +51,15 @@ TEST_CASE("Readings more than 5 mm apart ask for another") {
   CHECK_FALSE(sized({553, 558}).isRetake);
   CHECK(sized({553, 558.001}).isRetake);
   CHECK(sized({550, 553, 556}).isRetake);
+}
+
+TEST_CASE("While another reading is asked for no size is guessed") {
+  const SizeAnswer apart = sized({545, 560});
+  CHECK(apart.isRetake);
+  CHECK(apart.size.empty());
+  CHECK(apart.startWith.empty());
+  CHECK_FALSE(apart.isBetween);
+  CHECK(sized({551, 554}).size == "M");
 }
 
 TEST_CASE("Overlapping bands are parted at the middle of the overlap, and a gap is left as it is") {
@@ -150,6 +161,40 @@ TEST_CASE("The technical error is known from twenty pairs on") {
   pairs.push_back({mm(564), mm(560)});
   // sqrt(20 * 16 / 40)
   CHECK(technicalError(pairs).value() == Length{2828});
+}
+
+// Without it the one pair would make the error of every head of the team twelve millimetres.
+TEST_CASE("One wrong reading among the repeats does not change everybody's error") {
+  std::vector<TapePair> pairs(20, {mm(560), mm(564)});
+  pairs.push_back({mm(560), mm(640)});
+  CHECK(technicalError(pairs).value() == Length{2828});
+  CHECK(rc::check("a wrong one among twenty and more ordinary ones", [] {
+    // Repeats of one tape and one head differ by a normal of 1.4 times the error; these are its quantiles, turned by chance.
+    const int count = *rc::gen::inRange(20, 120);
+    std::vector<TapePair> ordinary;
+    for (int i = 0; i < count; ++i) {
+      double p = (i + 0.5) / count, z = 0;
+      for (double step = 4; step > 1e-9; step /= 2) z += 0.5 * std::erfc(-z / std::sqrt(2.0)) < p ? step : -step;
+      ordinary.push_back({mm(560), mm(560 + 3 * std::sqrt(2.0) * z)});
+    }
+    std::vector<TapePair> all = ordinary;
+    const int off = *rc::gen::inRange(20, 120) * *rc::gen::element(1, -1);
+    all.push_back({mm(560), mm(560 + off)});
+    RC_ASSERT(technicalError(all).value() == technicalError(ordinary).value());
+  }));
+}
+
+// The formula of anthropometry: Ulijaszek and Kerr, British Journal of Nutrition 82 (1999), 165 (memory).
+TEST_CASE("The error of ordinary repeats is the technical error of measurement") {
+  std::mt19937 chance(20261129);
+  std::normal_distribution<double> reading(560, 3);
+  std::vector<TapePair> pairs;
+  double squares = 0;
+  for (int i = 0; i < 4000; ++i) {
+    pairs.push_back({mm(reading(chance)), mm(reading(chance))});
+    squares += std::pow(pairs.back().first.mm() - pairs.back().second.mm(), 2);
+  }
+  CHECK(technicalError(pairs)->mm() == Approx(std::sqrt(squares / (2.0 * 4000))).epsilon(0.02));
 }
 
 TEST_CASE("Pairs that agree to the millimetre still leave the error of a tape read to one") {

@@ -98,6 +98,19 @@ TEST_CASE("A slip in the air is named by its path") {
     expect(slip);
 }
 
+TEST_CASE("A slip in the order of the marks is named by its path") {
+  for (const Slip& slip : std::initializer_list<Slip>{
+           {"\"fitting_order\"", "\"mark_order\": [], \"fitting_order\"", ErrorCode::outOfRange, "/mark_order"},
+           {"\"fitting_order\"", "\"mark_order\": [\"brow\"], \"fitting_order\"", ErrorCode::outOfRange, "/mark_order"},
+           {"\"fitting_order\"", "\"mark_order\": [\"brow\", \"top\"], \"fitting_order\"", ErrorCode::unknownWord, "/mark_order/1"},
+           {"\"fitting_order\"", "\"mark_order\": [7], \"fitting_order\"", ErrorCode::wrongType, "/mark_order/0"},
+           {"\"fitting_order\"",
+            "\"mark_order\": [\"brow\", \"ears\", \"nape\", \"chin\", \"straps\", \"jaw\", \"crown\", \"sides\", \"brow\"], "
+            "\"fitting_order\"",
+            ErrorCode::inconsistent, "/mark_order/8"}})
+    expect(slip);
+}
+
 TEST_CASE("A port of air that the fitting order leaves out is named") {
   expect({"[{ \"port\"", "[{ \"port\": \"sides\", \"start_pa\": 2, \"low_pa\": 1, \"high_pa\": 3 }, { \"port\"", ErrorCode::inconsistent,
           "/fitting_order"});

@@ -77,6 +77,55 @@ TEST_CASE("A plain serial is questioned only where it has letters that no tag ha
   CHECK_FALSE(wrongLayout("\xFF", kToday));
 }
 
+TEST_CASE("A dash that a scanner on a German or Spanish keyboard types as a slash is noticed, and one that is as it is may stand") {
+  // The key beside the right shift key has / on a US keyboard and - on a German and a Spanish one: the keyboards themselves.
+  const auto slash = wrongLayout("KX/0417", kToday);
+  REQUIRE(slash);
+  CHECK(slash->meant == "KX-0417");
+  CHECK(slash->isScanner);
+  CHECK(slash->isAsRead);
+  const auto quote = wrongLayout(shownOn(KeyboardLayout::spanish, "KX-0417"), kToday);
+  REQUIRE(quote);
+  CHECK(quote->meant == "KX-0417");
+  CHECK_FALSE(quote->isScanner);
+  CHECK_FALSE(wrongLayout("KX-0417/B", kToday));  // it has its dash
+  CHECK_FALSE(wrongLayout("https://host.example/a/7", kToday));
+}
+
+TEST_CASE("A tag or label of our own from a scanner set to another keyboard is read back for sure") {
+  // What a US keyboard shows for the keys that a German one has for these characters.
+  const auto tag = wrongLayout("*01(07300011000017*21(AY/99", kToday);
+  REQUIRE(tag);
+  CHECK(tag->layout == KeyboardLayout::german);
+  CHECK(tag->isScanner);
+  CHECK_FALSE(tag->isAsRead);
+  CHECK(tag->meant == "(01)07300011000017(21)AZ-99");
+  CHECK(rc::check("labels of our own", [] {
+    const auto number = *rc::gen::inRange<std::uint32_t>(1, kOwnSerialMost);
+    const std::string serial = ownSerial("zy7q", number);
+    std::string shown = serial;
+    for (char& c : shown) c = c == '-' ? '/' : c == 'Z' ? 'Y' : c == 'Y' ? 'Z' : c;
+    const auto guess = wrongLayout(shown, kToday);
+    RC_ASSERT(guess.has_value());
+    RC_ASSERT(guess->meant == serial);
+    RC_ASSERT(!guess->isAsRead);
+  }));
+}
+
+TEST_CASE("One or two characters, or signs alone, are asked about; a whole serial is not") {
+  const auto doubt = [](const char* text) { return doubtOf(parseTag(text, kToday).value()); };
+  CHECK(doubt("7") == TagDoubt::tooShort);
+  CHECK(doubt("H2") == TagDoubt::tooShort);
+  CHECK(doubt("\xC3\x91"
+              "1") == TagDoubt::tooShort);  // two characters, three bytes
+  CHECK(doubt("--/.") == TagDoubt::onlySigns);
+  CHECK(doubt("-") == TagDoubt::onlySigns);
+  CHECK_FALSE(doubt("K-1"));
+  CHECK_FALSE(
+      doubt("]d201073000110000172"
+            "17"));  // its check digit says that it is whole
+}
+
 TEST_CASE("A sound tag is never questioned, and what is meant is always a tag") {
   CHECK(rc::check("sound tags", [] {
     const auto serial = *rc::gen::container<std::string>(rc::gen::elementOf(std::string("ABCXYZabcxyz0189-/_.")));

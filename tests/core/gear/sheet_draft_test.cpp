@@ -74,6 +74,10 @@ SheetDraft anySheet() {
     draft.leakPerWeek = between(1, 100'000);
     std::reverse(draft.order.begin(), draft.order.end());
   }
+  if (between(0, 1) == 1) {
+    draft.markOrder.assign(kMarkCodes.begin(), kMarkCodes.end());
+    std::rotate(draft.markOrder.begin(), draft.markOrder.begin() + between(1, 8), draft.markOrder.end());
+  }
   const auto pads = [] {
     PadsDraft made;
     std::int64_t thick = between(1'000, 5'000);
@@ -240,6 +244,8 @@ TEST_CASE("Values that contradict one another are named where the slip is likeli
       {[](SheetDraft& d) { d.order[0] = Port::jawLeft; }, "/fitting_order/0", SheetRule::orderNoPort},
       {[](SheetDraft& d) { d.order[1] = d.order[0]; }, "/fitting_order/1", SheetRule::orderTwice},
       {[](SheetDraft& d) { d.order.pop_back(); }, "/fitting_order", SheetRule::orderLeavesOut},
+      {[](SheetDraft& d) { d.markOrder = {"brow"}; }, "/mark_order", SheetRule::entries},
+      {[](SheetDraft& d) { d.markOrder.assign(9, "jaw"); }, "/mark_order/1", SheetRule::orderTwice},
       {[](SheetDraft& d) { d.questions[0].id = "brow"; }, "/questions/0/id", SheetRule::questionTaken},
       {[](SheetDraft& d) { d.questions[0].id = "Sight"; }, "/questions/0/id", SheetRule::idLetters},
       {[](SheetDraft& d) { d.questions.push_back(d.questions[0]); }, "/questions/1/id", SheetRule::questionTwice},
@@ -257,6 +263,22 @@ TEST_CASE("Values that contradict one another are named where the slip is likeli
     CHECK(at(faults, slip.path)->rule == slip.rule);
     CHECK_FALSE(parseSheet(bytesOf(draft), "s").has_value());
   }
+}
+
+TEST_CASE("A model of which nobody said whether it has air or pads is not whole until somebody does") {
+  SheetDraft draft = draftOf(read("cedar-c3.json"));
+  draft.jawPads.reset();
+  draft.crownPads.reset();
+  REQUIRE(faultsOf(draft).empty());
+  draft.unsaid = {true, true, true};
+  CHECK(pathsOf(faultsOf(draft)) == std::vector<std::string>{"/air", "/jaw_pads", "/crown_pads"});
+  CHECK_FALSE(sheetFrom(draft).has_value());
+  for (const SheetFault& fault : faultsOf(draft)) CHECK(fault.rule == SheetRule::missing);
+  draft.unsaid = {false, true, false};
+  CHECK(pathsOf(faultsOf(draft)) == std::vector<std::string>{"/jaw_pads"});
+  addPort(draft, Port::jawLeft);  // a jaw with air has no pads by thickness
+  CHECK(at(faultsOf(draft), "/jaw_pads") == nullptr);
+  CHECK(faultsOf(draftOf(read("cedar-c3.json"))).empty());  // a file that leaves them out says that there are none
 }
 
 TEST_CASE("A file with several faults names them all, each once") {
@@ -341,6 +363,13 @@ TEST_CASE("Each change of a sheet is one named difference") {
        {{SheetField::pads, "crown", "10000, 12000", "", {}, {}}, {SheetField::padFitted, "crown", "", "", 12'000, {}}}},
       {[](SheetDraft& d) { d.certificationMonths = 12; }, {{SheetField::certificationMonths, "", "", "", draft.certificationMonths, 12}}},
       {[](SheetDraft& d) { std::swap(d.order[0], d.order[1]); }, {{SheetField::fittingOrder, "", "sides, crown", "crown, sides", {}, {}}}},
+      {[](SheetDraft& d) { d.markOrder = {"ears", "brow", "nape", "chin", "straps", "jaw", "crown", "sides", "hold"}; },
+       {{SheetField::markOrder,
+         "",
+         "brow, ears, nape, chin, straps, jaw, crown, sides, hold",
+         "ears, brow, nape, chin, straps, jaw, crown, sides, hold",
+         {},
+         {}}}},
       {[](SheetDraft& d) { d.questions[0].ifNo = "Turned."; },
        {{SheetField::questionIfNo, "sight", "The faceguard stands in the line of sight.", "Turned.", {}, {}}}},
       {[](SheetDraft& d) { d.cautions.clear(); }, {{SheetField::cautions, "", "Pump with the needle wet.", "", {}, {}}}}};

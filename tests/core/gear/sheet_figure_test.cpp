@@ -69,6 +69,12 @@ TEST_CASE("Steps go by eighths of an inch and tenths of a psi without drifting, 
   CHECK(stepFigure(800'000, 1, head, kMetric, 0) == 800'000);
   CHECK(stepFigure(std::nullopt, 1, head, kMetric, 520'000) == 520'000);
   CHECK(stepFigure(std::nullopt, -1, head, kMetric, 0) == 300'000);
+  // From nothing and with no place to begin the step counts from nought: twelve months twice are twenty-four.
+  const FigureRange certified{FigureUnit::months, 1, 60}, age{FigureUnit::months, 0, 240}, allowance{FigureUnit::pa, 1, 100'000};
+  CHECK(stepFigure(stepFigure(std::nullopt, 12, certified, kUs, {}), 12, certified, kUs, {}) == 24);
+  CHECK(stepFigure(std::nullopt, 12, age, kUs, {}) == 12);
+  CHECK(stepFigure(stepFigure(std::nullopt, 1, allowance, kMetric, {}), 1, allowance, kMetric, {}) == 2'000);
+  CHECK(stepFigure(std::nullopt, -12, certified, kUs, {}) == 1);
   std::int64_t pa = read("2.9", FigureUnit::pa, kUs).value();
   for (int i = 0; i < 41; ++i) pa = stepFigure(pa, 1, air, kUs, 0);
   CHECK(pa == read("7", FigureUnit::pa, kUs));

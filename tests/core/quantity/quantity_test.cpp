@@ -30,6 +30,21 @@ TEST_CASE("A length is read in every unit of the trade, with a point or a comma"
   CHECK(parseLength("25\u00A0mm").value().um == 25000);
 }
 
+TEST_CASE("Inches are read as fractions too, as a tape is, and print and reading agree on every sixteenth") {
+  CHECK(parseLength("22 5/8in").value().um == 574675);
+  CHECK(parseLength(" 22 5/8 IN").value().um == 574675);
+  CHECK(parseLength("7/8 in").value().um == 22225);
+  CHECK(parseLength("0 1/128in").value().um == 198);
+  for (const char* text :
+       {"22 8/8in", "22 5/0in", "22 5/129in", "22 /8in", "22 5/in", "22 5/8", "22 5/8mm", "-1/8in", "22-5/8in", "/in", "in"})
+    CHECK(codeOf(parseLength(text)) == ErrorCode::notAQuantity);
+  CHECK(codeOf(parseLength("394 1/8in")) == ErrorCode::outOfRange);
+  for (std::int64_t n = 0; n < 640; ++n) {
+    const Length length{(2 * n * 25400 + 16) / 32};
+    CHECK(parseLength(print(length, UnitSystem::us)).value() == length);
+  }
+}
+
 TEST_CASE("A pressure is read as it was typed, below zero too") {
   CHECK(parsePressure("20kPa").value().pa == 20000);
   CHECK(parsePressure("2.5psi").value().pa == 17237);
@@ -118,8 +133,15 @@ TEST_CASE("What is finer than the unit kept is rounded half away from zero") {
 TEST_CASE("Quantities print for people in both systems, rounded half away from zero") {
   CHECK(print(Length{25400}, UnitSystem::metric) == "25 mm");
   CHECK(print(Length{25500}, UnitSystem::metric) == "26 mm");
-  CHECK(print(Length{25400}, UnitSystem::us) == "1.00 in");
-  CHECK(print(Length{22225}, UnitSystem::us) == "0.88 in");
+  CHECK(print(Length{25400}, UnitSystem::us) == "1 in");
+  CHECK(print(Length{22225}, UnitSystem::us) == "7/8 in");
+  CHECK(print(Length{0}, UnitSystem::us) == "0 in");
+  CHECK(print(Length{574675}, UnitSystem::us) == "22 5/8 in");
+  CHECK(print(Length{1588}, UnitSystem::us) == "1/16 in");
+  CHECK(print(Length{561000}, UnitSystem::us) == "22 1/16 in");  // 22.0866
+  CHECK(printTape(Length{561000}, UnitSystem::us) == "22 1/8 in");
+  CHECK(printTape(Length{558800 + 23813}, UnitSystem::us) == "23 in");  // 22 15/16, rounded up over the whole inch
+  CHECK(printTape(Length{561000}, UnitSystem::metric) == "561 mm");
   CHECK(print(Pressure{20000}, UnitSystem::metric) == "20.0 kPa");
   CHECK(print(Pressure{20000}, UnitSystem::us) == "2.90 psi");
   CHECK(print(Pressure{-1276}, UnitSystem::us) == "-0.19 psi");

@@ -39,11 +39,14 @@ TEST_CASE("What somebody said about how they feel stays out of exports, and the 
   unwell.isUnwell = true;
   put(*book, must(say(book->views(), f.athlete, tight)));
   const std::string hit = put(*book, must(say(book->views(), f.athlete, unwell))).ids.front();
-  put(*book, must(acknowledge(book->views(), f.athlete, hit, true, "seen")));
+  put(*book, must(followSaid(book->views(), f.athlete, hit, false)));
+  book->setPerson(put(*book, {{"", PersonAdded{"Oda Wexcombe", "OW", "admin", true}}}).ids.front());
+  put(*book, must(acknowledge(book->views(), f.athlete, hit, true, "")));
   const auto all = must(wholeRecord(*book, f.athlete));
   const auto out = forExport(all);
-  CHECK(out.size() == all.size() - 2);
+  CHECK(out.size() == all.size() - 3);
   CHECK(holds(out, "said"));
+  CHECK_FALSE(holds(out, "said-followed"));
   CHECK_FALSE(holds(out, "said-acknowledged"));
 }
 

@@ -69,6 +69,36 @@ TEST_CASE("A roster goes in, and the same roster again changes nothing") {
   CHECK(again.drafts.empty());
 }
 
+TEST_CASE("Each question of a roster is answered by itself, and what is answered goes in or stays out") {
+  const std::string text =
+      "No,Last,First,Born,Head mm\n33,Hirasaki,Kaito,2012,650\n34,Ilvarsson,Dag,2012,57\n12,Marsh,Teo,1926,570\n12,Boyd,Kit,2011,560\n";
+  const auto read = readRoster(text, "team.csv");
+  REQUIRE(read);
+  const RosterPlan open = planRoster({}, *read, kToday);
+  REQUIRE(open.questioned.size() == 5);
+  const auto tapes = [](const RosterPlan& plan) {
+    return std::count_if(plan.drafts.begin(), plan.drafts.end(), [](const Draft& d) { return std::holds_alternative<TapeRead>(d.body); });
+  };
+  const auto added = [](const RosterPlan& plan, const char* family) {
+    for (const Draft& draft : plan.drafts)
+      if (const auto* one = std::get_if<AthleteAdded>(&draft.body); one != nullptr && one->family == family) return *one;
+    return AthleteAdded{};
+  };
+  CHECK(tapes(open) == 2);
+  CHECK_FALSE(added(open, "Marsh").birthYear);
+  const RowAnswers answers{{{2, RowDoubt::headTooLarge}, RowAnswer::asWritten},
+                           {{3, RowDoubt::headTooSmall}, RowAnswer::asWritten},
+                           {{4, RowDoubt::birthYearUnlikely}, RowAnswer::asWritten},
+                           {{4, RowDoubt::sameJersey}, RowAnswer::leftOut}};
+  const RosterPlan done = planRoster({}, *read, kToday, answers);
+  CHECK(done.questioned.size() == open.questioned.size());  // each keeps its place, answered or not
+  CHECK(tapes(done) == 3);                                  // 650 mm was read again; a tape cannot read 57 mm
+  CHECK(added(done, "Marsh").birthYear == 1926);
+  CHECK(added(done, "Marsh").jersey.empty());
+  CHECK(added(done, "Boyd").jersey == "12");
+  CHECK_FALSE(canStand(open.questioned[1]));
+}
+
 TEST_CASE("A head of 650 mm at fourteen is questioned and not written down, and the rest of the row goes in") {
   const std::string text = "No,Last,First,Born,Head mm\n33,Hirasaki,Kaito,2012,650\n34,Ilvarsson,Dag,2012,57\n";
   const RosterPlan done = plan({}, text);

@@ -121,11 +121,11 @@ TEST_CASE("A held helmet is not worn, and one that the athlete still has comes f
   CHECK(find(inHands, DueKind::held)->point == gear::Point::faceguard);
   CHECK(find(inHands, DueKind::held)->text == "bare metal");
   CHECK(inHands.action == RowAction::chooseHelmet);
-  CHECK_FALSE(inHands.isWithAthlete);
+  CHECK(inHands.grade == Grade::fault);
   world.unit().isInHand = false;
   world.unit().holds[0].stamp.at = at(kToday, 800);  // found later, and first all the same
   const DueRow withAthlete = world.row();
-  CHECK(withAthlete.isWithAthlete);
+  CHECK(withAthlete.grade == Grade::stillWorn);
   CHECK(ranksBefore(withAthlete, inHands));
 }
 
@@ -199,12 +199,68 @@ TEST_CASE("Two athletes on one helmet and two helmets on one athlete are open qu
   CHECK(row.unit == "d:21");
 }
 
-TEST_CASE("Without a helmet nobody has one to wear") {
+TEST_CASE("Who never had a helmet stands in a lane of their own, by the next practice") {
   SmallWorld world;
   world.athlete().units.clear();
   const DueRow row = world.row();
-  checkReason(row, DueKind::noUnit, Lane::doNotWear, dayOf(2026, 7, 1), dayOf(2026, 7, 1));
+  checkReason(row, DueKind::noUnit, Lane::noHelmet, dayOf(2026, 7, 1), kToday);
+  CHECK(row.lane == Lane::noHelmet);
   CHECK(row.action == RowAction::chooseHelmet);
+}
+
+TEST_CASE("Who had a helmet and has none stays under do not wear, and is told what became of it") {
+  SmallWorld world;
+  world.athlete().units.clear();
+  world.unit().athletes.clear();
+  world.unit().place = UnitPlace::shelf;
+  world.athlete().had = HadRecord{world.unitId, "other helmet", world.stamp(dayOf(2026, 10, 13))};
+  checkReason(world.row(), DueKind::noUnit, Lane::doNotWear, dayOf(2026, 10, 13), dayOf(2026, 10, 13));
+  CHECK(find(world.row(), DueKind::noUnit)->text == "shelf");
+  world.unit().athletes = {"d:11"};
+  CHECK(find(world.row(), DueKind::noUnit)->text == "given");
+  world.unit().place = UnitPlace::repair;
+  CHECK(find(world.row(), DueKind::noUnit)->text == "repair");
+  world.unit().holds = {{"d:300", "shell", "crack", world.stamp(dayOf(2026, 10, 13))}};
+  CHECK(find(world.row(), DueKind::noUnit)->text == "held");
+  // Taken off because the fit could not be reached, and good otherwise.
+  world.unit().holds.clear();
+  world.unit().athletes.clear();
+  world.unit().place = UnitPlace::shelf;
+  world.ended(dayOf(2026, 10, 13), fit::CheckKind::refit, fit::Verdict::doNotWear, {"brow-over"});
+  world.athlete().had->reason = "brow-over";
+  CHECK(find(world.row(), DueKind::noUnit)->text == "brow-over");
+}
+
+TEST_CASE("A fault stands once, whether a hold, the finding or the verdict says it") {
+  SmallWorld world;
+  const Stamp found = world.stamp(kToday);
+  world.ended(kToday, fit::CheckKind::look, fit::Verdict::doNotWear, {"shell-fault"}).stamp = found;
+  world.unit().points.see(gear::Point::shell, {{gear::PointState::fault, "crack"}, found, false});
+  CHECK(world.row().reasons.size() == 2);
+  world.unit().holds = {{"d:300", "shell", "crack", found}};
+  REQUIRE(world.row().reasons.size() == 1);
+  CHECK(world.row().reasons.front().kind == DueKind::held);
+  // A fault of another point is another fault.
+  world.unit().points.see(gear::Point::liner, {{gear::PointState::fault, "torn"}, found, false});
+  CHECK(world.row().reasons.size() == 2);
+}
+
+TEST_CASE("An old helmet that is on hold and still with an athlete comes before all that is in our hands") {
+  SmallWorld world;
+  UnitRecord old = world.unit();
+  old.id = "d:21";
+  old.serial = "A1-M-00002";
+  old.athletes.clear();
+  old.keptBy = world.athleteId;
+  world.views.units["d:21"] = old;
+  checkReason(world.row(), DueKind::keptUnit, Lane::weekly, kToday, kToday.plus(7));
+  world.views.units["d:21"].holds = {{"d:300", "shell", "crack", world.stamp(dayOf(2026, 10, 13))}};
+  const DueRow row = world.row();
+  checkReason(row, DueKind::keptUnit, Lane::doNotWear, kToday, kToday);
+  CHECK(row.grade == Grade::stillWorn);
+  CHECK(find(row, DueKind::keptUnit)->text == "A1-M-00002");
+  world.views.units["d:21"].keptBy.clear();
+  CHECK(world.row().reasons.empty());
 }
 
 TEST_CASE("A helmet that is away keeps the athlete out of it") {

@@ -47,7 +47,7 @@ std::vector<std::vector<double>> costsOf(const Views& views, const MatchWishes& 
     for (const auto& [unitId, unit] : views.units) {
       const auto answer = explainPair(views, wishes, today, athleteId, unitId);
       REQUIRE(answer.has_value());
-      const bool isFeasible = answer->bar == UnitBar::none && !answer->isSetAside && !answer->isBelowOdds;
+      const bool isFeasible = !answer->bar && !answer->isSetAside && !answer->isBelowOdds;
       costs.back().push_back(isFeasible ? answer->pair->cost : INFINITY);
     }
   }
@@ -163,30 +163,30 @@ TEST_CASE("A helmet is left out that is held, away, out of service, faulty, or m
   };
   const UnitRecord sound = unit;
   unit.holds = {{"d:9", "liner", "torn", unit.received}};
-  CHECK(bar() == UnitBar::held);
+  CHECK(bar() == Bar::held);
   unit = sound;
   unit.place = UnitPlace::sentOut;
-  CHECK(bar() == UnitBar::sentOut);
+  CHECK(bar() == Bar::sentOut);
   unit.place = UnitPlace::repair;
-  CHECK(bar() == UnitBar::repair);
+  CHECK(bar() == Bar::repair);
   unit = sound;
   unit.isInService = false;
-  CHECK(bar() == UnitBar::notInService);
+  CHECK(bar() == Bar::notInService);
   unit = sound;
   unit.points.see(gear::Point::shell, {{gear::PointState::fault, "crack"}, unit.received, false});
-  CHECK(bar() == UnitBar::faultOpen);
+  CHECK(bar() == Bar::fault);
   unit = sound;
   unit.isLabelMissing = true;
-  CHECK(bar() == UnitBar::labelMissing);
+  CHECK(bar() == Bar::labelMissing);
   unit = sound;
   unit.isLabelDisputed = true;
-  CHECK(bar() == UnitBar::labelDisputed);
+  CHECK(bar() == Bar::labelDisputed);
   unit = sound;
   unit.labels.clear();
-  CHECK(bar() == UnitBar::labelUnknown);
+  CHECK(bar() == Bar::labelUnknown);
   unit = sound;
   unit.labels.back().label.year = 2024;  // good from 2025-12-31 to 2026-12-30: judged by the earliest end
-  CHECK(bar() == UnitBar::lapses);
+  CHECK(bar() == Bar::labelLapsed);
   unit.labels.back().label.fullDate = dayOf(2024, 12, 1);
   CHECK(match(world).pairs.size() == 1);
 }
@@ -225,7 +225,7 @@ TEST_CASE("Pins go against odds and a missing tape, never against service or cer
   small.holds = {{"d:9", "liner", "torn", small.received}};
   answer = match(world, wishes);
   REQUIRE(answer.refusedPins.size() == 1);
-  CHECK(answer.refusedPins[0].bar == UnitBar::held);
+  CHECK(answer.refusedPins[0].bar == Bar::held);
   CHECK(answer.unmatched.at(0).athlete == taped.id);
 
   wishes.exclusions = {{untaped, medium.id}};

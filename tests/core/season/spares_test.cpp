@@ -70,6 +70,8 @@ TEST_CASE("A helmet that is held, away, out of service, at fault, said broken or
   SaidRecord broke;
   broke.unit = world.add("broken", "M").id;
   broke.isBroken = true;
+  broke.at = kNow;
+  broke.fact = "d:900";
   world.athlete().said.push_back(broke);
   CHECK(world.serials().empty());
   CHECK(world.count(NotOffered::held) == 1);

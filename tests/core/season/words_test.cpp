@@ -48,14 +48,15 @@ TEST_CASE("Hair said to have changed is one reason, whoever wrote it down") {
   CHECK(world.row().reasons.size() == 1);
 }
 
-TEST_CASE("Unwell comes before everything, and stays until it is closed and the seven points were seen since") {
+TEST_CASE("Unwell comes before everything, with the athletic trainer next, and closed the helmet waits for its seven points") {
   SmallWorld world;
   world.said(dayOf(2026, 10, 13)).isUnwell = true;
   DueRow row = world.row();
   REQUIRE_FALSE(row.reasons.empty());
+  CHECK(row.reasons.size() == 1);
   CHECK(row.reasons[0].kind == DueKind::seeAthleteNow);
   CHECK(row.lane == Lane::doNotWear);
-  CHECK(row.isOnTop);
+  CHECK(row.grade == Grade::seeNow);
   CHECK(row.action == RowAction::athlete);
   CHECK(row.words == fit::MarkSet{});  // nothing of it on the strip
 
@@ -65,12 +66,15 @@ TEST_CASE("Unwell comes before everything, and stays until it is closed and the 
 
   world.athlete().said.back().isAcknowledged = true;
   row = world.row();
-  CHECK(row.lane == Lane::beforePractice);
-  CHECK_FALSE(row.isOnTop);
-  CHECK(find(row, DueKind::seeAthleteNow)->dueBy == kToday);
+  CHECK(row.lane == Lane::doNotWear);
+  CHECK(row.reasons[0].kind == DueKind::withTrainer);
+  CHECK(row.grade == Grade::withTrainer);
+  CHECK(row.action == RowAction::close);
+  CHECK(ranksBefore(row, held.row()));
+  CHECK(boardOf(world.views, {kNow}, {}).withTrainerCount == 1);
 
   world.seePoints(kToday);  // seen, but not closed
-  CHECK(find(world.row(), DueKind::seeAthleteNow) != nullptr);
+  CHECK(find(world.row(), DueKind::withTrainer) != nullptr);
   world.athlete().said.back().isAnswered = true;  // closed, and seen since
   CHECK(world.row().lane == Lane::nothingDue);
 }
@@ -79,22 +83,42 @@ TEST_CASE("Closing alone does not end it while the points were last seen before 
   SmallWorld world;
   SaidRecord& said = world.said(dayOf(2026, 10, 13));
   said.isUnwell = said.isAcknowledged = said.isAnswered = true;
-  CHECK(world.row().lane == Lane::beforePractice);
-  world.seePoints(kToday.plus(1));  // dated after now: not seen
-  CHECK(find(world.row(), DueKind::seeAthleteNow) != nullptr);
+  CHECK(world.row().lane == Lane::doNotWear);
+  REQUIRE(find(world.row(), DueKind::pointsAfterHit) != nullptr);
+  CHECK(world.row().action == RowAction::look);
   world.seePoints(kToday);
-  CHECK(find(world.row(), DueKind::seeAthleteNow) == nullptr);
+  CHECK(world.row().lane == Lane::nothingDue);
 }
 
-TEST_CASE("A look dated after now counts as unseen") {
+TEST_CASE("A look that another device dates beyond tomorrow is not done, and one of tomorrow is") {
   SmallWorld world;
   world.athlete().checks.pop_back();  // the look of two days ago
   world.ended(kToday.plus(2), fit::CheckKind::look, fit::Verdict::fits);
-  const DueRow row = world.row();
-  CHECK(find(row, DueKind::breakIn) != nullptr);  // no look since the fit that counts
-  world.seePoints(kToday.plus(2));
-  CHECK(find(world.row(), DueKind::pointUnseen) != nullptr);
-  CHECK(world.row().points[0] == gear::PointState::unseen);
+  CHECK(find(world.row(), DueKind::breakIn) != nullptr);  // no look since the fit that counts
+  world.athlete().checks.back().stamp.at = at(kToday.plus(1));
+  CHECK(find(world.row(), DueKind::breakIn) == nullptr);
+}
+
+TEST_CASE("What this device wrote itself counts at once, however far its clock was set back since") {
+  SmallWorld world;
+  world.athlete().checks.pop_back();
+  world.ended(kToday.plus(40), fit::CheckKind::look, fit::Verdict::fits);
+  world.views.ownDevice = "d";
+  CHECK(find(world.row(), DueKind::breakIn) == nullptr);
+  world.views.ownDevice = "e";
+  CHECK(find(world.row(), DueKind::breakIn) != nullptr);
+}
+
+TEST_CASE("A clock is doubted where another device is more than a day ahead, or this one has gone back by more than five minutes") {
+  SmallWorld world;
+  world.views.ownDevice = "me";
+  const auto ahead = [](std::int64_t ms) { return Instant{kNow.ms + ms, kNow.offsetMinutes}; };
+  constexpr std::int64_t kMinute = 60'000, kDay = 24 * 60 * kMinute;
+  world.views.devices = {{"a", {ahead(kDay), {}}}, {"me", {ahead(5 * kMinute), {}}}};
+  CHECK(boardOf(world.views, {kNow}, {}).clocks.empty());
+  world.views.devices = {{"a", {ahead(kDay + 1), "d:2"}}, {"me", {ahead(5 * kMinute + 1), {}}}, {"z", {ahead(-400 * kDay), {}}}};
+  const auto doubts = boardOf(world.views, {kNow}, {}).clocks;
+  CHECK(doubts == std::vector<ClockDoubt>{{"me", true, ahead(5 * kMinute + 1), {}}, {"a", false, ahead(kDay + 1), "d:2"}});
 }
 
 TEST_CASE("A finding dated after now stands all the same") {
@@ -132,16 +156,16 @@ TEST_CASE("An open check shows the question it stopped at and what was seen so f
   CHECK(find(row, DueKind::checkOpen)->text == fit::assess(*setup, open.state).next.codeText());
 }
 
-TEST_CASE("Every reason is kept, worst lane first, then earliest due-by") {
+TEST_CASE("Every reason is kept, worst lane first, then the gravest") {
   SmallWorld world;
   world.unit().holds = {{"d:300", "liner", "does not hold air", world.stamp(dayOf(2026, 10, 12))}};
   world.said(dayOf(2026, 10, 13)).where = fit::Mark::crown;
   world.athlete().tapes.clear();
-  world.ended(dayOf(2026, 10, 10), fit::CheckKind::look, fit::Verdict::doNotWear, {"liner-fault"});
+  world.ended(dayOf(2026, 10, 10), fit::CheckKind::look, fit::Verdict::doNotWear, {"brow-over"});
   const DueRow row = world.row();
   REQUIRE(row.reasons.size() == 4);
-  CHECK(row.reasons[0].kind == DueKind::verdictDoNotWear);
-  CHECK(row.reasons[1].kind == DueKind::held);
+  CHECK(row.reasons[0].kind == DueKind::held);  // still with the athlete
+  CHECK(row.reasons[1].kind == DueKind::verdictDoNotWear);
   CHECK(row.reasons[2].kind == DueKind::wordOpen);
   CHECK(row.reasons[3].kind == DueKind::neverTaped);
   CHECK(row.lane == Lane::doNotWear);

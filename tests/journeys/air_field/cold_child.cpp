@@ -31,6 +31,7 @@ bool checkTheLine(Field& field) {
 int main(int argc, char** argv) {
   if (argc != 2) return 2;
   Field field(argv[1]);
+  field.closeEyes();
   if (!field.open()) return 3;
   if (!makeItCold(field)) return 4;
   if (!field.until([&] { return field.app().shell().line()->beforePractice() == 6; })) return 5;

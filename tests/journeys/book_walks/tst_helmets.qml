@@ -17,6 +17,15 @@ BookWalk {
         tryVerify(() => room.units.page.wearers.length === 0)
     }
 
+    function test_a_card_that_is_printed_says_where_it_lies_and_is_opened(): void {
+        room.addUnit("H-0231", "L", 2025)
+        screen.showUnit(room.unitId("H-0231"))
+        touch("printCard")
+        tryVerify(() => item("cardPlace") !== null)
+        verify(item("cardPlace").place.indexOf(".pdf") > 0 && item("cardPlace").place.indexOf("opens") > 0, item("cardPlace").place)
+        compare(room.openedPapers().length, 1)
+    }
+
     function test_a_held_helmet_is_not_given_out_and_the_sentence_says_why(): void {
         room.addAthlete("57", "Okafor", "Dele")
         room.addUnit("H-0231", "L", 2025, "bare metal")
@@ -31,6 +40,11 @@ BookWalk {
     function test_a_hold_is_released_with_words_and_a_shell_hold_is_not(): void {
         room.addUnit("H-0231", "L", 2025, "bare metal")
         screen.showUnit(room.unitId("H-0231"))
+        compare(item("release"), null)    // the point stands at fault
+        verify(item("rule").visible)
+        page().touched = "faceguard"
+        touch("seenSound")
+        tryVerify(() => item("release") !== null)
         verify(!item("release").enabled)
         write("why", "new faceguard")
         touch("release")
@@ -40,7 +54,25 @@ BookWalk {
         touch("hands")
         tryVerify(() => room.units.page.isHeld)
         compare(item("release"), null)
-        verify(item("rule").text.indexOf("repair") > 0)
+        verify(item("rule").text.indexOf("recertif") > 0)
+    }
+
+    function test_the_last_act_on_a_helmet_is_named_as_in_its_history_and_taken_back(): void {
+        room.addAthlete("57", "Okafor", "Dele")
+        room.addUnit("H-0231", "L", 2025)
+        screen.showUnit(room.unitId("H-0231"))
+        touch("pair")
+        touch("candidate0")
+        tryVerify(() => room.units.page.wearers.length === 1)
+        touch("hold")
+        touch("shell")
+        touch("hands")
+        tryVerify(() => room.units.page.isHeld && room.units.page.lastWords.length > 0)
+        tryCompare(room.units.page.history[0], "words", room.units.page.lastWords)
+        touch("undo")
+        tryVerify(() => !room.units.page.isHeld)
+        compare(room.units.page.wearers.length, 1)      // only the last
+        tryCompare(room.units.page, "lastWords", "")
     }
 
     function test_a_label_is_read_again_by_year_and_by_a_date_on_paper(): void {
@@ -85,8 +117,81 @@ BookWalk {
         touch("why-faceguard")
         tryVerify(() => room.units.page.statusWords.indexOf("repair") > 0)
         touch("to-back")
+        verify(!item("return-save").enabled)
+        touch("by-firm")
+        touch("faceguard replaced")
+        touch("cleaned-yes")
+        verify(!item("return-save").enabled)    // a firm's work stands on paper
+        write("return-paper", "note 7")
+        touch("return-save")
         tryVerify(() => room.units.page.points.every(p => p.state === 0))
         tryVerify(() => room.units.page.history.some(f => f.words.indexOf("the firm") > 0 && f.words.indexOf("faceguard") > 0))
+    }
+
+    function test_certification_is_never_drawn_sound_over_a_lapsed_label(): void {
+        room.addUnit("H-0231", "L", 2022)
+        screen.showUnit(room.unitId("H-0231"))
+        compare(room.units.page.points.find(p => p.code === "certification").state, 2)
+        verify(item("do-not-wear").visible)
+        verify(room.units.page.isHeld)
+        compare(item("release"), null)    // the label is not good today
+    }
+
+    function test_a_held_helmet_that_stays_with_its_athlete_is_asked_for_until_it_is_in_hand(): void {
+        room.addAthlete("57", "Okafor", "Dele")
+        room.addUnit("H-0231", "L", 2025)
+        screen.showUnit(room.unitId("H-0231"))
+        touch("pair")
+        touch("candidate0")
+        tryVerify(() => room.units.page.wearers.length === 1)
+        compare(room.units.page.statusWords, "In service, with 57 Okafor, Dele")
+        touch("hold")
+        touch("warning-label")
+        touch("athlete")
+        tryVerify(() => room.units.page.isHeld)
+        verify(room.units.page.statusWords.indexOf("still with 57 Okafor, Dele") > 0, room.units.page.statusWords)
+        touch("in-hand")
+        tryVerify(() => room.units.page.statusWords.indexOf("in our hands") > 0)
+        compare(item("in-hand"), null)
+    }
+
+    function test_a_good_helmet_has_a_plain_way_back_to_the_shelf(): void {
+        room.addAthlete("57", "Okafor", "Dele")
+        room.addUnit("H-0231", "L", 2025)
+        screen.showUnit(room.unitId("H-0231"))
+        touch("pair")
+        touch("candidate0")
+        tryVerify(() => room.units.page.wearers.length === 1)
+        touch("to-shelf")
+        tryVerify(() => room.units.page.wearers.length === 0)
+        compare(room.units.page.statusWords, "In service, on the shelf")
+        compare(room.units.page.standing, "in-service")
+    }
+
+    function test_whoever_has_another_helmet_is_asked_where_that_is(): void {
+        room.addAthlete("57", "Okafor", "Dele")
+        room.addUnit("H-0231", "L", 2025)
+        room.addUnit("H-0232", "L", 2025)
+        screen.showUnit(room.unitId("H-0231"))
+        touch("pair")
+        touch("candidate0")
+        tryVerify(() => room.units.page.wearers.length === 1)
+        screen.showUnit(room.unitId("H-0232"))
+        touch("pair")
+        touch("candidate0")
+        touch("athlete")
+        tryVerify(() => room.units.page.wearers.length === 1)
+        screen.showUnit(room.unitId("H-0231"))
+        compare(room.units.page.statusWords, "In service, still with 57 Okafor, Dele")
+        touch("in-hand")
+        tryVerify(() => room.units.page.statusWords === "In service, on the shelf")
+    }
+
+    function test_a_fault_seen_needs_no_reason_to_be_put_on_hold_again(): void {
+        room.addUnit("H-0231", "L", 2025, "bare metal")
+        screen.showUnit(room.unitId("H-0231"))
+        compare(room.units.page.standing, "on-hold")
+        compare(Object.keys(room.units.page.knownCause).length, 0)
     }
 
     function test_a_replaced_part_reopens_marks_of_whoever_wears_the_helmet(): void {
@@ -113,38 +218,5 @@ BookWalk {
         screen.showUnit(room.unitId("H-0232"))
         touch("shelf-Shelf 3")
         tryVerify(() => room.units.page.shelf === "Shelf 3")
-    }
-
-    function test_a_notice_holds_what_it_means_shows_it_before_and_is_taken_back(): void {
-        room.addAthlete("57", "Okafor", "Dele")
-        for (const serial of ["H-0231", "H-0232", "H-0233", "K-0001"])
-            room.addUnit(serial, "L", 2025)
-        screen.showUnit(room.unitId("H-0232"))
-        touch("pair")
-        touch("candidate0")
-        tryVerify(() => room.units.page.wearers.length === 1)
-        screen.push("notices", {})
-        verify(!item("keepNotice").enabled)
-        write("noticeText", "clips may open in the cold")
-        write("serialFrom", "H-0232")
-        write("serialTo", "H-0299")
-        compare(item("preview").text, "2 helmet(s), 1 on heads")  // the room speaks without its catalogue
-        touch("showMeant")
-        touch("keepNotice")
-        tryVerify(() => room.units.notices.kept.length === 1)
-        compare(room.units.notices.kept[0].units.length, 2)
-        compare(room.units.notices.preview, "")
-        screen.showUnit(room.unitId("H-0233"))
-        tryVerify(() => room.units.page.isHeld)
-        write("why", "clips replaced")
-        touch("release")
-        tryVerify(() => room.units.notices.kept[0].units.length === 1)
-        screen.goBack()
-        touch("kept")
-        touch("noticeUndo")
-        touch("undo")
-        tryVerify(() => room.units.notices.kept.length === 0)
-        screen.showUnit(room.unitId("H-0232"))
-        tryVerify(() => !room.units.page.isHeld)
     }
 }

@@ -20,7 +20,7 @@ BookWalk {
         touch("take")
         tryVerify(() => room.roster.intake.outcome.length > 0)
         compare(room.athleteCount(), 3)
-        verify(item("outcome").visible)
+        verify(item("rosterUndo").visible)
     }
 
     function test_taking_the_same_roster_in_again_changes_nothing(): void {
@@ -36,6 +36,49 @@ BookWalk {
         compare(room.athleteCount(), 2)
     }
 
+    function test_a_roster_is_taken_back_whole_by_one_touch_also_after_a_restart(): void {
+        read(room.writeText("roster.csv", "Jersey,Last name,First name\n07,Boyd,Kit\n00,Tamm,Sander\n"))
+        touch("take")
+        tryVerify(() => room.roster.intake.outcome.length > 0)
+        const words = room.roster.intake.lastWords
+        verify(words.indexOf("roster.csv") >= 0, words)
+        startAgain()
+        touch("athletes")
+        compare(room.roster.intake.lastWords, words)
+        touch("undo")
+        tryVerify(() => room.athleteCount() === 0)
+        compare(room.roster.intake.lastWords, "")
+        verify(item("undo") === null)
+    }
+
+    function test_undo_names_the_last_act_of_the_roster_and_not_an_older_one(): void {
+        read(room.writeText("roster.csv", "Jersey,Last name,First name\n07,Boyd,Kit\n"))
+        touch("take")
+        tryVerify(() => room.roster.intake.outcome.length > 0)
+        touch("back")
+        touch("add")
+        write("jersey", "44")
+        write("family", "Reyes")
+        touch("keep")
+        tryCompare(room.roster, "total", 2)
+        verify(room.roster.intake.lastWords.indexOf("44 Reyes") >= 0, room.roster.intake.lastWords)
+        touch("undo")
+        tryCompare(room.roster, "total", 1)
+        compare(room.roster.intake.lastWords, "")
+    }
+
+    function test_a_roster_is_not_taken_back_once_somebody_on_it_has_a_helmet(): void {
+        read(room.writeText("roster.csv", "Jersey,Last name,First name\n07,Boyd,Kit\n"))
+        touch("take")
+        tryVerify(() => room.roster.intake.outcome.length > 0)
+        room.addUnit("H-0231", "M", 2026)
+        room.pair("H-0231", "07")
+        touch("undo")
+        tryVerify(() => room.roster.intake.refusal.length > 0)
+        compare(room.athleteCount(), 1)
+        verify(item("undo") === null)
+    }
+
     function test_bad_rows_stay_out_with_line_and_reason_and_good_rows_go_in(): void {
         read(room.writeText("roster.csv", "number,last name,first name,head mm\n57,Okafor,Dele,575\n4,,,\n12,Marsh,Teo,650\n"))
         const rows = room.roster.intake.rows
@@ -45,6 +88,30 @@ BookWalk {
         touch("take")
         tryVerify(() => room.roster.intake.outcome.length > 0)
         compare(room.athleteCount(), 2)
+    }
+
+    function test_each_question_of_a_roster_is_answered_in_its_row(): void {
+        read(room.writeText("roster.csv", "number,last name,first name,birth year,head mm\n57,Okafor,Dele,2010,575\n12,Marsh,Teo,2012,650\n12,Boyd,Kit,2011,560\n"))
+        compare(room.roster.intake.unanswered, 3)
+        compare(item("take").kind, "plain")             // what nobody answered is not the main act's to save
+        const asked = room.roster.intake.rows.filter(r => r.question.length > 0)
+        compare(asked.length, 3)
+        for (const row of asked) {
+            tryVerify(() => item("answers " + row.question) !== null)
+            const chip = findIn(item("answers " + row.question), row.question.indexOf("head") > 0 ? "as-written" : "left-out")
+            const sequence = touchEvent(chip)
+            sequence.press(0, chip).commit()
+            sequence.release(0, chip).commit()
+            settle(screen.Window.contentItem)
+        }
+        compare(room.roster.intake.unanswered, 0)
+        compare(item("take").kind, "primary")
+        touch("take")
+        tryVerify(() => room.roster.intake.outcome.length > 0)
+        compare(room.athleteCount(), 3)
+        room.roster.search = "12"
+        compare(room.roster.count, 0)                   // neither has the number that both were written with
+        room.roster.search = ""
     }
 
     function test_a_picture_is_refused_with_a_sentence_and_nothing_is_written(): void {

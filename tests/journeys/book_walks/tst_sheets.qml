@@ -105,6 +105,41 @@ BookWalk {
         tryVerify(() => room.standingMonths("H-0231") === months)
     }
 
+    function test_undo_names_what_was_kept_last_and_not_a_sheet_dropped_before(): void {
+        team()
+        openAlder()
+        touch("change")
+        section("limits")
+        step("/certification_months", "1")
+        touch("back")
+        touch("back")
+        touch("drop")
+        verify(editor.droppedWords.length > 0)
+        write("path", room.sheetPath("../more_sheets/dogwood-d4"))
+        touch("adopt")
+        tryVerify(() => room.units.sheets.lastWords.length > 0)
+        compare(editor.droppedWords, "")
+        touch("undo")
+        tryVerify(() => room.units.sheets.sheets.length === 3)
+        verify(!editor.isOpen)
+    }
+
+    function test_the_page_of_another_sheet_offers_no_undo_of_this_one(): void {
+        team()
+        openAlder()
+        touch("change")
+        section("limits")
+        step("/certification_months", "1")
+        touch("next")
+        touch("keepSheet")
+        tryVerify(() => room.units.sheets.lastWords.length > 0)
+        verify(item("undo") !== null)
+        touch("back")
+        touch("sheet1")
+        tryVerify(() => room.units.sheets.page.name === "Brant B2")
+        verify(item("undo") === null)
+    }
+
     function test_a_copy_under_a_name_of_its_own_is_a_new_model(): void {
         openAlder()
         touch("copy")
@@ -117,6 +152,32 @@ BookWalk {
         touch("keepSheet")
         tryVerify(() => room.units.sheets.sheets.length === 4)
         verify(room.sheetHash("Alder A2").length > 0)
+    }
+
+    function test_a_new_model_asks_whether_it_has_air_and_pads_and_twelve_twice_are_twenty_four(): void {
+        touch("sheets")
+        touch("newSheet")
+        tryVerify(() => editor.isOpen)
+        const state = name => editor.sections.find(one => one.name === name).state
+        compare(state("air"), "open")
+        compare(state("pads"), "open")
+        section("air")
+        touch("no-air")
+        tryVerify(() => state("air") === "done")
+        section("pads")
+        touch("no-pads:jaw")
+        compare(state("pads"), "open")
+        startAgain()                                    // what is not said yet is not said after a restart either
+        touch("sheets")
+        touch("goOn")
+        compare(state("air"), "done")
+        compare(state("pads"), "open")
+        touch("no-pads:crown")
+        tryVerify(() => state("pads") === "done")
+        section("limits")
+        step("/certification_months", "12")
+        step("/certification_months", "12")
+        compare(field("/certification_months").text, "24")
     }
 
     function test_a_size_that_helmets_have_cannot_go(): void {

@@ -73,7 +73,7 @@ Item {
             counted()                                   // 7
             room.scan(screen, "H-0102")
             counted()                                   // 8
-            touch("lastSound")                          // 9
+            touch("last")                               // 9
             room.dock.sayFault(2, "crack")
             counted()                                   // 10
             touch("hold")                               // 11

@@ -26,8 +26,10 @@ DockWalk {
         verify(room.dock.offer.length > 0)
         verify(!room.dock.isWhatComplete, "an offer is not a choice")
         touches = 0
-        touch("lastSound")
-        touch("inService")
+        touch("last")
+        for (const point of room.dock.points)
+            compare(point.state, 0)           // no point is ever taken over
+        touch("allSoundInService")
         settled()
         compare(touches, 2)
         compare(room.unitState("H-0102"), "in-service")
@@ -48,7 +50,8 @@ DockWalk {
     function test_a_fault_holds_the_unit_with_the_words_of_the_finder(): void {
         takeNew("H-0101", "M", "2025")
         scan("H-0103")
-        touch("lastSound")
+        touch("last")
+        touch("allSound")
         touch("point4")
         tryVerify(() => room.dock.faultOpen === 4)
         tryVerify(() => item("bare metal") !== null)
@@ -133,9 +136,8 @@ DockWalk {
                 continue
             }
             if (room.dock.stage === DockModel.What)
-                touch("lastSound")
-            else
-                touch("allSound")
+                touch("last")
+            touch("allSound")
             if (room.dock.isInServiceOpen) {
                 touch("inService")
             } else {
@@ -157,7 +159,8 @@ DockWalk {
     function test_started_again_in_the_middle_nothing_is_lost(): void {
         takeNew("H-0101", "M", "2025")
         scan("H-0102")
-        touch("lastSound")
+        touch("last")
+        touch("allSound")
         touch("point2")
         tryVerify(() => item("crack") !== null)
         touch("crack")

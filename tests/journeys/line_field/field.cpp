@@ -7,6 +7,7 @@
 
 #include <QAccessible>
 #include <QDeadlineTimer>
+#include <QFile>
 #include <QGuiApplication>
 #include <QJSValue>
 #include <QMetaProperty>
@@ -23,14 +24,8 @@ namespace snugline::field {
 
 namespace {
 
-constexpr int kPatienceMs = 15'000;
 constexpr int kDragSteps = 8;
 constexpr double kGripMiddle = 110;  // where BrowGrip draws its knob, in its own units
-
-class FieldClock final : public ports::Clock {
- public:
-  [[nodiscard]] Instant now() override { return field::now(); }
-};
 
 QQuickItem* findIn(QQuickItem* item, const QString& name) {
   if (!item->isVisible()) return nullptr;
@@ -61,7 +56,9 @@ void wordsOf(const QVariant& value, QStringList& words) {
   }
 }
 
+// Of what is shown: a page below a cover keeps its words, and nobody sees, touches or hears them.
 void wordsIn(QQuickItem* item, QStringList& words) {
+  if (!item->isVisible()) return;
   for (int i = 0; i < item->metaObject()->propertyCount(); ++i) wordsOf(item->metaObject()->property(i).read(item), words);
   if (QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item))
     words << spoken->text(QAccessible::Name) << spoken->text(QAccessible::Description);
@@ -98,9 +95,13 @@ QGuiApplication& application() {
   return *app;
 }
 
-Field::Field(const std::string& folder, const MakeGauge& makeGauge) {
+QTest::QTouchEventSequence fingers(QWindow& window) { return QTest::touchEvent(&window, finger()); }
+
+Field::Field(const std::string& folder, const MakeGauge& makeGauge, Instant at)
+    : m_folder(folder), m_time(std::make_shared<eyes::MovingTime>(at)) {
   application();
-  app::Edges edges{[] { return std::make_unique<FieldClock>(); },
+  m_hand = std::make_unique<eyes::Hand>(m_time);
+  app::Edges edges{[time = m_time] { return std::make_unique<eyes::MovingClock>(time); },
                    [folder] { return std::make_unique<platform::FileKeys>(folder + "/keys"); },
                    std::make_shared<platform::FileAttempts>(folder + "/keys"),
                    makeGauge,
@@ -109,24 +110,56 @@ Field::Field(const std::string& folder, const MakeGauge& makeGauge) {
                    m_outbox};
   app::Places places;
   places.book = QString::fromStdString(folder + "/team.snugbook");
+  const QString choices = QString::fromStdString(folder + "/choices.ini");
+  if (QFile::exists(choices)) places.choices = choices;
   places.phone = QString::fromStdString(folder + "/phone.json");
   places.ifMissing.name = "Nobody";
   m_app = std::make_unique<app::Composition>(std::move(edges), places);
   m_app->choices().setMotionReduced(true);
+  const auto stir = [this] { m_isStirred = true; };
+  QObject::connect(&m_app->desk(), &models::Desk::opened, &m_app->shell(), stir);
+  QObject::connect(&m_app->desk(), &models::Desk::changed, &m_app->shell(), stir);
 }
 
+// A test that has failed already ends at once; any other shows at its end what a whole fresh app would.
 Field::~Field() {
+  const bool isWell = std::uncaught_exceptions() == 0;
+  if (isWell && m_areEyesOpen && m_app->desk().isOpen()) isTrueForAFreshApp();
   m_app.reset();
-  if (warnings > 0 && std::uncaught_exceptions() == 0) std::abort();
+  if (isWell && warnings + m_untruths > 0) std::abort();
 }
 
-bool Field::until(const std::function<bool()>& isSo) {
-  QDeadlineTimer patience(kPatienceMs);
-  while (!isSo()) {
-    if (patience.hasExpired()) return false;
-    QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 10);
-  }
-  return true;
+bool Field::until(const std::function<bool()>& isSo) { return eyes::until(isSo); }
+
+eyes::Glass Field::glass() const {
+  models::Shell& shell = m_app->shell();
+  const bool isOnAthlete = screen() == QLatin1String("athlete");
+  return {&m_app->desk(),
+          &m_app->choices(),
+          shell.weather(),
+          shell.line(),
+          shell.doors(),
+          isOnAthlete ? shell.athlete() : nullptr,
+          screen() == QLatin1String("book") ? shell.units() : nullptr};
+}
+
+bool Field::isTrue() {
+  m_isStirred = false;
+  m_lookedAt = screen();
+  const QStringList found = eyes::untruths(glass(), m_time);
+  for (const QString& each : found) std::fprintf(stderr, "Not true: %s\n", qPrintable(each));
+  m_untruths += static_cast<int>(found.size());
+  return found.isEmpty();
+}
+
+bool Field::look() {
+  if (!m_areEyesOpen || !m_app->desk().isOpen() || !eyes::settle(m_app->desk())) return true;
+  return (!m_isStirred && m_lookedAt == screen()) || isTrue();
+}
+
+bool Field::passDays(int days) {
+  m_time->pass(days * eyes::kDayMs);
+  return isTrue();
 }
 
 bool Field::open() {
@@ -135,6 +168,9 @@ bool Field::open() {
   m_app->view().show();
   const bool isThere = until([this] { return !screen().isEmpty() || !m_app->shell().failure().isEmpty(); });
   if (!m_app->shell().failure().isEmpty()) std::fprintf(stderr, "%s\n", qPrintable(m_app->shell().failure()));
+  // Somebody signs, as on a device in use; where there are codes only a code says who.
+  if (m_app->desk().person().empty() && !views().people.empty() && !m_app->shell().lock()->hasCodes())
+    m_app->shell().doors()->choosePerson(QString::fromStdString(views().people.begin()->first));
   return isThere && m_app->shell().failure().isEmpty();
 }
 
@@ -164,16 +200,16 @@ bool Field::touch(const QString& name) {
   });
   if (!isThere) return false;
   ++m_touches;
-  QTest::touchEvent(&m_app->view(), finger()).press(0, at.toPoint(), &m_app->view());
-  QTest::touchEvent(&m_app->view(), finger()).release(0, at.toPoint(), &m_app->view());
-  return until([this] { return !m_app->shell().guide()->isBusy(); });
+  fingers(m_app->view()).press(0, at.toPoint(), &m_app->view());
+  fingers(m_app->view()).release(0, at.toPoint(), &m_app->view());
+  return until([this] { return !m_app->shell().guide()->isBusy(); }) && look();
 }
 
 void Field::touchAt(double x, double y) {
   const QPoint at(static_cast<int>(x * m_app->view().width()), static_cast<int>(y * m_app->view().height()));
   ++m_touches;
-  QTest::touchEvent(&m_app->view(), finger()).press(0, at, &m_app->view());
-  QTest::touchEvent(&m_app->view(), finger()).release(0, at, &m_app->view());
+  fingers(m_app->view()).press(0, at, &m_app->view());
+  fingers(m_app->view()).release(0, at, &m_app->view());
   QCoreApplication::processEvents();
 }
 
@@ -201,13 +237,13 @@ bool Field::dragEdge(double millimetres) {
   const double way = millimetres * grip->property("unitsPerMm").toDouble();
   const QPointF to = grip->mapToScene(QPointF(kGripMiddle, grip->property("edgeY").toDouble() - way));
   ++m_touches;
-  QTest::touchEvent(&m_app->view(), finger()).press(0, at.toPoint(), &m_app->view());
+  fingers(m_app->view()).press(0, at.toPoint(), &m_app->view());
   for (int i = 1; i <= kDragSteps; ++i) {
     const QPointF place = at + (to - at) * (static_cast<double>(i) / kDragSteps);
-    QTest::touchEvent(&m_app->view(), finger()).move(0, place.toPoint(), &m_app->view());
+    fingers(m_app->view()).move(0, place.toPoint(), &m_app->view());
     QCoreApplication::processEvents();
   }
-  QTest::touchEvent(&m_app->view(), finger()).release(0, to.toPoint(), &m_app->view());
+  fingers(m_app->view()).release(0, to.toPoint(), &m_app->view());
   return true;
 }
 

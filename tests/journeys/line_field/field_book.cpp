@@ -82,7 +82,7 @@ void makeBook(const std::string& folder, const std::string& sheetName) {
   const auto sheet = must(gear::readSheetFile(SNUGLINE_SOURCE_DIR "/demo/data/" + sheetName), "sheet");
   make.put(must(book::adoptSheet(book->views(), sheet), "sheet"), "sheet");
   make.sheet = sheet.hash;
-  make.put({{"", book::PersonAdded{"Kim Parr", "KP", "trainer"}}}, "person");
+  make.put({{"", book::PersonAdded{"Kim Parr", "KP", "admin", true}}}, "person");
   book::PracticeSet practice;
   practice.seasonStart = kToday.plus(-40);
   practice.seasonEnd = kToday.plus(40);
@@ -110,7 +110,7 @@ void makeSquad(const std::string& folder, int athletes, int spares) {
   Maker make{*book, clock, {}};
   const auto sheet = must(gear::readSheetFile(SNUGLINE_SOURCE_DIR "/demo/data/sheets/alder-a1.json"), "sheet");
   make.put(must(book::adoptSheet(book->views(), sheet), "sheet"), "sheet");
-  make.put({{"", book::PersonAdded{"Kim Parr", "KP", "trainer"}}}, "person");
+  make.put({{"", book::PersonAdded{"Kim Parr", "KP", "admin", true}}}, "person");
   const std::string trainer = book->views().people.begin()->first;
   std::vector<book::BulkDraft> drafts;
   const auto add = [&](std::string about, book::Body body) {
@@ -151,7 +151,7 @@ namespace {
 constexpr std::int64_t kCrownPa = 20'000;
 }
 
-void makeColdBook(const std::string& folder) {
+void makeColdBook(const std::string& folder, const std::vector<std::string>& jerseys) {
   StandingClock clock;
   platform::FileKeys keys(folder + "/keys");
   book::TeamFounded team;
@@ -163,7 +163,7 @@ void makeColdBook(const std::string& folder) {
   const auto sheet = must(gear::readSheetFile(SNUGLINE_SOURCE_DIR "/demo/data/sheets/alder-a1.json"), "sheet");
   make.put(must(book::adoptSheet(book->views(), sheet), "sheet"), "sheet");
   make.sheet = sheet.hash;
-  make.put({{"", book::PersonAdded{"Kim Parr", "KP", "trainer"}}}, "person");
+  make.put({{"", book::PersonAdded{"Kim Parr", "KP", "admin", true}}}, "person");
   book::PracticeSet practice;
   practice.seasonStart = kToday.plus(-40);
   practice.seasonEnd = kToday.plus(40);
@@ -178,9 +178,9 @@ void makeColdBook(const std::string& folder) {
     make.put(must(book::noteWeather(book->views(), room), "weather"), "weather");
   };
   std::vector<std::string> all;
-  for (const char* jersey : {"05", "12", "31", "57", "74", "88"}) {
-    all.push_back(make.athlete(jersey, "Marsh", jersey));
-    make.helmet(all.back(), (std::string("H-0") + jersey).c_str());
+  for (const std::string& jersey : jerseys) {
+    all.push_back(make.athlete(jersey.c_str(), "Marsh", jersey.c_str()));
+    make.helmet(all.back(), ("H-0" + jersey).c_str());
   }
   weather(kToday.plus(-6));
   for (const std::string& id : all) make.fit(id, fit::CheckKind::first, kToday.plus(-6), Pressure{kCrownPa});

@@ -31,6 +31,7 @@ int main(int argc, char** argv) {
   if (argc < 4) return 2;
   const bool isAir = argc == 5 && std::string(argv[4]) == "air";
   snugline::field::Field field(argv[1]);
+  field.closeEyes();
   if (!field.open()) return 3;
   const int touches = std::atoi(argv[2]);
   const std::string end = argv[3];

@@ -36,7 +36,7 @@ bool isAt(Field& field, const char* screen) {
 
 // From an empty Book to the doors, with a code and a sheet; gives the key on it.
 QString firstStart(Field& field) {
-  if (!isAt(field, "first") || !write(field, "first-name", "Maren Tollgate") || !field.touch("first-go")) return {};
+  if (!isAt(field, "first") || !write(field, "first-name", "Maren Tollgate") || !field.touch("yes") || !field.touch("first-go")) return {};
   if (!field.until([&] { return field.views().people.size() == 1; }) || !enter(field, kCode) || !enter(field, kCode)) return {};
   if (!field.touch("first-go") || !field.until([&] { return recovery(field).step() == "sheet"; })) return {};
   const QString key = recovery(field).key();
@@ -68,14 +68,14 @@ std::string personOf(Field& field, const char* initials) {
 
 }  // namespace
 
-TEST_CASE("The first start makes a trainer, a code typed twice, and a sheet that holds the key and no athlete") {
+TEST_CASE("The first start makes an admin, a code typed twice, and a sheet that holds the key and no athlete") {
   const QTemporaryDir folder;
   Field field(folder.path().toStdString());
   REQUIRE(field.open());
   const QString key = firstStart(field);
   REQUIRE(key.size() == 30);
   const season::PersonRecord& person = field.views().people.begin()->second;
-  CHECK(person.role == book::kTrainer);
+  CHECK(person.role == book::kAdmin);
   CHECK(person.code);
   CHECK(field.views().team->recovery->stamp.who == person.id);
   REQUIRE(field.outbox().papers.size() == 1);
@@ -91,7 +91,7 @@ TEST_CASE("The first start makes a trainer, a code typed twice, and a sheet that
   CHECK_FALSE(field.reads(key.left(5)));
 }
 
-TEST_CASE("With every code forgotten the key lets one trainer in once, and the next sheet takes its place") {
+TEST_CASE("With every code forgotten the key lets one admin in once, and the next sheet takes its place") {
   const QTemporaryDir folder;
   QString key, next;
   {

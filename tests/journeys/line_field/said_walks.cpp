@@ -3,6 +3,7 @@
 // or feeling unwell seen to by staff; and that Say holds nobody's name and gives way to no key.
 #include SNUGLINE_CATCH_HEADER
 
+#include <QQuickItem>
 #include <QQuickView>
 #include <QRegularExpression>
 
@@ -42,7 +43,7 @@ bool report(Field& field, const QString& number, const QString& place, const QSt
 }
 
 const season::DueRow& rowOf(Field& field, const std::string& jersey) {
-  const auto rows = field.app().shell().line()->board().rows();
+  const auto& rows = field.app().shell().line()->board().rows;
   for (const season::DueRow& row : rows) {
     if (row.jersey == jersey) return row;
   }
@@ -78,7 +79,8 @@ TEST_CASE("What was said is the first question of a look, likely advice beside i
   field.press(Qt::Key_Escape);
   REQUIRE(field.touch("door-say"));
   REQUIRE(iAm(field, "88"));
-  CHECK(field.shows("Seen today: less air in the left jaw pad. Now: jaw snug."));
+  CHECK(field.shows("Your helmet was checked today: less air in the left jaw pad."));
+  CHECK_FALSE(field.reads("jaw snug"));
 }
 
 TEST_CASE("What came of an athlete's word is told in Spanish where the athlete speaks it, and the staff's screens stay as they were") {
@@ -100,7 +102,7 @@ TEST_CASE("What came of an athlete's word is told in Spanish where the athlete s
   field.press(Qt::Key_Escape);
   REQUIRE(field.touch("door-say"));
   REQUIRE(iAm(field, "88"));
-  CHECK(field.shows(QString::fromUtf8("Visto hoy: menos aire en la carrillera izquierda. Ahora, mandíbula: ajusta bien.")));
+  CHECK(field.shows(QString::fromUtf8("Revisaron tu casco hoy: menos aire en la carrillera izquierda.")));
 }
 
 TEST_CASE("A place said on other days before says so on its row, and stands in the Season") {
@@ -133,29 +135,54 @@ TEST_CASE("A season with nothing said again and again says so plainly") {
   CHECK(field.shows("Nothing so far."));
 }
 
-TEST_CASE("Staff acknowledge a hit, close it, and the row stays until the seven points were seen since") {
+TEST_CASE("Staff have been told of a hit, who has the mark closes it, and the row stays until the seven points were checked since") {
   const Ground ground;
   Field field(ground.path());
   REQUIRE(field.open());
   REQUIRE(openSay(field));
   REQUIRE(iAm(field, "88"));
-  REQUIRE(field.touch("say-unwell"));
+  REQUIRE(field.touch("red-way"));
   REQUIRE(field.touch("say-told"));
   REQUIRE(backToStaff(field));
   REQUIRE(field.touch("door-line"));
-  CHECK(rowOf(field, "88").isOnTop);
+  CHECK(rowOf(field, "88").grade == season::Grade::seeNow);
   REQUIRE(field.touch("row-88"));
   CHECK(field.shows("See the athlete now"));
-  REQUIRE(field.touch("notice-act"));
+  CHECK(field.shows("The athlete says that an adult was told"));
+  REQUIRE(field.touch("told"));
   REQUIRE(field.until([&] { return field.athlete("88")->said.front().isAcknowledged; }));
-  CHECK(field.shows("Back only with leave of a licensed practitioner"));
-  CHECK_FALSE(rowOf(field, "88").isOnTop);
-  CHECK(rowOf(field, "88").reasons.front().kind == season::DueKind::seeAthleteNow);
-  CHECK(rowOf(field, "88").lane == season::Lane::beforePractice);
-  REQUIRE(field.touch("notice-act"));
+  CHECK(field.shows("Back only with written permission from a licensed health care professional"));
+  CHECK(rowOf(field, "88").reasons.front().kind == season::DueKind::withTrainer);
+  CHECK(rowOf(field, "88").lane == season::Lane::doNotWear);
+  REQUIRE(field.touch("close"));
   REQUIRE(field.until([&] { return field.athlete("88")->said.front().isAnswered; }));
-  CHECK(rowOf(field, "88").reasons.front().kind == season::DueKind::seeAthleteNow);
-  CHECK(rowOf(field, "88").lane == season::Lane::beforePractice);
+  CHECK(rowOf(field, "88").reasons.front().kind == season::DueKind::pointsAfterHit);
+  CHECK(rowOf(field, "88").lane == season::Lane::doNotWear);
+}
+
+TEST_CASE("Who has not the mark reads who closes a hit, and the Book refuses it from them") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  const std::string keeper = field.app().desk().views().people.begin()->first;
+  field.app().desk().setPerson(keeper);
+  field.app().shell().doors()->changePerson(QString::fromStdString(keeper), "admin", false);
+  REQUIRE(field.until([&] { return !field.views().people.at(keeper).isPractitioner; }));
+  REQUIRE(openSay(field));
+  REQUIRE(iAm(field, "88"));
+  REQUIRE(field.touch("red-way"));
+  REQUIRE(field.touch("say-told"));
+  REQUIRE(backToStaff(field));
+  REQUIRE(field.touch("door-line"));
+  REQUIRE(field.touch("row-88"));
+  REQUIRE(field.touch("told"));
+  REQUIRE(field.until([&] { return field.athlete("88")->said.front().isAcknowledged; }));
+  CHECK(field.shows("An athletic trainer or designated health care professional does this"));
+  REQUIRE(field.until([&] { return field.find("close") != nullptr; }));
+  CHECK_FALSE(field.find("close")->isEnabled());
+  field.app().shell().unwell()->act("close");
+  CHECK(field.shows("An athletic trainer or designated health care professional closes this"));
+  CHECK_FALSE(field.athlete("88")->said.front().isAnswered);
 }
 
 TEST_CASE("The first screen of Say changes the language at once, keeps it, and leaves the staff theirs") {
@@ -207,7 +234,6 @@ TEST_CASE("No key of the device leads out of Say, at any step") {
       say.begin();
       if (step != std::string("number")) {
         say.setNumber("88");
-        say.identify("0");
       }
       if (step == std::string("words")) say.openWords();
       if (step == std::string("stop")) say.unwell();
@@ -252,9 +278,7 @@ TEST_CASE("Nothing that Say puts on the glass or speaks is a name") {
     }
   };
   check("number");
-  REQUIRE(type(field, "88"));
-  check("number");
-  REQUIRE(field.touch("0-me"));
+  REQUIRE(iAm(field, "88"));
   check("where");
   REQUIRE(field.touch("words"));
   check("words");
@@ -265,6 +289,6 @@ TEST_CASE("Nothing that Say puts on the glass or speaks is a name") {
   check("said");
   REQUIRE(field.touch("say-done"));
   REQUIRE(iAm(field, "57"));
-  REQUIRE(field.touch("say-unwell"));
+  REQUIRE(field.touch("red-way"));
   check("stop");
 }

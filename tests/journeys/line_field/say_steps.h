@@ -29,7 +29,7 @@ inline bool enterCode(Field& field, const QString& code) {
   return type(field, code) && field.touch("key-enter") && field.until([&] { return !lock.isBusy(); });
 }
 
-// As the first trainer would: Say asks for a code, it is set twice, and Say opens.
+// As the first admin would: Say asks for a code, it is set twice, and Say opens.
 inline bool openSay(Field& field) {
   if (!field.touch("door-say") || !field.touch("person-KP") || !enterCode(field, kCode) || !enterCode(field, kCode)) return false;
   if (!field.until([&] { return field.screen() == "people"; })) return false;
@@ -37,7 +37,10 @@ inline bool openSay(Field& field) {
   return field.touch("door-say") && field.until([&] { return field.screen() == "say"; });
 }
 
-inline bool iAm(Field& field, const QString& number) { return type(field, number) && field.touch("0-me"); }
+// The last digit opens the helmet.
+inline bool iAm(Field& field, const QString& number) {
+  return type(field, number) && field.until([&] { return field.app().shell().say()->step() == "where"; });
+}
 
 // The staff's side again, by the code.
 inline bool backToStaff(Field& field) {

@@ -52,7 +52,7 @@ TEST_CASE("A report takes two touches after the number, is on disk, and signs fo
     REQUIRE(field.touch("place-jaw-left"));
     REQUIRE(field.touch("tight"));
     CHECK(field.touches() <= kSayTouches);
-    CHECK(field.shows("Left cheek: hurts or presses"));
+    CHECK(field.shows("Your left cheek: tight or pinches"));
     CHECK(field.shows("before the next practice"));
     REQUIRE(field.touch("say-done"));
     CHECK(field.until([&] { return field.app().shell().say()->step() == "number"; }));
@@ -88,35 +88,167 @@ TEST_CASE("What was said by mistake is taken back and is no work for anybody") {
   CHECK(said(field, "88") == 0);
 }
 
-TEST_CASE("A number that nobody wears says so, and one that somebody wears shows one letter and no name") {
+TEST_CASE("A number that nobody wears says so; the second digit of one that somebody wears opens the helmet with initials and no name") {
   const Ground ground;
   Field field(ground.path());
   REQUIRE(field.open());
   REQUIRE(openSay(field));
+  REQUIRE(type(field, "9"));
+  CHECK(field.shows("Nobody here wears 9"));
+  REQUIRE(field.touch("key-clear"));
   REQUIRE(type(field, "8"));
-  CHECK(field.shows("Nobody here wears 8"));
+  CHECK_FALSE(field.reads("Nobody here wears"));
   REQUIRE(type(field, "8"));
-  CHECK(field.shows("That is me: B."));
+  CHECK(field.shows("88  B. L."));
   for (const char* name : {"Lindqvist", "Bo", "Okafor", "Dele", "Marsh", "Teo", "Kim", "Parr"}) {
     INFO(name);
     CHECK_FALSE(field.reads(QLatin1String(name)));
   }
+  REQUIRE(field.touch("say-not-me"));
+  CHECK(field.app().shell().say()->step() == "number");
 }
 
-TEST_CASE("A hit or feeling unwell shows the stop screen, names nobody, and stands first on the board") {
+TEST_CASE("A number of one digit is done by a touch, and two with one number choose by their initials") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  const auto add = [&](const book::AthleteAdded& athlete) {
+    const std::size_t before = field.views().athletes.size();
+    field.app().desk().submit([athlete](const season::Views& views, Instant) { return book::addAthlete(views, athlete); }, nullptr, {});
+    REQUIRE(field.until([&] { return field.views().athletes.size() == before + 1; }));
+  };
+  add({"5", "Quillfeather", "Nico", 2009});
+  add({"88", "Larkspur", "Bea", 2009});
+  REQUIRE(openSay(field));
+  REQUIRE(type(field, "5"));
+  CHECK(field.app().shell().say()->step() == "number");
+  REQUIRE(field.touch("key-enter"));
+  CHECK(field.shows("5  N. Q."));
+  REQUIRE(field.touch("say-not-me"));
+  REQUIRE(type(field, "88"));
+  CHECK(field.shows("Which are you?"));
+  CHECK(field.shows("Bo. L."));
+  CHECK(field.shows("Be. L."));
+  const auto choices = field.app().shell().say()->matches();
+  REQUIRE(field.touch(choices.front().toMap().value("text") == "Be. L." ? "0-me" : "1-me"));
+  REQUIRE(field.touch("broke"));
+  REQUIRE(field.until([&] { return field.app().shell().say()->step() == "said"; }));
+  const auto& athletes = field.views().athletes;
+  const auto bea = std::find_if(athletes.begin(), athletes.end(), [](const auto& each) { return each.second.given == "Bea"; });
+  CHECK(bea->second.said.size() == 1);
+}
+
+TEST_CASE("The red way shows the stop screen, names nobody, and stands first on the board from its first touch") {
   const Ground ground;
   Field field(ground.path());
   REQUIRE(field.open());
   REQUIRE(openSay(field));
   REQUIRE(iAm(field, "88"));
-  REQUIRE(field.touch("say-unwell"));
-  CHECK(field.shows("Tell the trainer now"));
+  REQUIRE(field.touch("red-way"));
+  CHECK(field.shows("Tell the athletic trainer now."));
+  CHECK(field.shows("Not here? Tell a coach or any adult now."));
+  CHECK(field.shows("Emergency: call 911"));
   CHECK_FALSE(field.reads("88"));
   REQUIRE(field.until([&] { return said(field, "88") == 1; }));
   CHECK(field.athlete("88")->said.front().isUnwell);
-  const season::DueRow& first = field.app().shell().line()->board().rows().front();
+  CHECK_FALSE(field.athlete("88")->said.front().isAdultTold);
+  const season::DueRow& first = field.app().shell().line()->board().rows.front();
   CHECK(first.jersey == "88");
   CHECK(first.reasons.front().kind == season::DueKind::seeAthleteNow);
+  REQUIRE(field.touch("say-told"));
+  REQUIRE(field.until([&] { return field.athlete("88")->said.front().isAdultTold; }));
+  CHECK(field.app().shell().say()->step() == "number");
+}
+
+TEST_CASE("The red way of the number pad is kept for the team, whoever it was") {
+  const Ground ground;
+  {
+    Field field(ground.path());
+    REQUIRE(field.open());
+    REQUIRE(openSay(field));
+    REQUIRE(field.touch("red-way"));
+    REQUIRE(field.until([&] { return field.views().team->unnamed.size() == 1; }));
+    REQUIRE(field.touch("say-told"));
+    REQUIRE(field.until([&] { return field.views().team->unnamed.front().isAdultTold; }));
+  }
+  Field again(ground.path());
+  REQUIRE(again.open());
+  REQUIRE(again.views().team->unnamed.size() == 1);
+  CHECK(again.views().team->unnamed.front().isUnwell);
+  CHECK_FALSE(again.views().team->unnamed.front().isAcknowledged);
+}
+
+TEST_CASE("The red way touched by mistake stays for staff to ask, and the report goes on") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(openSay(field));
+  REQUIRE(iAm(field, "88"));
+  REQUIRE(field.touch("red-way"));
+  REQUIRE(field.touch("say-mistake"));
+  REQUIRE(field.until([&] { return said(field, "88") == 1 && field.athlete("88")->said.front().isMistake; }));
+  CHECK_FALSE(field.athlete("88")->said.front().isAnswered);
+  CHECK(field.app().shell().line()->board().rows.front().jersey == "88");
+  CHECK(field.app().shell().say()->step() == "where");
+  REQUIRE(field.touch("place-crown"));
+  CHECK(field.shows("The top of your head"));
+  REQUIRE(field.touch("loose"));
+  CHECK(field.until([&] { return said(field, "88") == 2; }));
+}
+
+TEST_CASE("The red way stands on every page of Say") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(openSay(field));
+  CHECK(field.find("red-way") != nullptr);
+  REQUIRE(iAm(field, "88"));
+  CHECK(field.find("red-way") != nullptr);
+  REQUIRE(field.touch("words"));
+  CHECK(field.until([&] { return field.find("red-way") != nullptr; }));
+  field.app().shell().say()->keepWords("rubs");
+  REQUIRE(field.touch("place-crown"));
+  REQUIRE(field.touch("tight"));
+  REQUIRE(field.until([&] { return field.app().shell().say()->step() == "said"; }));
+  CHECK(field.until([&] { return field.find("red-way") != nullptr; }));
+}
+
+TEST_CASE("What was typed is reported when the one who typed it walks away") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(openSay(field));
+  REQUIRE(iAm(field, "88"));
+  REQUIRE(field.touch("words"));
+  models::SayModel& say = *field.app().shell().say();
+  say.typeWords("rubs behind the ear");
+  say.setQuietTime(1, 1);
+  REQUIRE(field.until([&] { return said(field, "88") == 1; }));
+  CHECK(field.athlete("88")->said.front().words == "rubs behind the ear");
+  CHECK(say.step() == "number");
+  CHECK_FALSE(field.reads("rubs behind the ear"));
+}
+
+TEST_CASE("Whoever types a number on the shared tablet is not shown what was reported before") {
+  const Ground ground;
+  field::sayEarlier(ground.path(), "88", fit::Mark::jaw, fit::Side::left, {1});
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(openSay(field));
+  REQUIRE(iAm(field, "88"));
+  CHECK(field.app().shell().say()->findings().isEmpty());
+  CHECK(field.app().shell().say()->seen().isEmpty());
+}
+
+TEST_CASE("Something broke says in brick not to wear the helmet") {
+  const Ground ground;
+  Field field(ground.path());
+  REQUIRE(field.open());
+  REQUIRE(openSay(field));
+  REQUIRE(iAm(field, "88"));
+  REQUIRE(field.touch("broke"));
+  REQUIRE(field.shows("Do not wear this helmet. Hand it to staff now."));
+  CHECK(field.find("say-next")->property("tone") == "stop");
 }
 
 TEST_CASE("Say leads to the staff's side by a code only, and whoever has it signs") {

@@ -78,9 +78,8 @@ TEST_CASE("Lanes week by week: today's column is what the Line shows, and a week
   CHECK(field.shows("Today"));
   const models::LanesModel& lanes = *field.app().shell().season()->lanes();
   std::map<std::string, int> expected;
-  season::Board board;
-  board.build(field.views(), {field::now()}, {});
-  for (const season::DueRow& row : board.rows()) ++expected[std::string(season::code(row.lane))];
+  const season::Board board = season::boardOf(field.views(), {field::now()}, {});
+  for (const season::DueRow& row : board.rows) ++expected[std::string(season::code(row.lane))];
   REQUIRE(expected.size() > 1);  // else any column would do
   const auto figure = [&lanes](const std::string& name) {
     for (const QVariant& row : lanes.figures()) {
@@ -97,4 +96,21 @@ TEST_CASE("Lanes week by week: today's column is what the Line shows, and a week
   CHECK(field.shows("Practice of"));
   CHECK(lanes.columns().size() == last + 1);
   CHECK_FALSE(field.reads("Reading the log"));
+}
+
+TEST_CASE("the helmet of an athlete leads to its page, and back to the athlete") {
+  const QTemporaryDir folder;
+  field::makeBook(folder.path().toStdString());
+  Field field(folder.path().toStdString());
+  REQUIRE(field.open());
+  REQUIRE(field.touch("door-line"));
+  REQUIRE(field.touch("row-88"));
+  REQUIRE(field.until([&] { return field.screen() == "athlete"; }));
+  const std::string serial = field.views().unit(field.athlete("88")->units.front())->serial;
+  REQUIRE(field.touch("open-helmet"));
+  CHECK(field.screen() == "book");
+  CHECK(field.until([&] { return field.find("moveCard") != nullptr; }));
+  CHECK(field.shows(QString::fromStdString(serial)));
+  REQUIRE(field.touch("back"));
+  CHECK(field.until([&] { return field.screen() == "athlete"; }));
 }

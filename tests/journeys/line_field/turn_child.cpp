@@ -15,6 +15,7 @@
 int main(int argc, char** argv) {
   if (argc != 3) return 2;
   snugline::field::Field field(argv[1]);
+  field.closeEyes();
   if (!field.open()) return 3;
   for (const char* name : {"door-book", "season", "collect"}) {
     if (!field.touch(QLatin1String(name))) return 4;

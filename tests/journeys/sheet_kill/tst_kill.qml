@@ -90,7 +90,7 @@ Item {
             compare(editor.isOpen, dieAt === 1)
             show()
             touch("sheets")
-            compare(room.units.sheets.earlier.length, dieAt === 1 ? 0 : 1)
+            compare(room.units.sheets.earlier.length, dieAt === 2 ? 1 : 0)
             if (dieAt !== 1)
                 return
             touch("goOn")

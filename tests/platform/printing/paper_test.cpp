@@ -98,6 +98,21 @@ TEST_CASE("A file never takes another's place, and only its user may read it") {
   CHECK(QDir(folder.filePath("papers")).entryList(QDir::Files).size() == 2);
 }
 
+TEST_CASE("A paper is opened where the system opens it, and it is said where nothing does") {
+  needApplication();
+  const QTemporaryDir folder;
+  QStringList opened;
+  FolderOutbox outbox(folder.filePath("papers"), [&](const QString& path) {
+    opened << path;
+    return QFile::exists(path);
+  });
+  const auto place = outbox.print("card.pdf", paperOf("Recheck: fits"));
+  REQUIRE(place);
+  CHECK(outbox.open(*place));
+  CHECK(opened == QStringList{QString::fromStdString(*place)});
+  CHECK_FALSE(outbox.open(*place + "-gone"));
+}
+
 TEST_CASE("Where nothing can be written it is said, and nothing is left behind") {
   needApplication();
   FolderOutbox outbox(QStringLiteral("/proc/nowhere"));

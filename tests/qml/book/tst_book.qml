@@ -98,6 +98,30 @@ Item {
             compare(room.roster.count, 2)
         }
 
+        function test_a_word_is_typed_into_the_search_letter_by_letter_and_every_letter_arrives_data(): var {
+            return [{ tag: "athletes", words: "boyd", list: () => room.roster }, { tag: "helmets", words: "0231", list: () => room.units }]
+        }
+        function test_a_word_is_typed_into_the_search_letter_by_letter_and_every_letter_arrives(data: var): void {
+            stack.currentItem.chosen(data.tag)
+            tryVerify(() => findChild(stack.currentItem, "search") !== null)
+            const search = findChild(stack.currentItem, "search")
+            const list = findChild(stack.currentItem, "list")
+            search.forceActiveFocus()
+            for (const letter of data.words) {
+                room.type(shown.item, letter)
+                waitForRendering(glass)       // the rows are others now
+            }
+            compare(data.list().search, data.words)
+            compare(data.list().count, 1)
+            list.currentIndex = 0             // by the arrow keys
+            search.forceActiveFocus()
+            room.type(shown.item, "x")
+            waitForRendering(glass)
+            room.type(shown.item, "y")
+            compare(data.list().search, data.words + "xy")
+            data.list().search = ""
+        }
+
         function test_filters_count_and_narrow_the_helmets(): void {
             const names = room.units.filters.map(f => f.count)
             compare(names.join(","), "2,1,1,1,1,1")

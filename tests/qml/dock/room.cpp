@@ -27,16 +27,6 @@ namespace snugline::tests {
 namespace {
 constexpr int kPatienceMs = 20'000;
 
-// The test's own clock, read from the Book's thread too: it is only set while that one is idle.
-class SetClock final : public ports::Clock {
- public:
-  explicit SetClock(std::shared_ptr<Instant> now) : m_now(std::move(now)) {}
-  Instant now() override { return *m_now; }
-
- private:
-  std::shared_ptr<Instant> m_now;
-};
-
 template <typename Wanted>
 bool waitFor(Wanted&& wanted) {
   QElapsedTimer timer;
@@ -47,13 +37,14 @@ bool waitFor(Wanted&& wanted) {
 }
 }  // namespace
 
-Room::Room(QObject* parent) : QObject(parent), m_now(std::make_shared<Instant>()) {}
+Room::Room(QObject* parent)
+    : QObject(parent), m_time(std::make_shared<eyes::MovingTime>(Instant{0, -300})), m_hand(std::make_unique<eyes::Hand>(m_time)) {}
 Room::~Room() { close(); }
 
 bool Room::begin() {
   close();
   m_folder = std::make_unique<QTemporaryDir>();
-  *m_now = instantAt(dayOf(2026, 10, 14), 480, -300);
+  m_time->set(instantAt(dayOf(2026, 10, 14), 480, -300));
   if (!open()) return false;
   for (const char* name : {"alder-a1", "brant-b2", "cedar-c3"}) {
     const auto sheet = gear::readSheetFile(models::utf8(sheetPath(QLatin1String(name))));
@@ -66,7 +57,7 @@ bool Room::begin() {
 bool Room::resume() {
   close();
   m_folder = std::make_unique<QTemporaryDir>();
-  *m_now = instantAt(dayOf(2026, 10, 14), 485, -300);
+  m_time->set(instantAt(dayOf(2026, 10, 14), 485, -300));
   return open();
 }
 
@@ -106,6 +97,9 @@ bool Room::reopen() {
 }
 
 void Room::close() {
+  m_doors.reset();
+  m_line.reset();
+  m_weather.reset();
   m_dock.reset();
   m_units.reset();
   m_roster.reset();
@@ -126,8 +120,11 @@ void Room::close() {
 bool Room::open() {
   m_choices = std::make_unique<models::Choices>(inFolder(QStringLiteral("choices.ini")));
   const std::string keys = models::utf8(inFolder(QStringLiteral("keys")));
-  m_desk = std::make_unique<models::Desk>([now = m_now] { return std::make_unique<SetClock>(now); },
+  m_desk = std::make_unique<models::Desk>([time = m_time] { return std::make_unique<eyes::MovingClock>(time); },
                                           [keys] { return std::make_unique<platform::FileKeys>(keys); });
+  m_weather = std::make_unique<models::WeatherModel>(m_desk.get(), m_choices.get());
+  m_line = std::make_unique<models::LineModel>(m_desk.get(), m_choices.get(), m_weather.get());
+  m_doors = std::make_unique<models::DoorsModel>(m_desk.get(), m_choices.get(), m_line.get());
   m_dock = std::make_unique<models::DockModel>(m_desk.get(), m_choices.get());
   m_units = std::make_unique<models::UnitsModel>(m_desk.get(), m_choices.get());
   m_roster = std::make_unique<models::RosterModel>(m_desk.get(), m_choices.get());
@@ -161,6 +158,7 @@ bool Room::open() {
   waitFor([&] { return isFailed || m_desk->isOpen(); });
   disconnect(m_desk.get(), &models::Desk::failed, this, nullptr);
   emit opened();
+  openEyes();
   return !isFailed && m_desk->isOpen();
 }
 
@@ -280,6 +278,7 @@ QString Room::labelOf(const QString& serial) const {
   const season::UnitRecord* record = unit(serial);
   if (record == nullptr) return {};
   if (record->isLabelMissing) return QStringLiteral("missing");
+  if (record->isLabelUnreadable) return QStringLiteral("unreadable");
   return record->labels.empty() ? QString() : models::labelShort(record->labels.back().label);
 }
 
@@ -328,7 +327,5 @@ int Room::standingMonths(const QString& serial) const {
 }
 
 QString Room::galleryFolder() const { return qEnvironmentVariable("SNUGLINE_GALLERY", inFolder({})); }
-
-void Room::pass(int minutes) { m_now->ms += static_cast<std::int64_t>(minutes) * 60'000; }
 
 }  // namespace snugline::tests

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-// Purpose: an equipment room for tests of the screens: a real Book in a temporary folder, the demo's model sheets, a clock that stands
-// where the test puts it, the models as the app builds them, and a hand scanner that types into the window. Thread: GUI thread.
+// Purpose: an equipment room for tests of the screens: a real Book in a temporary folder, the demo's model sheets, a clock that moves at
+// every touch and where the test puts it, the models as the app builds them, and a hand scanner that types into the window. After every act
+// the room is looked at with fresh eyes (tests/eyes): what is not true is a warning, and a test of screens fails on one. Not so in a life
+// that is killed: looking seals the Book, which a killed app had not. Thread: GUI thread.
 #pragma once
 
 #include <memory>
@@ -13,6 +15,7 @@
 #include "core/ports/memory_gauge.h"
 #include "core/ports/memory_nfc.h"
 #include "core/ports/memory_photos.h"
+#include "fresh_eyes.h"
 #include "qml/models/choices.h"
 #include "qml/models/desk.h"
 #include "qml/models/dock_model.h"
@@ -52,7 +55,7 @@ class Room : public QObject {
   [[nodiscard]] models::PhotoModel* photos() const { return m_photos.get(); }
   [[nodiscard]] models::ScanModel* scanner() const { return m_scanner.get(); }
 
-  // A new Book with the three demo sheets; today is 14 October 2026, 08:00.
+  // A new Book with the three demo sheets; it is 14 October 2026, 08:00.
   Q_INVOKABLE bool begin();
   // The same Book, as after the app was ended and started again.
   Q_INVOKABLE bool reopen();
@@ -118,6 +121,7 @@ class Room : public QObject {
   Q_INVOKABLE QSize plainSize(const QString& file) const;  // of a stored picture, none where it holds anything but a picture
   Q_INVOKABLE void spoil(const QString& file);             // its last byte but two
   Q_INVOKABLE void showHelmet();                           // before the camera for pictures
+  Q_INVOKABLE QStringList openedPapers() const;            // papers, where people print them
   Q_INVOKABLE QStringList printed() const;                 // the parts of the last card, "picture: Shell", "row: ..."
   Q_INVOKABLE QString verified();                          // the closed Book: "ok, 1 photos" or "missing HC-1 ..."
   Q_INVOKABLE qint64 memoryKib() const;                    // in use, as the C library counts it
@@ -129,14 +133,21 @@ class Room : public QObject {
   std::unique_ptr<ports::TagCamera> makeCamera();
   bool open();
   bool run(models::Desk::Job job);
+  void openEyes();  // room_eyes.cpp
+  void look();
   [[nodiscard]] const season::UnitRecord* unit(const QString& serial) const;
 
   [[nodiscard]] QString inFolder(const QString& name) const;
 
   std::unique_ptr<QTemporaryDir> m_folder;
-  std::shared_ptr<Instant> m_now;
+  std::shared_ptr<eyes::MovingTime> m_time;
+  std::unique_ptr<eyes::Hand> m_hand;
+  bool m_isStirred = false;
   std::unique_ptr<models::Choices> m_choices;
   std::unique_ptr<models::Desk> m_desk;
+  std::unique_ptr<models::WeatherModel> m_weather;
+  std::unique_ptr<models::LineModel> m_line;
+  std::unique_ptr<models::DoorsModel> m_doors;
   std::unique_ptr<models::DockModel> m_dock;
   std::unique_ptr<models::UnitsModel> m_units;
   std::unique_ptr<models::RosterModel> m_roster;

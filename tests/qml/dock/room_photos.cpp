@@ -75,6 +75,12 @@ void Room::showHelmet() {
   m_photoCamera->show(seen);
 }
 
+QStringList Room::openedPapers() const {
+  QStringList list;
+  for (const std::string& place : m_outbox->opened) list.append(QString::fromStdString(place));
+  return list;
+}
+
 QStringList Room::printed() const {
   QStringList parts;
   if (m_outbox->papers.empty()) return parts;
@@ -87,7 +93,7 @@ QStringList Room::printed() const {
 
 QString Room::verified() {
   platform::FileKeys keys(models::utf8(inFolder(QStringLiteral("keys"))));
-  const std::unique_ptr<ports::Clock> clock = std::make_unique<ports::MemoryClock>(*m_now);
+  const std::unique_ptr<ports::Clock> clock = std::make_unique<eyes::MovingClock>(m_time);
   const auto book = book::Book::open(models::utf8(inFolder(QLatin1String(kBook))), book::Access::readOnly, keys, *clock);
   if (!book) return models::errorSentence(book.error());
   const auto answer = (*book)->verify();

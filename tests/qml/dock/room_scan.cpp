@@ -93,7 +93,7 @@ void Room::nfcIs(const QString& state) {
                                                 : ports::NfcState::waiting);
 }
 
-void Room::passMs(int ms) { m_now->ms += ms; }
+void Room::passMs(int ms) { m_time->pass(ms); }
 
 QStringList Room::printedSerials() const {
   QStringList list;

@@ -16,7 +16,7 @@ PageFrame {
     Binding { target: Theme; property: "reducedMotion"; value: true }
     title: "Jersey number"
     hasBack: true
-    Keypad { Layout.alignment: Qt.AlignHCenter; Layout.preferredWidth: Math.min(760, page.width - 2 * Theme.margin); label: "Jersey number"; text: "07"; extraKeys: ["1/8", "1/4", "3/8", "1/2"]; units: [{ name: "mm", text: "mm" }, { name: "in", text: "in" }]; unit: "in"; message: "Nobody wears 07." }
+    Keypad { Layout.alignment: Qt.AlignHCenter; Layout.preferredWidth: Math.min(760, page.width - 2 * Theme.margin); label: "Jersey number"; text: "07"; fractions: ["1/8", "1/4", "3/8", "1/2"]; units: [{ name: "mm", text: "mm" }, { name: "in", text: "in" }]; unit: "in"; message: "Nobody wears 07." }
     WidePanel { Layout.fillWidth: true; title: "Line"; detail: "12 to see before 15:30"; detailTone: "see"; more: "4 °C, 180 m" }
     PullSheet {
         id: sheet

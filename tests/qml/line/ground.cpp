@@ -3,41 +3,26 @@
 
 #include <functional>
 
-#include <QCoreApplication>
-#include <QDeadlineTimer>
 #include <QQuickView>
+#include <QTimer>
 
 #include "field.h"
 #include "platform/system/file_keys.h"
 
 namespace snugline::tests {
 
-namespace {
-constexpr int kPatienceMs = 15'000;
-
-class StandingClock final : public ports::Clock {
- public:
-  [[nodiscard]] Instant now() override { return field::now(); }
-};
-}  // namespace
+using eyes::until;
 
 Ground::~Ground() { end(); }
-
-bool Ground::until(const std::function<bool()>& isSo) {
-  QDeadlineTimer patience(kPatienceMs);
-  while (!isSo()) {
-    if (patience.hasExpired()) return false;
-    QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 10);
-  }
-  return true;
-}
 
 bool Ground::begin(const QString& sheet) {
   end();
   m_folder = std::make_unique<QTemporaryDir>();
   const std::string path = m_folder->path().toStdString();
   field::makeBook(path, sheet.toStdString());
-  app::Edges edges{[] { return std::make_unique<StandingClock>(); },
+  m_time = std::make_shared<eyes::MovingTime>(field::now());
+  m_hand = std::make_unique<eyes::Hand>(m_time);
+  app::Edges edges{[time = m_time] { return std::make_unique<eyes::MovingClock>(time); },
                    [path] { return std::make_unique<platform::FileKeys>(path + "/keys"); }};
   app::Places places;
   places.book = m_folder->filePath(QStringLiteral("team.snugbook"));
@@ -45,11 +30,29 @@ bool Ground::begin(const QString& sheet) {
   m_app = std::make_unique<app::Composition>(std::move(edges), places);
   m_app->desk().open(places.book, places.ifMissing);
   const bool isOpen = until([this] { return m_app->shell().isOpen(); });
+  // Somebody signs, as on a device in use.
+  if (const auto& people = m_app->desk().views().people; !people.empty()) m_app->desk().setPerson(people.begin()->first);
+  m_isStirred = false;
+  connect(&m_app->desk(), &models::Desk::changed, this, [this] {
+    if (m_isStirred) return;
+    m_isStirred = true;
+    QTimer::singleShot(0, &m_app->desk(), [this] { look(); });
+  });
   emit begun();
   return isOpen;
 }
 
+// Once whatever a write set going has come to rest.
+void Ground::look() {
+  models::Shell& shell = m_app->shell();
+  if (!eyes::settle(m_app->desk())) return qWarning("the Book never came to rest");
+  m_isStirred = false;
+  const eyes::Glass glass{&m_app->desk(), &m_app->choices(), shell.weather(), shell.line(), shell.doors(), nullptr, nullptr};
+  for (const QString& each : eyes::untruths(glass, m_time)) qWarning("Not true: %s", qPrintable(each));
+}
+
 void Ground::end() {
+  m_hand.reset();
   m_app.reset();
   m_folder.reset();
 }

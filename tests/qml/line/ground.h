@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // Purpose: what a test of a Line screen stands on: the field's Book of three athletes in a folder of its own, and the shell of the
-// shipping composition on it, with a clock that stands. The screens are made by the test. Thread: GUI thread.
+// shipping composition on it, with a clock that moves at every touch. The screens are made by the test. After every act they are looked at
+// with fresh eyes (tests/eyes): what is not true is a warning, and a test of screens fails on one. Thread: GUI thread.
 #pragma once
 
 #include <functional>
@@ -10,6 +11,7 @@
 #include <QString>
 #include <QTemporaryDir>
 
+#include "fresh_eyes.h"
 #include "platform/app/composition.h"
 #include "qml/models/shell.h"
 
@@ -37,7 +39,10 @@ class Ground : public QObject {
   void begun();
 
  private:
-  bool until(const std::function<bool()>& isSo);
+  void look();
+  std::shared_ptr<eyes::MovingTime> m_time;
+  std::unique_ptr<eyes::Hand> m_hand;
+  bool m_isStirred = false;
   std::unique_ptr<QTemporaryDir> m_folder;
   std::unique_ptr<app::Composition> m_app;
 };

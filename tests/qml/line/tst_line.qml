@@ -28,7 +28,6 @@ Item {
     Component { id: people; People { shell: ground.shell } }
     Component { id: athlete; Athlete { shell: ground.shell; what: ground.athlete("88") } }
     Component { id: tape; Tape { shell: ground.shell; what: ground.athlete("57") } }
-    Component { id: shelf; Shelf { shell: ground.shell; what: ground.athlete("57") } }
     Component { id: guide; Guide { shell: ground.shell } }
     Component { id: verdict; Verdict { shell: ground.shell } }
 
@@ -84,8 +83,6 @@ Item {
             check("athlete")
             show(tape)
             check("tape")
-            show(shelf)
-            check("shelf")
             ground.shell.line.startWalk()
             show(turn)
             check("turn")
@@ -193,7 +190,7 @@ Item {
         // What a screen reader says and what Tab reaches: every control once, in the order they stand in.
         function test_tab_reaches_every_control_data(): var {
             return [{ tag: "doors", screen: doors }, { tag: "line", screen: line }, { tag: "jersey", screen: jersey }, { tag: "people", screen: people },
-                    { tag: "athlete", screen: athlete }, { tag: "tape", screen: tape }, { tag: "shelf", screen: shelf },
+                    { tag: "athlete", screen: athlete }, { tag: "tape", screen: tape },
                     { tag: "guide", screen: guide, kind: "first" }]
         }
         function test_tab_reaches_every_control(data: var): void {

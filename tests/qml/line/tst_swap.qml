@@ -93,6 +93,11 @@ Item {
             compare(ground.wornBy("88"), old)
             touch("chin-strap")
             check("a reason")
+            // And where the old one is.
+            touch("spare-SPARE-1")
+            compare(ground.wornBy("88"), old)
+            touch("hands")
+            check("where it is")
             touch("spare-SPARE-1")
             tryVerify(() => ground.shell.guide.stage === "hair" || ground.shell.guide.title.length > 0)
             compare(ground.wornBy("88"), "SPARE-1")

@@ -120,7 +120,7 @@ TEST_CASE("a corrected fact is gone from the mirror") {
            [&](const Result<book::Appended>& outcome) { fact = outcome ? outcome->ids.front() : std::string("none"); });
   REQUIRE(until([&] { return !fact.empty(); }));
   bool isDone = false;
-  room.desk->correct(fact, &context, [&](const Result<book::Appended>& outcome) { isDone = outcome.has_value(); });
+  room.desk->correct({fact}, &context, [&](const Result<book::Appended>& outcome) { isDone = outcome.has_value(); });
   REQUIRE(until([&] { return isDone; }));
   CHECK(room.desk->views().athletes.empty());
 }

@@ -227,3 +227,105 @@ TEST_CASE("a reading after a change goes with the pumps that are counted") {
   CHECK(page.answers[1].toMap().value("name").toString() == "pumps-2");
   CHECK(page.answers[1].toMap().value("detail").toString() == "reads 18.0 kPa");
 }
+
+namespace {
+
+// Everything that a page says.
+QStringList wordsOf(const GuidePage& page) {
+  QStringList all{page.title, page.ask,    page.hint,    page.notice,    page.reopens,
+                  page.pumps, page.broken, page.another, page.gapAnswer, page.gapFound};
+  for (const QVariantList& list : {page.answers, page.choices, page.ladder})
+    for (const QVariant& one : list)
+      all << one.toMap()[QStringLiteral("text")].toString() << one.toMap()[QStringLiteral("detail")].toString();
+  return all;
+}
+
+}  // namespace
+
+TEST_CASE("a model without air never says air: not in a question, an answer, an advice, a point, and not in undo") {
+  const QRegularExpression air(QStringLiteral("\\bairs?\\b"), QRegularExpression::CaseInsensitiveOption);
+  Check plain("cedar-c3");
+  const models::Speech speech{plain.views, UnitSystem::us, kToday, false};
+  const auto silent = [&](const Check& check) {
+    for (const QString& words : wordsOf(check.page())) {
+      CAPTURE(words.toStdString());
+      CHECK_FALSE(words.contains(air));
+    }
+    for (const season::AnswerRecord& record : check.record.answers) CHECK_FALSE(models::answerWords(record.answer, speech).contains(air));
+  };
+  for (const bool isCold : {false, true}) {
+    for (const fit::CheckKind kind : {fit::CheckKind::first, fit::CheckKind::look}) {
+      for (const fit::Mark mark : fit::kMarks) {
+        for (const fit::Finding finding : {fit::Finding::snug, fit::Finding::over, fit::Finding::under, fit::Finding::fault}) {
+          Check check("cedar-c3", kind);
+          silent(check);
+          check.take(fit::HairSeen{true});
+          check.take(fit::ColdSeen{isCold, true});
+          check.take(fit::Fitted{});
+          check.touches.mark = mark;
+          silent(check);
+          check.touches.isBroken = true;
+          silent(check);
+          check.touches = {};
+          check.see(mark, finding);
+          for (check.touches.way = 0; check.touches.way < 5; ++check.touches.way) silent(check);
+        }
+      }
+    }
+  }
+  Check points("cedar-c3");
+  points.touches.arePointsOpen = true;
+  silent(points);
+  for (const gear::Point point : gear::kPoints) {
+    points.touches.point = point;
+    for (points.touches.isPointFault = false;; points.touches.isPointFault = true) {
+      silent(points);
+      if (points.touches.isPointFault) break;
+    }
+  }
+  CHECK_FALSE(models::GuideWords::caution(&plain.sheet).contains(air));
+}
+
+TEST_CASE("a side that the athlete spoke of is drawn on that side only, and so is a side that was found off") {
+  for (const fit::Mark mark : {fit::Mark::jaw, fit::Mark::ears, fit::Mark::sides}) {
+    const QString name = QString::fromUtf8(fit::code(mark).data(), static_cast<qsizetype>(fit::code(mark).size()));
+    Check check("alder-a1", fit::CheckKind::look);
+    check.take(fit::AthleteSaid{mark, fit::Side::left, fit::Feels::tight});
+    GuidePage page = check.page();
+    CHECK(page.findings[name + "-left"].toString() == "said-over");
+    CHECK(page.findings[name + "-right"].toString() == "unseen");
+    CHECK(page.focusPart == name + "-left");
+    CHECK(page.findings[name].toString() == "unseen");  // its place in the drawing is on one side
+    check.take(fit::MarkSeen{mark, fit::Finding::over, fit::Side::left, fit::HoldHow::unsaid, std::nullopt});
+    page = check.page();
+    CHECK(page.findings[name + "-left"].toString() == "over");
+    CHECK(page.findings[name + "-right"].toString() == "snug");
+  }
+}
+
+TEST_CASE("ears, straps and jaw are asked for on both sides") {
+  for (const fit::Mark mark : {fit::Mark::ears, fit::Mark::straps, fit::Mark::jaw}) CHECK(models::MarkWords::ask(mark).contains("both"));
+}
+
+TEST_CASE("a cold helmet that presses shows that it is warmed first, and offers no pump") {
+  Check check("alder-a1", fit::CheckKind::look);
+  check.take(fit::ColdSeen{true, false});
+  check.see(fit::Mark::jaw, fit::Finding::over);
+  const GuidePage page = check.page();
+  CHECK(page.stage == Stage::advice);
+  CHECK(page.answers.at(0).toMap()["text"].toString() == "It is warm now");
+  CHECK_FALSE(page.canReadGauge);
+  for (const QVariant& one : page.answers) CHECK_FALSE(one.toMap()["name"].toString().startsWith("pumps"));
+}
+
+TEST_CASE("a sheet's own order of the marks is the order of the questions and of the ladder") {
+  Check check("cedar-c3");
+  check.sheet.markOrder = {6, 7, 8, 0, 1, 2, 3, 4, 5};
+  check.take(fit::HairSeen{true});
+  check.take(fit::Fitted{});
+  CHECK(check.page().mark == fit::Mark::crown);
+  QStringList marks;
+  for (const QVariant& step : check.page().ladder)
+    if (fit::markFromCode(step.toMap()["name"].toString().toStdString())) marks << step.toMap()["name"].toString();
+  CHECK(marks == QStringList{"crown", "sides", "hold", "brow", "ears", "nape", "chin", "straps", "jaw"});
+}

@@ -18,9 +18,11 @@ using test::until;
 
 namespace {
 
-class StandingClock final : public ports::Clock {
+Day today = dayOf(2026, 11, 27);
+
+class SetClock final : public ports::Clock {
  public:
-  [[nodiscard]] Instant now() override { return instantAt(dayOf(2026, 11, 27), 840, -300); }
+  [[nodiscard]] Instant now() override { return instantAt(today, 840, -300); }
 };
 
 struct Room {
@@ -37,7 +39,7 @@ struct Room {
   void begin() {
     choices = std::make_unique<models::Choices>(folder.filePath("choices.ini"));
     const std::string keys = folder.filePath("keys").toStdString();
-    desk = std::make_unique<models::Desk>([] { return std::make_unique<StandingClock>(); },
+    desk = std::make_unique<models::Desk>([] { return std::make_unique<SetClock>(); },
                                           [keys] { return std::make_unique<platform::FileKeys>(keys); });
     turn = std::make_unique<models::TurnModel>(desk.get(), choices.get());
     book::TeamFounded team;
@@ -92,6 +94,22 @@ TEST_CASE("the next season's name, days and who leaves outlast the program, unti
   REQUIRE(until([&] { return !room.turn->isBetween() && !room.turn->isBusy(); }));
   CHECK_FALSE(QFile::exists(room.draft()));
   CHECK(room.turn->name().isEmpty());
+}
+
+TEST_CASE("the last day of a season is known, and before it closing is no main act") {
+  Room room;
+  CHECK_FALSE(room.turn->isLastDay());  // no last day is set
+  room.close();
+  room.turn->setName("2027");
+  room.turn->setDays("2027-08-02", "2027-11-19");
+  room.turn->openNext();
+  REQUIRE(until([&] { return !room.turn->isBetween() && !room.turn->isBusy(); }));
+  const Day before = today;
+  for (const auto& [day, isLast] : {std::pair{18, false}, std::pair{19, true}, std::pair{27, true}}) {
+    today = dayOf(2027, 11, day);
+    CHECK(room.turn->isLastDay() == isLast);
+  }
+  today = before;
 }
 
 TEST_CASE("a draft of another turn, or one that cannot be read, is left out") {

@@ -57,10 +57,39 @@ TestCase {
         compare(pad.text, "57.49".slice(0, 5))
     }
     function test_a_fraction_key_sets_a_space_after_the_whole_inches(): void {
-        const pad = createTemporaryObject(keypad, testCase, { extraKeys: ["1/8", "5/8"], maximumLength: 6 })
+        const pad = createTemporaryObject(keypad, testCase, { fractions: ["1/8", "5/8"], maximumLength: 6 })
         for (const key of ["2", "2", "5/8"])
             pad.press(key)
         compare(pad.text, "22 5/8")
+    }
+    function test_a_second_fraction_takes_the_place_of_the_first_and_is_erased_as_one(): void {
+        const pad = createTemporaryObject(keypad, testCase, { fractions: ["1/8", "5/8"], allowDecimal: true, maximumLength: 6 })
+        for (const key of ["2", "2", "5/8", "1/8", "3", "."])
+            pad.press(key)
+        compare(pad.text, "22 1/8")
+        pad.press("erase")
+        compare(pad.text, "22")
+        pad.press("erase")
+        compare(pad.text, "2")
+        pad.text = ""
+        for (const key of ["5/8", "1/8"])
+            pad.press(key)
+        compare(pad.text, "1/8")
+        pad.text = "22.5"
+        pad.press("1/8")
+        compare(pad.text, "22.5")
+    }
+    function test_no_key_moves_when_something_is_wrong(): void {
+        const pad = createTemporaryObject(keypad, testCase, { width: 360, label: "Reading in inches" })
+        const at = () => [findChild(pad, "key-5").mapToItem(pad, 0, 0).y, findChild(pad, "key-enter").y, pad.implicitHeight].join()
+        const before = at()
+        for (const message of ["Nobody wears 07.", "A very long sentence about what is wrong with the number on this pad, and what to do about it now."]) {
+            pad.message = message
+            compare(at(), before)
+            compare(findChild(pad, "pad-note").text, message)
+        }
+        pad.message = ""
+        compare(at(), before)
     }
     function test_the_pad_says_its_label_and_value(): void {
         const pad = createTemporaryObject(keypad, testCase)

@@ -67,6 +67,67 @@ Item {
             check("a refusal")
         }
 
+        // Where each answer of a page stands on the glass.
+        function places(names: var): string {
+            waitForRendering(glass)
+            waitForRendering(glass)
+            return names.map(name => {
+                const target = findChild(shown.item, name)
+                const at = target.mapToItem(glass, 0, 0)
+                return name + " " + Math.round(at.x) + " " + Math.round(at.y) + " " + Math.round(target.width) + " " + Math.round(target.height)
+            }).join(", ")
+        }
+        function test_nothing_moves_under_a_thumb_while_the_points_are_checked_data(): var { return Layout.glasses() }
+        function test_nothing_moves_under_a_thumb_while_the_points_are_checked(data: var): void {
+            glass.width = data.width
+            glass.height = data.height
+            Theme.textScale = data.scale
+            room.scan(shown.item, "H-0231")
+            const tiles = ["allSound", "point0", "point1", "point2", "point3", "point4", "point5", "point6", "hold"]
+            const before = places(tiles)
+            for (let i = 0; i < 7; ++i) {
+                room.dock.touchPoint(i)
+                compare(places(tiles), before, "point " + i + " sound")
+            }
+            room.dock.sayFault(4, "bare metal")
+            compare(places(tiles), before, "a fault is named")
+            const serving = findChild(shown.item, "answers").children[1]
+            const at = serving.mapToItem(glass, 0, 0)
+            room.dock.putAside()
+            room.scan(shown.item, "H-0231")
+            waitForRendering(glass)
+            compare(serving.mapToItem(glass, 0, 0), at)          // whatever its words are
+            compare(serving.height, findChild(shown.item, "hold").height)
+        }
+        function test_nothing_moves_under_a_thumb_while_it_is_said_what_a_helmet_is_data(): var { return Layout.glasses().filter(g => g.scale === 1) }
+        function test_nothing_moves_under_a_thumb_while_it_is_said_what_a_helmet_is(data: var): void {
+            glass.width = data.width
+            glass.height = data.height
+            room.scan(shown.item, "H-0998")
+            room.dock.chooseSheet(room.sheetHash("Alder A1"))
+            room.dock.chooseSize("L")
+            room.dock.chooseYear(2025, false)
+            room.dock.allSound()
+            room.dock.putInService()
+            tryVerify(() => room.dock.stage === DockModel.Waiting && !room.dock.isBusy)
+            room.scan(shown.item, "H-0999")
+            const sheet = room.sheetHash("Alder A1")
+            const at = () => ["last", sheet, "earlier"].map(name => {
+                waitForRendering(glass)
+                waitForRendering(glass)
+                return findChild(shown.item, name).mapToItem(glass, 0, 0).y
+            })
+            const before = at()
+            room.dock.chooseSheet(sheet)
+            const chosen = at()
+            compare(chosen[0], before[0])
+            compare(chosen[1], before[1])
+            // The tick of what is chosen may wrap its words on a phone: a hair, far below what a thumb covers.
+            verify(Math.abs(chosen[2] - before[2]) <= Theme.grid, "a sheet is chosen: " + before + " " + chosen)
+            findChild(shown.item, "label").allYears = true
+            compare(at(), chosen, "earlier years show")
+        }
+
         function test_keys_typed_anywhere_on_the_page_land_in_the_scan_field(): void {
             room.scan(shown.item, "H-0001")
             room.dock.putAside()

@@ -1,0 +1,15 @@
+# SPDX-License-Identifier: Apache-2.0
+# What lies over a page, and what undo takes back, through the shipping app's composition, by touch events.
+if(SNUGLINE_APP)
+  add_executable(journey_shell line_field/cover_walks.cpp line_field/undo_walks.cpp)
+  add_executable(journey_undo_child line_field/undo_child.cpp)
+  foreach(program journey_shell journey_undo_child)
+    set_target_properties(${program} PROPERTIES AUTOMOC OFF)
+    target_link_libraries(${program} PRIVATE line_field)
+    snugline_use_composition(${program})
+  endforeach()
+  target_link_libraries(journey_shell PRIVATE catch_main)
+  target_compile_definitions(journey_shell PRIVATE SNUGLINE_UNDO_CHILD="$<TARGET_FILE:journey_undo_child>")
+  add_dependencies(journey_shell journey_undo_child)
+  catch_discover_tests(journey_shell TEST_PREFIX "journey_shell: " PROPERTIES TIMEOUT 300 ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software;LC_ALL=C.UTF-8")
+endif()
