@@ -3526,6 +3526,10 @@
         <source>Season</source>
         <translation>Temporada</translation>
     </message>
+    <message>
+        <source>See athlete now</source>
+        <translation>Atender ya a esta persona</translation>
+    </message>
 </context>
 <context>
     <name>LineCheck</name>

@@ -12,7 +12,7 @@ PageFrame {
 
     required property Shell shell
     readonly property LineModel line: shell.line
-    readonly property real above: top.height + Theme.gap + (shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0) + (line.betweenWords.length > 0 ? between.height + Theme.gap : 0) + (line.clockWords.length > 0 ? clocks.height + Theme.gap : 0)
+    readonly property real above: top.height + Theme.gap + (shell.guide.trouble.length > 0 ? Theme.touch * 2 : 0) + (line.betweenWords.length > 0 ? between.height + Theme.gap : 0) + (line.clockWords.length > 0 ? clocks.height + Theme.gap : 0) + (shell.unwell.waitingWords.length > 0 ? waiting.height + Theme.gap : 0)
     signal go(string screen, string what)
 
     // Whoever comes back from a row finds the list where it was.
@@ -97,6 +97,7 @@ PageFrame {
         visible: false
     }
     Component.onDestruction: shell.weather.flush()
+    Notice { id: waiting; objectName: "unnamed"; Layout.fillWidth: true; kind: "stop"; text: page.shell.unwell.waitingWords; actionText: qsTr("See athlete now"); onActed: page.go("unnamed", page.shell.unwell.waitingAbout) }
     Notice { id: between; objectName: "between"; Layout.fillWidth: true; kind: "inform"; text: page.line.betweenWords; actionText: qsTr("Season"); onActed: page.go("book", "") }
     Notice { id: clocks; objectName: "clocks"; Layout.fillWidth: true; kind: "attention"; text: page.line.clockWords }
     Words {

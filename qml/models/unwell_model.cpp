@@ -53,6 +53,18 @@ QString UnwellModel::who() const {
   return said == nullptr ? QString() : unnamedWords(said->at, m_desk->today());
 }
 
+QString UnwellModel::waitingAbout() const {
+  const auto& team = m_desk->views().team;
+  if (!team) return {};
+  const auto open = std::find_if(team->unnamed.begin(), team->unnamed.end(), [](const SaidRecord& said) { return !said.isAnswered; });
+  return open == team->unnamed.end() ? QString() : QString::fromStdString(open->fact);
+}
+
+QString UnwellModel::waitingWords() const {
+  const SaidRecord* said = unnamed(waitingAbout().toStdString());
+  return said == nullptr ? QString() : unnamedWords(said->at, m_desk->today());
+}
+
 QString UnwellModel::words() const {
   const SaidRecord* open = said();
   if (open == nullptr) return {};

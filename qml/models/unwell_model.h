@@ -25,6 +25,8 @@ class UnwellModel : public QObject {
   Q_PROPERTY(QString words READ words NOTIFY changed)     // what stands, empty where nothing does
   Q_PROPERTY(QVariantList acts READ acts NOTIFY changed)  // {name, text, detail, enabled}: what can be done now, or who can
   Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
+  Q_PROPERTY(QString waitingAbout READ waitingAbout NOTIFY changed)  // said without a number and not closed, the oldest; empty: none
+  Q_PROPERTY(QString waitingWords READ waitingWords NOTIFY changed)
  public:
   UnwellModel(Desk* desk, Choices* choices, QObject* parent = nullptr);
 
@@ -38,6 +40,9 @@ class UnwellModel : public QObject {
   [[nodiscard]] QVariantList acts() const;
   [[nodiscard]] QString trouble() const { return m_trouble; }
   [[nodiscard]] static QString unnamedWords(Instant at, Day today);
+
+  [[nodiscard]] QString waitingAbout() const;
+  [[nodiscard]] QString waitingWords() const;
 
  signals:
   void changed();

@@ -170,6 +170,12 @@ TEST_CASE("The red way of the number pad is kept for the team, whoever it was") 
     REQUIRE(field.until([&] { return field.views().team->unnamed.size() == 1; }));
     REQUIRE(field.touch("say-told"));
     REQUIRE(field.until([&] { return field.views().team->unnamed.front().isAdultTold; }));
+    // The Line says so, on top, and leads to it.
+    REQUIRE(backToStaff(field));
+    REQUIRE(field.touch("door-line"));
+    CHECK(field.shows("A player at this tablet"));
+    REQUIRE(field.touch("notice-act"));
+    CHECK(field.until([&] { return field.screen() == "unnamed"; }));
   }
   Field again(ground.path());
   REQUIRE(again.open());
